@@ -1,0 +1,1 @@
+"""The vocabulary that every floor shares: names, measures, places, findings. Standard library only."""

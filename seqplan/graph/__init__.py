@@ -1,0 +1,1 @@
+"""Operations as bare names, and the reasons between them. Knows no garment."""
