@@ -1,0 +1,65 @@
+"""What is wrong with a garment, as data: collected, sorted, printed by a renderer."""
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+from seqplan.base.ids import RuleSlug
+from seqplan.base.path import DocPath, Span
+
+
+class Severity(Enum):
+    """How bad a finding is; ``rank`` sorts the worst first."""
+
+    ERROR = "error"
+    WARNING = "warning"
+    HINT = "hint"
+
+    @property
+    def rank(self) -> int:
+        """0 for an error, 1 for a warning, 2 for a hint."""
+        return ["error", "warning", "hint"].index(self.value)
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """A further sentence of a finding, with the place it speaks of if it has one."""
+
+    message: str
+    path: DocPath | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Diagnostic:
+    """One fault, or one remark, about one place.
+
+    Parameters
+    ----------
+    slug
+        The name of the fault or rule.
+    severity
+        Error, warning or hint.
+    message
+        One sentence without a final period that can stand alone; names in backticks.
+    path
+        Where in the document, as a path.
+    span
+        Where in the text. Readers fill it in; what rules find is placed by its path.
+    notes
+        The reason and what else to know, each a full sentence.
+    fix
+        What would put it right, a full sentence.
+    """
+
+    slug: RuleSlug
+    severity: Severity
+    message: str
+    path: DocPath = ()
+    span: Span | None = None
+    notes: tuple[Note, ...] = field(default=())
+    fix: str | None = None
+
+
+def diagnostic_order(item: Diagnostic) -> tuple[int, int, int, str, str]:
+    """Sort key: by place, then the worst first, then by name."""
+    line, column = (item.span.line, item.span.column) if item.span else (10**9, 0)
+    return (line, column, item.severity.rank, item.slug, item.message)

@@ -1,0 +1,1 @@
+"""What a garment is: pieces with edges, notions, and the entries that act on them. Frozen data."""

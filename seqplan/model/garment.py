@@ -1,0 +1,111 @@
+"""Everything one garment file says, together."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import Enum
+from functools import cached_property
+
+from seqplan.base.ids import EntryId, NotionId, PieceId
+from seqplan.base.measure import Length
+from seqplan.base.path import DocPath
+from seqplan.model.entry import Entry
+from seqplan.model.piece import Piece
+from seqplan.model.station import DEFAULT_STATIONS, Station
+
+
+class Wearer(Enum):
+    """Who wears it, which decides the cautions for cords and small parts."""
+
+    ADULT = "adult"
+    CHILD = "child"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fabric:
+    """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or what its author says."""
+
+    id: str
+    kind: str = "woven"
+    weight: str | None = None
+    note: str | None = None
+    path: DocPath = ()
+
+    @property
+    def frays(self) -> bool:
+        """Whether a cut edge of it ravels: knits and felt do not, nor does interfacing matter."""
+        return self.kind not in {"knit", "felt", "interfacing"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Notion:
+    """Something bought: zip, elastic, cord, hook and eye, button."""
+
+    id: NotionId
+    kind: str
+    length: Length | None = None
+    width: Length | None = None
+    count: int = 1
+    note: str | None = None
+    path: DocPath = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Garment:
+    """A garment as its author describes it.
+
+    Parameters
+    ----------
+    name, about, author, version
+        What stands on the cover; ``author`` and ``version`` may be missing.
+    units
+        ``cm``, ``mm`` or ``in``: the unit of bare numbers.
+    allowance
+        The seam allowance where an entry names none.
+    wearer
+        Adult or child; ``None`` where the file does not say.
+    fabrics, pieces, notions, stations
+        In the order of the file; ``stations`` are the defaults with the file's changes.
+    entries
+        The author's written order.
+    not_shown
+        Kinds of operation that the file leaves out on purpose, such as ``press``.
+    """
+
+    name: str
+    about: str | None = None
+    author: str | None = None
+    version: str | None = None
+    units: str = "cm"
+    allowance: Length | None = None
+    wearer: Wearer | None = None
+    fabrics: tuple[Fabric, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+    notions: tuple[Notion, ...] = ()
+    stations: tuple[Station, ...] = field(default=DEFAULT_STATIONS)
+    entries: tuple[Entry, ...] = ()
+    not_shown: tuple[str, ...] = ()
+
+    @cached_property
+    def piece(self) -> Mapping[PieceId, Piece]:
+        """Pieces by name."""
+        return {piece.id: piece for piece in self.pieces}
+
+    @cached_property
+    def notion(self) -> Mapping[NotionId, Notion]:
+        """Notions by name."""
+        return {notion.id: notion for notion in self.notions}
+
+    @cached_property
+    def fabric(self) -> Mapping[str, Fabric]:
+        """Fabrics by name."""
+        return {fabric.id: fabric for fabric in self.fabrics}
+
+    @cached_property
+    def station(self) -> Mapping[str, Station]:
+        """Stations by name."""
+        return {station.id: station for station in self.stations}
+
+    @cached_property
+    def entry(self) -> Mapping[EntryId, Entry]:
+        """Entries by name."""
+        return {entry.id: entry for entry in self.entries}

@@ -1,0 +1,197 @@
+"""Pieces of cloth and their edges.
+
+A piece is a flat shape with a right and a wrong side. Its edges are listed clockwise as seen from
+the right side. What is described is one half of a piece cut on the fold, one copy of a mirrored
+pair, or the whole of a piece cut singly; the half or copy described has the fold or the centre at
+its left when it lies right side up with its top away from you.
+"""
+
+from dataclasses import dataclass
+from enum import Enum
+
+from seqplan.base.ids import PieceId
+from seqplan.base.path import DocPath
+
+
+class Cut(Enum):
+    """How a piece is cut."""
+
+    FOLD = "fold"
+    """On the fold: the list describes half a ring, from the top of the fold to its bottom."""
+    PAIR = "pair"
+    """Two copies, one the mirror of the other; the list describes the whole ring of one."""
+    ALIKE = "alike"
+    """One or more copies that are all alike."""
+
+
+class Layer(Enum):
+    """Which layer of the garment a piece belongs to."""
+
+    SHELL = "shell"
+    FACING = "facing"
+    LINING = "lining"
+    INTERLINING = "interlining"
+
+
+class Worn(Enum):
+    """Where a piece is worn, which tells the wearer's left from right."""
+
+    FRONT = "front"
+    BACK = "back"
+
+
+class Hand(Enum):
+    """The wearer's side."""
+
+    LEFT = "left"
+    RIGHT = "right"
+
+
+class Half(Enum):
+    """The half or copy that the list describes, or its mirror image."""
+
+    DESCRIBED = "a"
+    MIRRORED = "b"
+
+    @property
+    def other(self) -> "Half":
+        """The mirror image of this one."""
+        return Half.MIRRORED if self is Half.DESCRIBED else Half.DESCRIBED
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """One edge of a piece.
+
+    ``at_mark`` tells that it meets the edge before it at a mark on a straight run, written
+    ``centre | opening``, and not at a corner.
+    """
+
+    name: str
+    at_mark: bool = False
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Segment:
+    """One edge of one cut copy: what needles and knives actually meet.
+
+    ``copy`` counts from 0, ``half`` is ``"a"`` for what the list describes and ``"b"`` for its
+    mirror image, ``index`` is the place of the edge in the piece's list.
+    """
+
+    piece: PieceId
+    copy: int
+    half: str
+    index: int
+
+    @property
+    def is_mirrored(self) -> bool:
+        """Whether this edge lies in a mirrored half or copy."""
+        return self.half == Half.MIRRORED.value
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeRef:
+    """An edge as an entry names it: ``front.side`` or ``front.side@left``."""
+
+    piece: PieceId
+    edge: str
+    hand: Hand | None = None
+
+    def __str__(self) -> str:
+        return f"{self.piece}.{self.edge}" + (f"@{self.hand.value}" if self.hand else "")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Piece:
+    """A pattern piece.
+
+    Parameters
+    ----------
+    id
+        Its name in the file.
+    edges
+        Clockwise as seen from the right side; the same name may stand twice.
+    cut, copies
+        How it is cut; ``copies`` counts pieces of cloth (2 for a pair, 1 for a fold).
+    fabric
+        The fabric it is cut from, a key of the garment's fabrics, or ``None``.
+    layer
+        Shell, facing, lining or interlining.
+    like
+        The piece that this one has the ring of, if it was written with ``like:``.
+    worn
+        Front or back, where ``@left`` and ``@right`` are to mean the wearer's side.
+    selvage
+        Names of edges that lie on the selvage, so that they need no finish.
+    note
+        The designer's note for the cutting list.
+    path
+        Where the document says so.
+    """
+
+    id: PieceId
+    edges: tuple[Edge, ...]
+    cut: Cut = Cut.ALIKE
+    copies: int = 1
+    fabric: str | None = None
+    layer: Layer = Layer.SHELL
+    like: PieceId | None = None
+    worn: Worn | None = None
+    selvage: tuple[str, ...] = ()
+    note: str | None = None
+    path: DocPath = ()
+
+    @property
+    def title(self) -> str:
+        """The name as people read it: ``back facing`` for ``back-facing``."""
+        return self.id.replace("-", " ").replace("_", " ")
+
+    @property
+    def edge_names(self) -> tuple[str, ...]:
+        """The names of the edges, each once, in their order round the piece."""
+        return tuple(dict.fromkeys(edge.name for edge in self.edges))
+
+    def halves(self) -> tuple[tuple[int, Half], ...]:
+        """Every (copy, half) that the edge list stands for, the described one first.
+
+        A single piece that is ``like`` another is cut as its mirror image, because the two are
+        laid right sides together and their same-named edges meet.
+        """
+        if self.cut is Cut.FOLD:
+            return tuple(
+                (copy, half)
+                for copy in range(self.copies)
+                for half in (Half.DESCRIBED, Half.MIRRORED)
+            )
+        if self.cut is Cut.PAIR:
+            return tuple(
+                (copy, Half.MIRRORED if copy % 2 else Half.DESCRIBED) for copy in range(self.copies)
+            )
+        half = Half.MIRRORED if self.like else Half.DESCRIBED
+        return tuple((copy, half) for copy in range(self.copies))
+
+    def segments(self, name: str | None = None, hand: Hand | None = None) -> tuple[Segment, ...]:
+        """The cut edges of this piece, all of them or those called ``name`` on one side."""
+        half_worn = self.half_worn(hand)
+        return tuple(
+            Segment(self.id, copy, half.value, index)
+            for copy, half in self.halves()
+            if half_worn is None or half is half_worn
+            for index, edge in enumerate(self.edges)
+            if name is None or edge.name == name
+        )
+
+    def half_worn(self, hand: Hand | None) -> Half | None:
+        """Which half or copy the wearer's left or right is.
+
+        Seen from its right side with the fold or centre at the left, a front covers the wearer's
+        left, a back the wearer's right; facings and linings turn their right side to the body, so
+        there it is the other way round.
+        """
+        if hand is None or self.worn is None:
+            return None
+        described_is_left = (self.worn is Worn.FRONT) == (
+            self.layer in {Layer.SHELL, Layer.INTERLINING}
+        )
+        return Half.DESCRIBED if (hand is Hand.LEFT) == described_is_left else Half.MIRRORED
