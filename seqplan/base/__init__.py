@@ -1,1 +1,1 @@
-"""The vocabulary that every floor shares: names, measures, places, findings. Standard library only."""
+"""The vocabulary every floor shares: names, measures, places, findings. Stdlib only."""

@@ -94,6 +94,8 @@ class Entry:
         For ``tack``: the notion or entry that the edge is fastened to.
     notion
         What is inserted or attached.
+    fabric
+        The interfacing that is fused.
     into
         For ``insert`` of elastic or cord: the casing entry it goes through.
     seam, method
@@ -143,6 +145,7 @@ class Entry:
     to: tuple[EdgeRef, ...] = ()
     to_name: str | None = None
     notion: NotionId | None = None
+    fabric: str | None = None
     into: EntryId | None = None
     seam: SeamKind = SeamKind.PLAIN
     method: ZipMethod | None = None

@@ -22,7 +22,7 @@ class Wearer(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fabric:
-    """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or what its author says."""
+    """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or free words."""
 
     id: str
     kind: str = "woven"

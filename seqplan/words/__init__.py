@@ -1,0 +1,1 @@
+"""Every sentence that people read, whole, in catalogues: nothing is glued from fragments."""

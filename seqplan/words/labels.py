@@ -1,0 +1,5 @@
+"""Sentences: labels."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {}

@@ -1,0 +1,5 @@
+"""Sentences: reasons."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {}

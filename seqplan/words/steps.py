@@ -1,0 +1,5 @@
+"""Sentences: steps."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {}
