@@ -4,9 +4,15 @@ A sentence is kept whole, with named places for what varies, so that it can be t
 whole later. Each catalogue is a plain table in a module of its own.
 """
 
-from seqplan.words import faults, labels, reasons, steps
+from seqplan.words import faults, labels, reasons, shapes, steps
 
-_CATALOGUES = (faults.SENTENCES, reasons.SENTENCES, steps.SENTENCES, labels.SENTENCES)
+_CATALOGUES = (
+    faults.SENTENCES,
+    shapes.SENTENCES,
+    reasons.SENTENCES,
+    steps.SENTENCES,
+    labels.SENTENCES,
+)
 
 
 def say(key: str, **values: object) -> str:

@@ -1,0 +1,163 @@
+"""A garment with its entries expanded and laid out on the cloth: what the rules look at.
+
+`construct` makes it. Everything here is derived, so it depends only on the garment, and not on the
+order in which the entries are written.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+from seqplan.base.ids import EntryId, OpId, PieceId
+from seqplan.model.entry import Entry, Verb
+from seqplan.model.garment import Garment
+from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Segment
+from seqplan.recipes.shape import Shape
+from seqplan.surface.glued import Surface
+from seqplan.surface.ring import Rings
+from seqplan.surface.stretch import MayFollow, Stretch, find_stretches
+
+FOLDING = frozenset({Verb.HEM, Verb.CASING})
+"""Verbs that fold an edge over, all round where it is a ring."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Construction:
+    """A garment, its operations and its cloth.
+
+    Parameters
+    ----------
+    garment
+        As written.
+    rings
+        The cut pieces, split where entries mean only parts of edges.
+    shapes
+        What each entry means on the cloth.
+    operations
+        Every operation, in the written order of the entries and, within an entry, in the order
+        of its recipe.
+    """
+
+    garment: Garment
+    rings: Rings
+    shapes: Mapping[EntryId, Shape]
+    operations: tuple[Operation, ...]
+
+    # -- operations ------------------------------------------------------------------------
+
+    @cached_property
+    def op(self) -> Mapping[OpId, Operation]:
+        """Operations by name."""
+        return {op.id: op for op in self.operations}
+
+    @cached_property
+    def ids(self) -> tuple[OpId, ...]:
+        """The names of all operations in the written order."""
+        return tuple(op.id for op in self.operations)
+
+    @cached_property
+    def of_entry(self) -> Mapping[EntryId, tuple[Operation, ...]]:
+        """The operations of each entry."""
+        found: dict[EntryId, list[Operation]] = {id_: [] for id_ in self.garment.entry}
+        for op in self.operations:
+            found[op.entry].append(op)
+        return {id_: tuple(ops) for id_, ops in found.items()}
+
+    def entry(self, op: Operation) -> Entry:
+        """The entry that an operation comes from."""
+        return self.garment.entry[op.entry]
+
+    def main(self, entry: EntryId) -> Operation:
+        """The operation that an entry is named after."""
+        return next(op for op in self.of_entry[entry] if not op.part)
+
+    def opening(self, entry: EntryId) -> Operation:
+        """The operation with which an entry first lays hold of its edges for good.
+
+        The turning up of a hem or casing, else the operation that the entry is named after.
+        """
+        ops = self.of_entry[entry]
+        return next((op for op in ops if op.action is Action.TURN_UP), self.main(entry))
+
+    def acting(self, *actions: Action) -> tuple[Operation, ...]:
+        """All operations that do one of these."""
+        return tuple(op for op in self.operations if op.action in actions)
+
+    # -- edges -----------------------------------------------------------------------------
+
+    @cached_property
+    def joins(self) -> tuple[Shape, ...]:
+        """The entries that sew permanent seams."""
+        return tuple(shape for shape in self.shapes.values() if shape.glues)
+
+    @cached_property
+    def finished(self) -> Surface:
+        """The garment with every seam sewn."""
+        return Surface(self.rings, (glue for shape in self.joins for glue in shape.glues))
+
+    def seam_at(self, segment: Segment) -> EntryId | None:
+        """The entry that sews this edge to another, if one does."""
+        glue = self.finished.glue_at(segment)
+        return glue.entry if glue else None
+
+    def seams_at(self, segments: Iterable[Segment]) -> tuple[EntryId, ...]:
+        """The entries that sew these edges, each once."""
+        found = (self.seam_at(segment) for segment in segments)
+        return tuple(dict.fromkeys(entry for entry in found if entry is not None))
+
+    @cached_property
+    def on_segment(self) -> Mapping[Segment, tuple[Operation, ...]]:
+        """The operations that act on each cut edge, in the written order."""
+        found: dict[Segment, list[Operation]] = {}
+        for op in self.operations:
+            for segment in op.segments:
+                found.setdefault(segment, []).append(op)
+        return {segment: tuple(ops) for segment, ops in found.items()}
+
+    def meeting(self, op: Operation, *actions: Action) -> tuple[Operation, ...]:
+        """Operations that do one of these to an edge that ``op`` acts on too, each once."""
+        found = (
+            other
+            for segment in op.segments
+            for other in self.on_segment[segment]
+            if other.action in actions and other is not op
+        )
+        return tuple(dict.fromkeys(found))
+
+    def on_pieces(self, pieces: frozenset[PieceId], *actions: Action) -> tuple[Operation, ...]:
+        """Operations that do one of these to one of the pieces."""
+        return tuple(op for op in self.acting(*actions) if op.pieces & pieces)
+
+    def edge_name(self, segment: Segment) -> str:
+        """The edge as a file would name it."""
+        return f"{segment.piece}.{self.rings.name(segment)}"
+
+    # -- chains ----------------------------------------------------------------------------
+
+    @cached_property
+    def stretches(self) -> Mapping[EntryId, tuple[Stretch, ...]]:
+        """The continuous stretches that the run of each entry forms in the finished garment."""
+        return {
+            id_: find_stretches(self._without(shape), shape.run, self._may_follow(shape))
+            for id_, shape in self.shapes.items()
+            if shape.run
+        }
+
+    def _without(self, shape: Shape) -> Surface:
+        """The finished garment but for the seam of one entry."""
+        if not shape.glues:
+            return self.finished
+        return Surface(self.rings, set(self.finished.glues) - set(shape.glues))
+
+    def _may_follow(self, shape: Shape) -> MayFollow:
+        """Which edges of a run go on into one another.
+
+        What folds an edge follows it wherever it goes. A list is one run. A single name that
+        stands for two copies is two separate stretches, unless the author says ``in one``.
+        """
+        entry = shape.entry
+        names = {(ref.piece, ref.edge) for ref in entry.run}
+        if entry.verb in FOLDING or entry.is_in_one or len(names) > 1:
+            return lambda one, other: True
+        return lambda one, other: self.rings.disc(one) == self.rings.disc(other)

@@ -1,0 +1,141 @@
+"""Expand the entries of a garment into operations and lay them out on the cloth."""
+
+from seqplan.base.diagnostic import Diagnostic, Severity
+from seqplan.base.ids import EntryId, OpId, PieceId, RuleSlug
+from seqplan.model.entry import Entry, SeamKind, Verb
+from seqplan.model.garment import Garment
+from seqplan.model.operation import Action, Operation, Setup
+from seqplan.model.piece import Layer, Segment
+from seqplan.model.station import STANDARD_FOOT
+from seqplan.recipes.book import recipe_for
+from seqplan.recipes.construction import Construction
+from seqplan.recipes.recipe import MAIN, Ingredient, Recipe
+from seqplan.recipes.shape import Cloth, Shape, lay_out
+from seqplan.words.say import say
+
+
+def construct(garment: Garment) -> tuple[Construction, tuple[Diagnostic, ...]]:
+    """Expand a garment.
+
+    Returns
+    -------
+    Construction, tuple of Diagnostic
+        What the rules look at, and what could not be laid out (errors with a path). Where there
+        are errors the construction is what remains without the seams in question.
+    """
+    cloth = lay_out(garment)
+    expander = _Expander(garment, cloth)
+    operations = tuple(op for entry in garment.entries for op in expander.operations(entry))
+    expander.check_references(operations)
+    construction = Construction(
+        garment=garment, rings=cloth.rings, shapes=cloth.shapes, operations=operations
+    )
+    return construction, (*cloth.problems, *expander.problems)
+
+
+def operation_id(entry: EntryId, part: str) -> OpId:
+    """Name an operation: the entry's own name for the main one, else ``entry/part``."""
+    return OpId(f"{entry}/{part}" if part else entry)
+
+
+class _Expander:
+    def __init__(self, garment: Garment, cloth: Cloth) -> None:
+        self.problems: list[Diagnostic] = []
+        self._garment = garment
+        self._cloth = cloth
+        self._finished_by_name = {
+            segment
+            for shape in cloth.shapes.values()
+            if shape.entry.verb is Verb.FINISH
+            for segment in shape.run
+        }
+
+    def operations(self, entry: Entry) -> list[Operation]:
+        """Expand one entry."""
+        recipe = self._recipe(entry)
+        shape = self._cloth.shapes[entry.id]
+        return [self._operation(entry, shape, ingredient) for ingredient in recipe]
+
+    def check_references(self, operations: tuple[Operation, ...]) -> None:
+        """Report every ``after:`` that names a part which no recipe has."""
+        known = {op.id for op in operations}
+        for entry in self._garment.entries:
+            for reference in entry.after:
+                name, _, part = reference.partition("/")
+                if reference not in known:
+                    target = EntryId(name)
+                    self._report("unknown-part", entry, target, part, ("after",))
+
+    def _recipe(self, entry: Entry) -> Recipe:
+        recipe = recipe_for(entry, self._garment)
+        parts = {ingredient.part for ingredient in recipe}
+        for part in entry.without:
+            if part not in parts or part == MAIN:
+                self._report("unknown-part", entry, entry.id, part, ("without",))
+        return tuple(
+            ingredient
+            for ingredient in recipe
+            if ingredient.part not in entry.without
+            and not (ingredient.part == "finish" and self._needs_no_finish(entry))
+        )
+
+    def _needs_no_finish(self, entry: Entry) -> bool:
+        """Whether a seam pressed open goes without its own edge finish.
+
+        So it is where the edges are finished by an entry of their own, where they lie hidden under
+        a facing or lining, and where cloth or selvage does not ravel.
+        """
+        if entry.verb is not Verb.SEW or entry.seam is not SeamKind.PRESSED_OPEN:
+            return False
+        return all(not self._ravels(segment) for segment in self._cloth.shapes[entry.id].run)
+
+    def _ravels(self, segment: Segment) -> bool:
+        piece = self._garment.piece[segment.piece]
+        fabric = self._garment.fabric.get(piece.fabric or "")
+        return (
+            segment not in self._finished_by_name
+            and piece.layer is Layer.SHELL
+            and self._cloth.rings.name(segment) not in piece.selvage
+            and (fabric is None or fabric.frays)
+        )
+
+    def _operation(self, entry: Entry, shape: Shape, ingredient: Ingredient) -> Operation:
+        segments = self._cloth.shapes[entry.into].run if entry.into else shape.run
+        return Operation(
+            id=operation_id(entry.id, ingredient.part),
+            entry=entry.id,
+            part=ingredient.part,
+            action=ingredient.action,
+            setup=self._setup(entry, ingredient),
+            minutes=entry.minutes if ingredient.part == MAIN else None,
+            segments=segments,
+            pieces=self._pieces(entry, segments),
+            notions=(entry.notion,) if entry.notion else (),
+            path=entry.path,
+        )
+
+    def _pieces(self, entry: Entry, segments: tuple[Segment, ...]) -> frozenset[PieceId]:
+        return frozenset(entry.pieces) | {segment.piece for segment in segments}
+
+    def _setup(self, entry: Entry, ingredient: Ingredient) -> Setup:
+        is_main = ingredient.part == MAIN
+        station = (entry.station if is_main else None) or ingredient.station
+        foot = (entry.foot if is_main else None) or ingredient.foot
+        if not foot and self._garment.station[station].foot_minutes:
+            foot = STANDARD_FOOT
+        return Setup(station, foot)
+
+    def _report(
+        self, slug: str, entry: Entry, target: EntryId, part: str, key: tuple[str, ...]
+    ) -> None:
+        recipe = recipe_for(self._garment.entry[target], self._garment)
+        parts = ", ".join(f"`{i.part}`" for i in recipe if i.part != MAIN)
+        self.problems.append(
+            Diagnostic(
+                slug=RuleSlug(slug),
+                severity=Severity.ERROR,
+                message=say(f"shape-{slug}", entry=target, part=part),
+                path=(*entry.path, *key),
+                fix=say(f"shape-{slug}-fix", parts=parts) if parts else None,
+            )
+        )

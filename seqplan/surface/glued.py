@@ -1,0 +1,243 @@
+"""Pieces glued at seams: parts, free edge loops, genus, and the fan of cloth round a point.
+
+1. A glue joins one cut edge to another. It is ``aligned`` when the listed starts meet, and
+   reversed when the start of one meets the end of the other.
+2. Round a point of the garment, cloth lies like a fan: from an edge end across the corner to its
+   neighbour, over the seam to the mate of that neighbour, across the next corner, and so on until
+   an edge is free or the fan closes. Loops, points and chains are all read from fans.
+3. Points (classes of corners), edges (a glued pair counts once) and cut copies give the Euler
+   characteristic of each connected part, and with the number of free loops its genus.
+
+All walks are linear in the number of edges.
+"""
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from seqplan.base.ids import EntryId, PieceId
+from seqplan.model.piece import Segment
+from seqplan.surface.ring import EdgeEnd, Rings
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Glue:
+    """A seam between two cut edges, made by ``entry``.
+
+    ``aligned``: the listed start of one meets the listed start of the other.
+    """
+
+    first: Segment
+    second: Segment
+    aligned: bool
+    entry: EntryId
+
+    @property
+    def keeps_sides(self) -> bool:
+        """Whether right side goes on as right side across the seam.
+
+        A mirrored half runs against the ring, so two edges of unlike halves are aligned, and two
+        of like halves reversed, where the cloth goes on with the same side up.
+        """
+        return self.aligned == (self.first.is_mirrored != self.second.is_mirrored)
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A connected part of what is sewn so far.
+
+    Parameters
+    ----------
+    discs
+        The cut copies in it, as (piece, copy).
+    loops
+        Its free edges, loop by loop, each in walking order.
+    genus
+        0 for anything that can be laid out like a bag with holes. For a one-sided part (a band
+        closed with a twist) it is the number of crosscaps.
+    is_two_sided
+        Whether right side and wrong side can be told apart all over.
+    """
+
+    discs: frozenset[tuple[PieceId, int]]
+    loops: tuple[tuple[Segment, ...], ...]
+    genus: int
+    is_two_sided: bool
+
+
+class Surface:
+    """Pieces with some seams sewn. Never changed: sewing on makes a new surface.
+
+    Parameters
+    ----------
+    rings
+        The pieces.
+    glues
+        The seams; an edge bears at most one.
+
+    Raises
+    ------
+    ValueError
+        When an edge is glued twice, or to itself.
+    """
+
+    def __init__(self, rings: Rings, glues: Iterable[Glue] = ()) -> None:
+        self.rings = rings
+        self.glues = tuple(sorted(glues))
+        self._mate: dict[EdgeEnd, tuple[EdgeEnd, Glue]] = {}
+        for glue in self.glues:
+            self._add(glue)
+
+    def mate(self, end: EdgeEnd) -> EdgeEnd | None:
+        """The edge end on the other side of the seam, or ``None`` where the edge is free."""
+        found = self._mate.get(end)
+        return found[0] if found else None
+
+    def glue_at(self, segment: Segment) -> Glue | None:
+        """The seam on this edge, if any."""
+        found = self._mate.get(EdgeEnd(segment, False))
+        return found[1] if found else None
+
+    def fan(self, end: EdgeEnd, stop: Callable[[Segment], bool]) -> tuple[EdgeEnd, list[EntryId]]:
+        """Turn round the point at ``end``, away from its edge.
+
+        Parameters
+        ----------
+        end
+            Where to start.
+        stop
+            Tells the edges at which to stop, besides free ones.
+
+        Returns
+        -------
+        EdgeEnd, list of EntryId
+            The edge end reached, and the entries whose seams were crossed on the way. Where the
+            fan closes without meeting a stop, the edge end reached is ``end``.
+        """
+        crossed: list[EntryId] = []
+        here = end
+        while True:
+            other = self.rings.across(here).neighbour
+            if stop(other.segment):
+                return other, crossed
+            found = self._mate.get(other)
+            if found is None:
+                return other, crossed
+            here, glue = found
+            crossed.append(glue.entry)
+            if here == end:
+                return end, crossed
+
+    @cached_property
+    def points(self) -> dict[EdgeEnd, int]:
+        """The point of the sewn garment that each edge end lies at, numbered from 0."""
+        number: dict[EdgeEnd, int] = {}
+        count = 0
+        for start in self._ends():
+            if start in number:
+                continue
+            waiting = [start]
+            while waiting:
+                end = waiting.pop()
+                if end in number:
+                    continue
+                number[end] = count
+                waiting.append(self.rings.across(end).neighbour)
+                over = self.mate(end)
+                if over is not None:
+                    waiting.append(over)
+            count += 1
+        return number
+
+    @cached_property
+    def parts(self) -> tuple[Part, ...]:
+        """The connected parts, in the order of the pieces."""
+        seen: set[tuple[PieceId, int]] = set()
+        found = []
+        for segment in self.rings.segments:
+            disc = self.rings.disc(segment)
+            if disc not in seen:
+                discs = self._connected(disc)
+                seen |= discs
+                found.append(self._measure(discs))
+        return tuple(found)
+
+    def _add(self, glue: Glue) -> None:
+        if glue.first == glue.second:
+            msg = f"{glue.first} cannot be glued to itself"
+            raise ValueError(msg)
+        for at_end in (False, True):
+            one = EdgeEnd(glue.first, at_end)
+            other = EdgeEnd(glue.second, at_end == glue.aligned)
+            for here, there in ((one, other), (other, one)):
+                if here in self._mate:
+                    msg = f"{here.segment} bears a seam already"
+                    raise ValueError(msg)
+                self._mate[here] = (there, glue)
+
+    def _ends(self) -> Iterator[EdgeEnd]:
+        for segment in self.rings.segments:
+            yield EdgeEnd(segment, False)
+            yield EdgeEnd(segment, True)
+
+    @cached_property
+    def _links(self) -> dict[tuple[PieceId, int], list[tuple[tuple[PieceId, int], bool]]]:
+        """Which cut copies are joined to which, and whether the seam keeps right side up."""
+        links: dict[tuple[PieceId, int], list[tuple[tuple[PieceId, int], bool]]] = {}
+        for segment in self.rings.segments:
+            links.setdefault(self.rings.disc(segment), [])
+        for glue in self.glues:
+            one, other = self.rings.disc(glue.first), self.rings.disc(glue.second)
+            links[one].append((other, glue.keeps_sides))
+            links[other].append((one, glue.keeps_sides))
+        return links
+
+    def _connected(self, start: tuple[PieceId, int]) -> frozenset[tuple[PieceId, int]]:
+        seen = {start}
+        waiting = [start]
+        while waiting:
+            for disc, _ in self._links[waiting.pop()]:
+                if disc not in seen:
+                    seen.add(disc)
+                    waiting.append(disc)
+        return frozenset(seen)
+
+    def _measure(self, discs: frozenset[tuple[PieceId, int]]) -> Part:
+        segments = [s for s in self.rings.segments if self.rings.disc(s) in discs]
+        points = {self.points[EdgeEnd(s, at_end)] for s in segments for at_end in (False, True)}
+        seams = sum(1 for glue in self.glues if self.rings.disc(glue.first) in discs)
+        loops = self._loops([s for s in segments if self.glue_at(s) is None])
+        euler = len(points) - (len(segments) - seams) + len(discs)
+        is_two_sided = self._is_two_sided(discs)
+        handles = 2 - len(loops) - euler
+        return Part(discs, loops, handles // 2 if is_two_sided else handles, is_two_sided)
+
+    def _loops(self, free: list[Segment]) -> tuple[tuple[Segment, ...], ...]:
+        remaining = dict.fromkeys(free)
+        loops = []
+        while remaining:
+            first = next(iter(remaining))
+            loop = []
+            end = EdgeEnd(first, True)
+            while end.segment in remaining:
+                del remaining[end.segment]
+                loop.append(end.segment)
+                reached, _ = self.fan(end, lambda _: False)
+                end = reached.opposite
+            loops.append(tuple(loop))
+        return tuple(loops)
+
+    def _is_two_sided(self, discs: frozenset[tuple[PieceId, int]]) -> bool:
+        start = min(discs)
+        side = {start: True}
+        waiting = [start]
+        while waiting:
+            disc = waiting.pop()
+            for other, keeps in self._links[disc]:
+                wanted = side[disc] if keeps else not side[disc]
+                if other not in side:
+                    side[other] = wanted
+                    waiting.append(other)
+                elif side[other] != wanted:
+                    return False
+        return True

@@ -1,0 +1,89 @@
+"""Parts of edges: an edge of which entries mean only a part is split at a mark.
+
+``part: 10 from waist`` and ``stop: 10 before waist`` cut the edge 10 cm from where it meets
+``waist``. After the split every walk deals in whole edges again, and the point between the parts
+is a mark on a straight run.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from seqplan.model.entry import Portion
+from seqplan.model.piece import Cut, Edge, Piece
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class _Cut:
+    """Where an edge is split: so many mm from its start, or from its end."""
+
+    from_end: bool
+    mm: Fraction
+
+
+class SplitPiece:
+    """A piece with its edges split at portions.
+
+    Parameters
+    ----------
+    piece
+        The piece as described.
+    portions
+        For each edge name, the portions that entries name.
+        Each must be clear on every edge of that name, see ``is_clear``.
+    """
+
+    def __init__(self, piece: Piece, portions: Mapping[str, Iterable[Portion]]) -> None:
+        edges: list[Edge] = []
+        self._parts: dict[int, list[int]] = {}
+        self._cuts: dict[int, list[_Cut]] = {}
+        self._origin = piece
+        for index, edge in enumerate(piece.edges):
+            wanted = {self._cut(index, portion) for portion in portions.get(edge.name, ())}
+            from_start = sorted(cut for cut in wanted if not cut.from_end)
+            from_end = sorted((cut for cut in wanted if cut.from_end), reverse=True)
+            self._cuts[index] = [*from_start, *from_end]
+            self._parts[index] = list(range(len(edges), len(edges) + len(wanted) + 1))
+            edges.append(edge)
+            edges.extend(Edge(edge.name, at_mark=True) for _ in wanted)
+        self.piece = replace(piece, edges=tuple(edges))
+
+    def indices(self, name: str, portion: Portion | None = None) -> frozenset[int]:
+        """Give the edges of the split piece that ``name`` means, or the portion of it."""
+        found: set[int] = set()
+        for index, edge in enumerate(self._origin.edges):
+            if edge.name != name:
+                continue
+            parts = self._parts[index]
+            if portion is not None:
+                cut = self._cut(index, portion)
+                place = self._cuts[index].index(cut) + 1
+                near, far = parts[:place], parts[place:]
+                if cut.from_end:
+                    near, far = far, near
+                parts = near if portion.is_named_part else far
+            found.update(parts)
+        return frozenset(found)
+
+    def _cut(self, index: int, portion: Portion) -> _Cut:
+        from_end = _is_measured_from_end(self._origin, index, portion.neighbour)
+        return _Cut(bool(from_end), portion.length.mm)
+
+
+def is_clear(piece: Piece, name: str, portion: Portion) -> bool:
+    """Whether every edge called ``name`` meets the portion's neighbour at exactly one end."""
+    return all(
+        _is_measured_from_end(piece, index, portion.neighbour) is not None
+        for index, edge in enumerate(piece.edges)
+        if edge.name == name
+    )
+
+
+def _is_measured_from_end(piece: Piece, index: int, neighbour: str) -> bool | None:
+    """Tell at which end an edge meets its neighbour; ``None`` at neither or at both."""
+    edges = piece.edges
+    is_fold = piece.cut is Cut.FOLD
+    at_start = not (is_fold and index == 0) and edges[index - 1].name == neighbour
+    is_last = index + 1 == len(edges)
+    at_end = not (is_fold and is_last) and edges[(index + 1) % len(edges)].name == neighbour
+    return at_end if at_start != at_end else None

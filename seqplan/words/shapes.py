@@ -1,0 +1,30 @@
+"""Sentences about entries that cannot be laid out on the cloth."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {
+    "shape-sewn-twice": "`{entry}` sews `{edge}`, which `{other}` has sewn already",
+    "shape-sewn-twice-fix": (
+        "An edge bears one permanent seam. Name another edge, or split it with `part:` or `|`."
+    ),
+    "shape-copies-differ": (
+        "the two sides of `{entry}` have different numbers of copies at `{edge}`"
+    ),
+    "shape-copies-differ-fix": (
+        "Look at `cut:` of both pieces, or name one side with `@left` or `@right`."
+    ),
+    "shape-nothing-to-join": "`{entry}` names `{edge}` alone, but the garment has only one of it",
+    "shape-nothing-to-join-fix": "Say what it is sewn to with `to:`.",
+    "shape-odd-copies": "`{entry}` would join the copies of `{edge}` in pairs, but they are odd",
+    "shape-odd-copies-fix": "Say what is sewn to what with `to:`.",
+    "shape-which-copies": "`{entry}` can be read in more than one way at `{edge}`",
+    "shape-which-copies-fix": (
+        "Is one copy sewn to the other? Then say so with `to:` and the name of the piece."
+    ),
+    "shape-part-unclear": "`{edge}` does not meet `{neighbour}` at exactly one end",
+    "shape-part-unclear-fix": (
+        "Measure the part from an edge that lies next to `{edge}` on one side only."
+    ),
+    "shape-unknown-part": "`{entry}` has no part called `{part}`",
+    "shape-unknown-part-fix": "Its parts are: {parts}.",
+}
