@@ -1,5 +1,7 @@
 """Sets of operations as bits of one int: bit ``i`` stands for the operation with index ``i``."""
 
+from collections.abc import Iterable
+
 
 def bits(mask: int) -> list[int]:
     """List the indices that are in a set, in rising order.
@@ -15,7 +17,7 @@ def bits(mask: int) -> list[int]:
     return found
 
 
-def mask_of(indices: list[int]) -> int:
+def mask_of(indices: Iterable[int]) -> int:
     """Make the set that holds these indices.
 
     >>> mask_of([0, 1, 3])

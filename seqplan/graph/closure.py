@@ -9,6 +9,7 @@ Cost: a new arc takes at most one set operation per operation, an arc already im
 """
 
 from collections.abc import Iterable, Sequence
+from heapq import heapify, heappop, heappush
 from typing import TypeAlias
 
 from seqplan.graph.bits import bits
@@ -92,6 +93,21 @@ class Closure:
         """List all indices so that every arc points forwards; of equals the least first."""
         above = self.ancestors
         return sorted(range(len(above)), key=lambda node: above[node].bit_count())
+
+    def walk(self, chosen: int) -> list[int]:
+        """Sort the operations of a set by index as far as the arcs among them allow."""
+        waiting = {node: (self.ancestors[node] & chosen).bit_count() for node in bits(chosen)}
+        ready = [node for node, count in waiting.items() if not count]
+        heapify(ready)
+        walk = []
+        while ready:
+            node = heappop(ready)
+            walk.append(node)
+            for after in bits(self.descendants[node] & chosen):
+                waiting[after] -= 1
+                if not waiting[after]:
+                    heappush(ready, after)
+        return walk
 
 
 def close(size: int, pairs: Sequence[Pair]) -> Closure | None:

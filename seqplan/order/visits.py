@@ -18,7 +18,6 @@ bound is nearly exact, and exponential at worst.
 """
 
 from collections.abc import Sequence
-from heapq import heapify, heappop, heappush
 from typing import TypeAlias
 
 from seqplan.graph.bits import bits
@@ -148,6 +147,7 @@ class _Graph:
     def __init__(self, closure: Closure, search: VisitSearch) -> None:
         self.setups = search.setups
         self.masks = search.masks
+        self.closure = closure
         self.ancestors = closure.ancestors
         self.successors = closure.successors
         self.levels = chain_levels(closure, search.setups)
@@ -201,21 +201,6 @@ class _Graph:
         order: list[int] = []
         before = 0
         for done in visits:
-            order.extend(self._sorted(done & ~before))
+            order.extend(self.closure.walk(done & ~before))
             before = done
         return tuple(order)
-
-    def _sorted(self, batch: int) -> list[int]:
-        waiting = {node: (self.ancestors[node] & batch).bit_count() for node in bits(batch)}
-        ready = [node for node, count in waiting.items() if not count]
-        heapify(ready)
-        walk = []
-        while ready:
-            node = heappop(ready)
-            walk.append(node)
-            for after in waiting:
-                if self.ancestors[after] >> node & 1:
-                    waiting[after] -= 1
-                    if not waiting[after]:
-                        heappush(ready, after)
-        return walk
