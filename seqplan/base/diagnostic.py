@@ -26,6 +26,7 @@ class Note:
 
     message: str
     path: DocPath | None = None
+    span: Span | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -91,7 +91,7 @@ def format_written(length: Length) -> str:
     if rest == 0:
         return f"{whole} {unit}"
     decimal = number * 10000
-    if unit != "in" and decimal.denominator == 1:
+    if decimal.denominator == 1 and (unit != "in" or rest.denominator > 999):
         return f"{decimal.numerator / 10000:.4f}".rstrip("0") + f" {unit}"
     fraction = f"{rest.numerator}/{rest.denominator}"
     return f"{whole} {fraction} {unit}" if whole else f"{fraction} {unit}"

@@ -1,0 +1,89 @@
+"""A garment file as a whole: from a path or a text to a garment and everything said about it."""
+
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from seqplan.base.diagnostic import Diagnostic
+from seqplan.base.errors import UnreadableFileError
+from seqplan.base.path import Span
+from seqplan.load.garment import read_garment
+from seqplan.load.nodes import Node, Scalar, Spot
+from seqplan.load.sink import Sink
+from seqplan.load.text import SIZE_LIMIT, read_text
+from seqplan.load.tree import read_tree
+from seqplan.load.where import Where, place, where_in
+from seqplan.model.garment import Garment
+from seqplan.words.say import say
+
+__all__ = ["Loaded", "Where", "load_file", "load_text", "place"]
+
+
+@dataclass(frozen=True, slots=True)
+class Loaded:
+    """What came of reading a file.
+
+    Parameters
+    ----------
+    garment
+        The garment, or ``None`` where the file has an error.
+    diagnostics
+        Everything found, sorted by place, each with its place.
+    where
+        The place of every path of the file, for findings that come later.
+    text, name
+        The text that was read, without a byte order mark, and what it is called.
+    """
+
+    garment: Garment | None
+    diagnostics: tuple[Diagnostic, ...] = ()
+    where: Where = field(default_factory=Where)
+    text: str = ""
+    name: str = "<text>"
+
+
+def load_text(data: bytes | str, name: str = "<text>") -> Loaded:
+    """Read a garment from text, or from bytes in UTF-8.
+
+    Whatever the text holds, the faults in it are diagnostics and never exceptions.
+    """
+    sink = Sink()
+    text, is_readable = read_text(data, sink)
+    root = read_tree(text, sink) if is_readable else None
+    where = where_in(root)
+    garment = _read(root, sink) if is_readable else None
+    return Loaded(garment, place(sink.found, where), where, text, name)
+
+
+def load_file(path: str | Path) -> Loaded:
+    """Read a garment file.
+
+    Raises
+    ------
+    UnreadableFileError
+        When there is no such file, it is a folder, it may not be read, or it is too large.
+    """
+    try:
+        with Path(path).open("rb") as file:
+            data = file.read(SIZE_LIMIT + 1)
+    except IsADirectoryError as error:
+        raise UnreadableFileError(str(path), say("why-folder")) from error
+    except FileNotFoundError as error:
+        raise UnreadableFileError(str(path), say("why-missing")) from error
+    except PermissionError as error:
+        raise UnreadableFileError(str(path), say("why-forbidden")) from error
+    except (OSError, ValueError) as error:
+        why = getattr(error, "strerror", None) or str(error)
+        raise UnreadableFileError(str(path), why[:1].lower() + why[1:]) from error
+    if len(data) > SIZE_LIMIT:
+        limit = SIZE_LIMIT // 1_000_000
+        raise UnreadableFileError(str(path), say("why-too-large", limit=limit))
+    return load_text(data, name=str(path))
+
+
+def _read(root: Node | None, sink: Sink) -> Garment | None:
+    """Read the tree; a text with nothing in it is a fault of its own."""
+    if root is not None and not (isinstance(root, Scalar) and root.is_empty):
+        return read_garment(root, sink)
+    if not sink.has_errors:
+        sink.error("empty-file", Spot(Span(1, 1, 1, 1)))
+    return None

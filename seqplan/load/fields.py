@@ -1,0 +1,200 @@
+"""Typed readers. Each gives the value, or reports what is wrong with it and gives ``None``."""
+
+from collections.abc import Callable, Mapping
+from typing import TypeAlias, TypeVar
+
+from seqplan.base.measure import Length, parse_length
+from seqplan.load.keys import Key, Keys, Status, verbs_with
+from seqplan.load.names import check_name, clean, report_twice
+from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
+from seqplan.load.sink import Sink, found_instead, listing, quoted
+
+T = TypeVar("T")
+
+Fields: TypeAlias = Mapping[str, Node]
+"""What stands under the keys of one thing: only keys that are known and looked at."""
+
+_YES = {"yes": True, "true": True, "no": False, "false": False}
+
+
+def read_fields(table: MappingNode, keys: Keys, sink: Sink) -> Fields:
+    """Sort the pairs of a mapping by key, and report keys that are unknown or not built."""
+    fields: dict[str, Node] = {}
+    for pair in table.pairs:
+        key = keys.get(pair.key)
+        if key is None:
+            _report_key(pair, keys, sink)
+        elif key.status is Status.PLANNED:
+            sink.warning("not-looked-at-yet", pair, key=quoted(pair.key))
+        else:
+            fields.setdefault(pair.key, pair.value)
+    return fields
+
+
+def check_required(fields: Fields, keys: Keys, at: Placed, sink: Sink) -> None:
+    """Report keys that have to be there and are not."""
+    for key in keys.values():
+        if key.is_required and not key.is_verb and key.name not in fields:
+            sink.error("missing-key", at, key=quoted(key.name), help=key.help)
+
+
+def _report_key(pair: Pair, keys: Keys, sink: Sink) -> None:
+    verb = next((key.name for key in keys.values() if key.is_verb), None)
+    verbs = [other.value for other in verbs_with(pair.key)] if verb else []
+    if verb and verbs:
+        sink.error(
+            "key-of-other-verb", pair, key=quoted(pair.key), verb=quoted(verb), verbs=listing(verbs)
+        )
+        return
+    built = [key.name for key in keys.values() if key.status is Status.BUILT]
+    fix = sink.suggest(pair.key, built, "")
+    sink.error("unknown-key", pair, key=quoted(pair.key), fix=fix)
+
+
+def text_of(node: Node, sink: Sink) -> str | None:
+    """The text of a scalar as written; lists, mappings and emptiness are reported."""
+    if not isinstance(node, Scalar):
+        sink.error("wrong-type", node, words="expected-text", found=found_instead(node))
+        return None
+    if _is_empty(node, sink):
+        return None
+    return node.text.strip()
+
+
+def text(node: Node | None, sink: Sink) -> str | None:
+    """Text of one line; line breaks and runs of spaces become one space."""
+    written = text_of(node, sink) if node is not None else None
+    return None if written is None else " ".join(written.split())
+
+
+def note(node: Node | None, sink: Sink) -> str | None:
+    """Text that keeps its lines."""
+    written = text_of(node, sink) if node is not None else None
+    if written is None:
+        return None
+    return "\n".join(" ".join(line.split()) for line in written.splitlines())
+
+
+def name(node: Node | None, sink: Sink) -> str | None:
+    """A name in the making, such as what an operation makes."""
+    written = text_of(node, sink) if node is not None else None
+    if node is None or written is None:
+        return None
+    cleaned = clean(written)
+    return cleaned if check_name(cleaned, node, sink) else None
+
+
+def length(node: Node | None, sink: Sink, units: str) -> Length | None:
+    """A length; a bare number is in ``units``."""
+    if node is None or _is_empty(node, sink):
+        return None
+    measure = parse_length(node.text, default_unit=units) if isinstance(node, Scalar) else None
+    if measure is None:
+        sink.error("unreadable-length", node, found=found_instead(node))
+    return measure
+
+
+def number(node: Node | None, sink: Sink, bounds: tuple[int, int]) -> int | None:
+    """A whole number within bounds, both included."""
+    if node is None or _is_empty(node, sink):
+        return None
+    least, most = bounds
+    written = node.text.strip() if isinstance(node, Scalar) else ""
+    value = int(written) if written.isdecimal() and len(written) <= 9 else None
+    if value is None or not least <= value <= most:
+        found = found_instead(node)
+        sink.error("unreadable-number", node, found=found, least=least, most=most)
+        return None
+    return value
+
+
+def yes_no(node: Node | None, sink: Sink) -> bool | None:
+    """Yes or no; true and false are understood."""
+    if node is None or _is_empty(node, sink):
+        return None
+    value = _YES.get(node.text.strip().casefold()) if isinstance(node, Scalar) else None
+    if value is None:
+        sink.error("neither-yes-nor-no", node, found=found_instead(node))
+    return value
+
+
+def choice(node: Node | None, sink: Sink, key: Key) -> str | None:
+    """One of the words that a key takes, whatever its capitals."""
+    if node is None or _is_empty(node, sink):
+        return None
+    written = " ".join(node.text.split()) if isinstance(node, Scalar) else None
+    if written is not None:
+        for word in key.choices:
+            if word.casefold() == written.casefold():
+                return word
+    fix = sink.suggest(written, key.choices, "") if written else None
+    words = listing(key.choices)
+    sink.error("unknown-choice", node, choices=words, found=found_instead(node), fix=fix)
+    return None
+
+
+def listed(node: Node | None, read: Callable[[Node], T | None], sink: Sink) -> list[tuple[T, Node]]:
+    """Read a list; what is no list counts as a list of one. Each value comes with its node."""
+    if node is None:
+        return []
+    if isinstance(node, ListNode) and not node.items:
+        sink.error("empty-list", node)
+    items = node.items if isinstance(node, ListNode) else (node,)
+    values = [(read(item), item) for item in items]
+    return [(value, item) for value, item in values if value is not None]
+
+
+def names_of(
+    node: Node | None, read: Callable[[Node], str | None], sink: Sink
+) -> list[tuple[str, Node]]:
+    """Read a list of names or texts; one that stands twice is reported and kept once."""
+    seen: set[str] = set()
+    once: list[tuple[str, Node]] = []
+    for value, item in listed(node, read, sink):
+        if value in seen:
+            report_twice(value, item, sink)
+        else:
+            seen.add(value)
+            once.append((value, item))
+    return once
+
+
+def mapping(node: Node, sink: Sink, *, words: str) -> MappingNode | None:
+    """A mapping, or a report of what stands there instead."""
+    if isinstance(node, MappingNode):
+        return node
+    if not _is_empty(node, sink):
+        sink.error("wrong-type", node, words=words, found=found_instead(node))
+    return None
+
+
+def table(pair: Pair | None, sink: Sink) -> MappingNode | None:
+    """A whole section: names with what they are. An empty one is reported at its key."""
+    if pair is None:
+        return None
+    value = pair.value
+    if isinstance(value, MappingNode) and value.pairs:
+        return value
+    is_bare = isinstance(value, Scalar) and value.is_empty
+    if is_bare or (isinstance(value, MappingNode) and not value.pairs):
+        sink.error("empty-section", pair, key=quoted(pair.key))
+    else:
+        sink.error(
+            "wrong-type",
+            value,
+            words="expected-table",
+            key=quoted(pair.key),
+            found=found_instead(value),
+        )
+    return None
+
+
+def _is_empty(node: Node, sink: Sink) -> bool:
+    """Report a key with nothing after it."""
+    if not isinstance(node, Scalar) or not node.is_empty:
+        return False
+    names = [part for part in node.path if isinstance(part, str)]
+    is_item = bool(node.path) and isinstance(node.path[-1], int)
+    words = "empty-item" if is_item else "empty-value"
+    sink.error("empty-value", node, words=words, key=quoted(names[-1] if names else ""))
+    return True

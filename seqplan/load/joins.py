@@ -1,0 +1,157 @@
+"""Joins: ``sew`` and ``baste`` with their other side, their part of an edge and their method."""
+
+import re
+from dataclasses import replace
+
+from seqplan.base.ids import EntryId
+from seqplan.load import fields, resolve
+from seqplan.load.fields import Fields
+from seqplan.load.keys import keys_with
+from seqplan.load.names import clean, report_unknown
+from seqplan.load.nodes import ListNode, Node, Scalar
+from seqplan.load.resolve import Run
+from seqplan.load.scope import Scope
+from seqplan.load.sink import found_instead, quoted
+from seqplan.model.entry import Entry, Portion, SeamKind, Verb
+from seqplan.model.piece import Cut, EdgeRef, Piece
+
+_DIRECTION = re.compile(r"^(?:to\s+)?(?P<where>[^.,:/@|]{1,60})$", re.IGNORECASE)
+
+
+def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    """Read what ``sew`` and ``baste`` have."""
+    sink, keys = scope.sink, keys_with(entry.verb)
+    run = resolve.run(found.get(entry.verb.value), scope)
+    to = _other_side(run, found.get("to"), scope)
+    _check_sides(run, to, found, entry, scope)
+    seam = fields.choice(found.get("as"), sink, keys["as"]) if entry.verb is Verb.SEW else None
+    in_the_round, is_flat = ring_or_flat(entry, found, scope)
+    return replace(
+        entry,
+        run=run,
+        to=to,
+        seam=SeamKind(seam) if seam else SeamKind.PLAIN,
+        press_to=_direction(found.get("press"), scope),
+        allowance=fields.length(found.get("allowance"), sink, scope.units),
+        portion=_portion(run, found, scope),
+        is_in_one=bool(fields.yes_no(found.get("in one"), sink)),
+        in_the_round=in_the_round,
+        is_flat=is_flat,
+        open=_open(entry.id, found.get("open"), scope),
+    )
+
+
+def is_edges(node: Node) -> bool:
+    """Whether what stands there is meant as edges, and not as the name of one thing."""
+    return not isinstance(node, Scalar) or "." in node.text
+
+
+def ring_or_flat(entry: Entry, found: Fields, scope: Scope) -> tuple[bool, bool]:
+    """Read ``method: in the round`` or ``flat``, and ``flat: yes`` which says the same."""
+    sink = scope.sink
+    method = fields.choice(found.get("method"), sink, keys_with(entry.verb)["method"])
+    flat = fields.yes_no(found.get("flat"), sink)
+    if method is not None and flat is not None and flat != (method == "flat"):
+        sink.error("round-and-flat", found["flat"])
+    return method == "in the round", method == "flat" or flat is True
+
+
+def _other_side(run: Run, node: Node | None, scope: Scope) -> Run:
+    """Read ``to:``: edges, or a piece whose edges of the same names are meant."""
+    if node is None:
+        return ()
+    if is_edges(node):
+        return resolve.run(node, scope)
+    piece = scope.known(node, scope.pieces, "unknown-piece")
+    return resolve.edges_like(piece, run, node, scope) if piece else ()
+
+
+def _check_sides(run: Run, to: Run, found: Fields, entry: Entry, scope: Scope) -> None:
+    """Report sides that do not pair up, or edges that would be sewn to themselves."""
+    main, other = found.get(entry.verb.value), found.get("to")
+    if main is None or len(run) != _count(main):
+        return
+    if other is None:
+        _check_alone(run, main, scope)
+    elif is_edges(other) and len(to) == _count(other):
+        if len(run) != len(to):
+            scope.sink.error("uneven-run", other, ours=len(run), theirs=len(to))
+        _check_selves(run, to, other, scope)
+    elif to:
+        _check_selves(run, to, other, scope)
+
+
+def _count(node: Node) -> int:
+    return len(node.items) if isinstance(node, ListNode) else 1
+
+
+def _check_alone(run: Run, node: Node, scope: Scope) -> None:
+    """Report an edge that is sewn without ``to`` and has no second copy to be sewn to."""
+    for place, ref in enumerate(run):
+        piece = scope.piece.get(ref.piece)
+        if piece is not None and _copies(piece, ref) < 2:
+            at = node.items[place] if isinstance(node, ListNode) else node
+            scope.sink.error("no-other-side", at, edge=quoted(str(ref)))
+
+
+def _copies(piece: Piece, ref: EdgeRef) -> int:
+    """How many cut edges a reference stands for."""
+    halves = 1 if ref.hand is not None else len(piece.halves())
+    return halves * sum(1 for edge in piece.edges if edge.name == ref.edge)
+
+
+def _check_selves(run: Run, to: Run, node: Node, scope: Scope) -> None:
+    """Report edges on both sides of one join; copies that are all alike may meet so."""
+    hands: dict[tuple[str, str], object] = {(ref.piece, ref.edge): ref.hand for ref in run}
+    for place, ref in enumerate(to):
+        if not _is_same_edge(ref, hands) or _has_copies(ref, scope):
+            continue
+        items = node.items if isinstance(node, ListNode) else (node,)
+        at = items[place] if len(items) == len(to) else node
+        scope.sink.error("sewn-to-itself", at, edge=quoted(str(ref)))
+
+
+def _is_same_edge(ref: EdgeRef, hands: dict[tuple[str, str], object]) -> bool:
+    if (ref.piece, ref.edge) not in hands:
+        return False
+    hand = hands[ref.piece, ref.edge]
+    return hand is None or ref.hand is None or hand is ref.hand
+
+
+def _has_copies(ref: EdgeRef, scope: Scope) -> bool:
+    piece = scope.piece.get(ref.piece)
+    return piece is None or (piece.cut is Cut.ALIKE and piece.copies > 1)
+
+
+def _direction(node: Node | None, scope: Scope) -> str | None:
+    """Which way allowances are pressed; the word ``to`` is left out."""
+    written = fields.text(node, scope.sink)
+    if node is None or written is None:
+        return None
+    match = _DIRECTION.match(written)
+    if match is None:
+        scope.sink.error("unreadable-direction", node, found=found_instead(node))
+        return None
+    return match["where"].strip()
+
+
+def _portion(run: Run, found: Fields, scope: Scope) -> Portion | None:
+    part = resolve.portion(found.get("part"), run, scope, is_named_part=True)
+    stop = resolve.portion(found.get("stop"), run, scope, is_named_part=False)
+    if "part" in found and "stop" in found:
+        scope.sink.error("part-and-stop", found["stop"])
+    return part or stop
+
+
+def _open(entry_id: EntryId, node: Node | None, scope: Scope) -> EntryId | None:
+    written = fields.text(node, scope.sink)
+    if node is None or written is None:
+        return None
+    name = clean(written)
+    if name not in scope.entries:
+        report_unknown("unknown-operation", name, node, scope.entries, scope.sink)
+        return None
+    if name == entry_id:
+        scope.sink.error("open-itself", node, entry=quoted(name))
+        return None
+    return EntryId(name)

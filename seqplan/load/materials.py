@@ -1,0 +1,129 @@
+"""Fabrics, notions and stations."""
+
+from dataclasses import replace
+
+from seqplan.base.ids import NotionId
+from seqplan.load import fields
+from seqplan.load.keys import Section, keys_of
+from seqplan.load.names import read_names
+from seqplan.load.nodes import MappingNode, Node, Pair, Placed, Scalar
+from seqplan.load.sink import Sink, quoted
+from seqplan.model.garment import Fabric, Notion
+from seqplan.model.station import DEFAULT_STATIONS, Station
+
+_MINUTES_OF_NEW_STATION = 1
+
+
+def read_fabrics(table: MappingNode | None, sink: Sink) -> tuple[Fabric, ...]:
+    """Read ``fabrics:``; a plain text is the kind."""
+    pairs = read_names(table, sink) if table is not None else []
+    read = (_fabric(pair, sink) for pair in pairs)
+    return tuple(fabric for fabric in read if fabric is not None)
+
+
+def read_notions(table: MappingNode | None, sink: Sink, units: str) -> tuple[Notion, ...]:
+    """Read ``notions:``; a plain text is the kind."""
+    pairs = read_names(table, sink) if table is not None else []
+    read = (_notion(pair, sink, units) for pair in pairs)
+    return tuple(notion for notion in read if notion is not None)
+
+
+def read_stations(table: MappingNode | None, sink: Sink) -> tuple[Station, ...]:
+    """Read ``stations:``: the usual ones with the file's changes, then further ones."""
+    stations = {station.id: station for station in DEFAULT_STATIONS}
+    for pair in read_names(table, sink) if table is not None else []:
+        station = _station(pair, stations.get(pair.key), sink)
+        if station is not None:
+            stations[pair.key] = station
+    _warn_of_same_marks(stations, table, sink)
+    return tuple(stations.values())
+
+
+def _kind_or_fields(pair: Pair, section: Section, sink: Sink) -> fields.Fields | None:
+    """What stands under a name, a plain text standing for its kind."""
+    value: Node = pair.value
+    if isinstance(value, Scalar) and not value.is_empty:
+        return {"kind": value}
+    table = fields.mapping(value, sink, words="expected-kind")
+    if table is None:
+        return None
+    return fields.read_fields(table, keys_of(section), sink)
+
+
+def _fabric(pair: Pair, sink: Sink) -> Fabric | None:
+    found = _kind_or_fields(pair, Section.FABRIC, sink)
+    if found is None:
+        return None
+    return Fabric(
+        id=pair.key,
+        kind=fields.text(found.get("kind"), sink) or "woven",
+        weight=fields.text(found.get("weight"), sink),
+        note=fields.note(found.get("note"), sink),
+        path=pair.path,
+    )
+
+
+def _notion(pair: Pair, sink: Sink, units: str) -> Notion | None:
+    keys = keys_of(Section.NOTION)
+    found = _kind_or_fields(pair, Section.NOTION, sink)
+    if found is None:
+        return None
+    fields.check_required(found, keys, pair, sink)
+    return Notion(
+        id=NotionId(pair.key),
+        kind=fields.text(found.get("kind"), sink) or "",
+        length=fields.length(found.get("length"), sink, units),
+        width=fields.length(found.get("width"), sink, units),
+        count=fields.number(found.get("count"), sink, keys["count"].bounds) or 1,
+        note=fields.note(found.get("note"), sink),
+        path=pair.path,
+    )
+
+
+def _station(pair: Pair, usual: Station | None, sink: Sink) -> Station | None:
+    keys = keys_of(Section.STATION)
+    table = fields.mapping(pair.value, sink, words="expected-station")
+    if table is None:
+        return None
+    found = fields.read_fields(table, keys, sink)
+    if usual is None and "title" not in found:
+        sink.error("station-without-title", pair, name=quoted(pair.key))
+    title = fields.text(found.get("title"), sink) or (usual.title if usual else pair.key)
+    base = usual or Station(
+        id=pair.key, title=title, mark=title[0].upper(), minutes=_MINUTES_OF_NEW_STATION
+    )
+    minutes = fields.number(found.get("minutes"), sink, keys["minutes"].bounds)
+    foot_minutes = fields.number(found.get("foot minutes"), sink, keys["foot minutes"].bounds)
+    return replace(
+        base,
+        title=title,
+        mark=_mark(found.get("mark"), sink) or base.mark,
+        minutes=base.minutes if minutes is None else minutes,
+        foot_minutes=base.foot_minutes if foot_minutes is None else foot_minutes,
+        path=pair.path,
+    )
+
+
+def _mark(node: Node | None, sink: Sink) -> str | None:
+    mark = fields.text(node, sink)
+    if node is None or mark is None:
+        return None
+    if len(mark) > 2 or not mark.isalnum():
+        sink.error("unreadable-mark", node, found=quoted(mark))
+        return None
+    return mark
+
+
+def _warn_of_same_marks(
+    stations: dict[str, Station], table: MappingNode | None, sink: Sink
+) -> None:
+    """Warn of two stations that one could not tell apart on a sheet without colour."""
+    first: dict[str, Station] = {}
+    for station in stations.values():
+        other = first.setdefault(station.mark, station)
+        changed = station if station.path else other
+        if other is station or not changed.path or table is None:
+            continue
+        at: Placed = table.get(changed.id) or table
+        names = {"one": quoted(other.id), "two": quoted(station.id), "mark": quoted(station.mark)}
+        sink.warning("same-mark", at, **names)

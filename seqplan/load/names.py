@@ -1,0 +1,94 @@
+"""Names of things: what may stand in one, and which are too much alike."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from unicodedata import category, normalize
+
+from seqplan.base.diagnostic import Note
+from seqplan.load.nodes import MappingNode, Pair, Placed
+from seqplan.load.sink import Sink, folded, quoted
+from seqplan.words.say import say
+
+LONGEST_NAME = 64
+ALL = "all"
+
+
+@dataclass(frozen=True, slots=True)
+class Names:
+    """Names that a file defines, good and bad, with what to say where there are none.
+
+    ``is_known`` is false where the section that defines them could not be read, so that nothing
+    is said about names that may well be there.
+    """
+
+    names: Mapping[str, object] = field(default_factory=dict)
+    none_words: str = ""
+    is_known: bool = True
+
+    def __contains__(self, name: str) -> bool:
+        return not self.is_known or name in self.names
+
+
+def names_in(pair: Pair | None, none_words: str) -> Names:
+    """The names that a section of the file defines, whether or not they are good ones."""
+    if pair is None:
+        return Names(none_words=none_words)
+    if not isinstance(pair.value, MappingNode):
+        return Names(none_words=none_words, is_known=False)
+    return Names({item.key: item for item in pair.value.pairs}, none_words)
+
+
+def clean(text: str) -> str:
+    """Give a name as it is kept: accents put together with their letters."""
+    return normalize("NFC", " ".join(text.split()))
+
+
+def check_name(name: str, at: Placed, sink: Sink) -> bool:
+    """Report a name that cannot be one."""
+    if any(_turns_text(letter) for letter in name):
+        sink.error("hidden-direction", at)
+    elif len(name) > LONGEST_NAME:
+        sink.error("long-name", at, name=quoted(name), limit=LONGEST_NAME)
+    elif not name or not name[0].isalnum() or not all(_is_allowed(letter) for letter in name):
+        better = "".join(letter if _is_allowed(letter) else "-" for letter in name).strip("-_")
+        sink.error("bad-name", at, name=quoted(name), better=quoted(better or "side-seam"))
+    else:
+        return True
+    return False
+
+
+def warn_of_likeness(names: Iterable[tuple[str, Placed]], sink: Sink) -> None:
+    """Warn of names that differ only by case or accents."""
+    first: dict[str, tuple[str, Placed]] = {}
+    for name, at in names:
+        other, place = first.setdefault(folded(name), (name, at))
+        if other != name:
+            note = Note(say("note-first-here", name=quoted(other)), place.path, place.span)
+            sink.warning("look-alike-names", at, notes=note, name=quoted(name), other=quoted(other))
+
+
+def read_names(table: MappingNode, sink: Sink) -> list[Pair]:
+    """Give the pairs of a table of named things whose names are good, and report the others."""
+    good = [pair for pair in table.pairs if check_name(pair.key, pair, sink)]
+    warn_of_likeness(((pair.key, pair) for pair in good), sink)
+    return good
+
+
+def report_unknown(slug: str, name: str, at: Placed, known: Names, sink: Sink) -> None:
+    """Report a name that nothing is called by, and offer those that come close."""
+    fix = sink.suggest(name, known.names, known.none_words)
+    sink.error(slug, at, name=quoted(name), fix=fix)
+
+
+def report_twice(name: str, at: Placed, sink: Sink) -> None:
+    """Warn of a name that stands twice in a list."""
+    sink.warning("listed-twice", at, name=quoted(name))
+
+
+def _turns_text(letter: str) -> bool:
+    return "\u202a" <= letter <= "\u202e" or "\u2066" <= letter <= "\u2069"
+
+
+def _is_allowed(letter: str) -> bool:
+    """Letters of any script with their marks, digits, and the two dashes."""
+    return letter in "-_" or letter.isalnum() or category(letter).startswith("M")

@@ -1,0 +1,84 @@
+"""What a garment file is made of before anybody asks what it means: nodes with their places.
+
+Every scalar is kept as the text that was written. Nothing is turned into a number, a date or a yes
+by its looks; the key that it stands under decides how it is read.
+"""
+
+from dataclasses import dataclass
+from typing import Protocol, TypeAlias
+
+from seqplan.base.path import DocPath, Span
+
+
+class Placed(Protocol):
+    """Anything that a finding can point at."""
+
+    @property
+    def span(self) -> Span:
+        """Where it stands in the text."""
+
+    @property
+    def path(self) -> DocPath:
+        """Where it stands in the document."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A bare place, for what is no node."""
+
+    span: Span
+    path: DocPath = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Scalar:
+    """A piece of text; ``is_plain`` tells that it was written without quotes."""
+
+    text: str
+    span: Span
+    path: DocPath
+    is_plain: bool = True
+
+    @property
+    def is_empty(self) -> bool:
+        """Whether nothing was written: a key with nothing after its colon."""
+        return not self.text.strip()
+
+
+@dataclass(frozen=True, slots=True)
+class ListNode:
+    """A list, in brackets or with dashes."""
+
+    items: tuple["Node", ...]
+    span: Span
+    path: DocPath
+
+
+@dataclass(frozen=True, slots=True)
+class Pair:
+    """A key and its value; ``span`` is the place of the key."""
+
+    key: str
+    span: Span
+    value: "Node"
+
+    @property
+    def path(self) -> DocPath:
+        """The path of the value, which is what the key leads to."""
+        return self.value.path
+
+
+@dataclass(frozen=True, slots=True)
+class MappingNode:
+    """Keys with values, in the order of the text; a key that stands twice is in here twice."""
+
+    pairs: tuple[Pair, ...]
+    span: Span
+    path: DocPath
+
+    def get(self, key: str) -> Pair | None:
+        """The first pair with this key."""
+        return next((pair for pair in self.pairs if pair.key == key), None)
+
+
+Node: TypeAlias = Scalar | ListNode | MappingNode

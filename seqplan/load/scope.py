@@ -1,0 +1,57 @@
+"""What an operation may name: everything that the rest of the file defines."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from seqplan.base.ids import PieceId
+from seqplan.load import fields
+from seqplan.load.names import Names, clean, report_unknown
+from seqplan.load.nodes import Node
+from seqplan.load.sink import Sink
+from seqplan.model.entry import Verb
+from seqplan.model.garment import Notion
+from seqplan.model.piece import Piece
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scope:
+    """What can be named, and where faults go.
+
+    Parameters
+    ----------
+    sink
+        Where faults go.
+    units
+        The unit of bare lengths.
+    fabrics, pieces, notions, stations, entries
+        All names that the file defines, those of faulty things among them.
+    piece, notion
+        The pieces and notions that could be read.
+    verbs
+        What each operation does, as far as it says so.
+    all_pieces
+        What ``all`` stands for.
+    """
+
+    sink: Sink
+    units: str
+    fabrics: Names
+    pieces: Names
+    notions: Names
+    stations: Names
+    entries: Names
+    piece: Mapping[str, Piece]
+    notion: Mapping[str, Notion]
+    verbs: Mapping[str, Verb]
+    all_pieces: tuple[PieceId, ...]
+
+    def known(self, node: Node | None, names: Names, slug: str) -> str | None:
+        """Read a name that has to be one of ``names``."""
+        written = fields.text(node, self.sink)
+        if node is None or written is None:
+            return None
+        name = clean(written)
+        if name in names:
+            return name
+        report_unknown(slug, name, node, names, self.sink)
+        return None
