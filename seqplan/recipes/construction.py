@@ -9,17 +9,15 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from seqplan.base.ids import EntryId, OpId, PieceId
-from seqplan.model.entry import Entry, Verb
+from seqplan.model.entry import Entry
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Segment
-from seqplan.recipes.shape import Shape
+from seqplan.recipes.crossing import Meetings
+from seqplan.recipes.shape import FOLDING, Shape
 from seqplan.surface.glued import Surface
 from seqplan.surface.ring import Rings
 from seqplan.surface.stretch import MayFollow, Stretch, find_stretches
-
-FOLDING = frozenset({Verb.HEM, Verb.CASING})
-"""Verbs that fold an edge over, all round where it is a ring."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -79,6 +77,15 @@ class Construction:
         """
         ops = self.of_entry[entry]
         return next((op for op in ops if op.action is Action.TURN_UP), self.main(entry))
+
+    def closing(self, entry: EntryId) -> Operation:
+        """The operation after which a seam holds for good: the last stitching of its recipe."""
+        ops = self.of_entry[entry]
+        return next((op for op in ops if op.action is Action.ENCLOSE), self.main(entry))
+
+    def doing(self, entry: EntryId, *actions: Action) -> tuple[Operation, ...]:
+        """The operations of an entry that do one of these."""
+        return tuple(op for op in self.of_entry[entry] if op.action in actions)
 
     def acting(self, *actions: Action) -> tuple[Operation, ...]:
         """All operations that do one of these."""
@@ -143,6 +150,11 @@ class Construction:
             for id_, shape in self.shapes.items()
             if shape.run
         }
+
+    @cached_property
+    def meetings(self) -> Meetings:
+        """Where entries cross, and which seams each run needs closed."""
+        return Meetings(self.shapes, self.finished, self.stretches)
 
     def _without(self, shape: Shape) -> Surface:
         """The finished garment but for the seam of one entry."""

@@ -4,7 +4,7 @@ from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId, OpId, PieceId, RuleSlug
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.garment import Garment
-from seqplan.model.operation import Action, Operation, Setup
+from seqplan.model.operation import Operation, Setup
 from seqplan.model.piece import Layer, Segment
 from seqplan.model.station import STANDARD_FOOT
 from seqplan.recipes.book import recipe_for
@@ -80,12 +80,13 @@ class _Expander:
         )
 
     def _needs_no_finish(self, entry: Entry) -> bool:
-        """Whether a seam pressed open goes without its own edge finish.
+        """Whether a seam pressed open, or a hem turned once, goes without its own edge finish.
 
         So it is where the edges are finished by an entry of their own, where they lie hidden under
-        a facing or lining, and where cloth or selvage does not ravel.
+        a facing or lining, and where cloth or selvage does not ravel. Two edges finished together
+        are bound by that stitching, so there it stays.
         """
-        if entry.verb is not Verb.SEW or entry.seam is not SeamKind.PRESSED_OPEN:
+        if entry.seam is SeamKind.FINISHED_TOGETHER:
             return False
         return all(not self._ravels(segment) for segment in self._cloth.shapes[entry.id].run)
 

@@ -17,6 +17,9 @@ from seqplan.words.say import say
 JOINS = frozenset({Verb.SEW})
 """Verbs whose seams hold for good, so that they glue the surface."""
 
+FOLDING = frozenset({Verb.HEM, Verb.CASING})
+"""Verbs that fold an edge over, all round where it is a ring."""
+
 _TWO_SIDED = frozenset({Verb.SEW, Verb.BASTE})
 
 

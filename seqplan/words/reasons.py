@@ -1,5 +1,119 @@
-"""Sentences: reasons."""
+"""Sentences that give the reason for an order, as a sewist would say it."""
 
 from typing import Final
 
-SENTENCES: Final[dict[str, str]] = {}
+SENTENCES: Final[dict[str, str]] = {
+    "because-said": "You asked for `{before}` before `{after}`.",
+    "because-seam-before-its-tidying": (
+        "`{after}` works on the seam that `{before}` sews, so the seam comes first."
+    ),
+    "because-joined-before-sewn-across": (
+        "`{after}` runs across the seam that `{before}` sews, so the pieces are joined first."
+    ),
+    "because-all-but-one": (
+        "`{run}` runs right round over {seams}: all but one of these are sewn first, and any one"
+        " of them may still be open."
+    ),
+    "because-one-open": (
+        "`{run}` is sewn flat, so at least one of {seams} is still open when it is done."
+    ),
+    "because-made-before-used": "`{after}` uses the {name} that `{before}` makes.",
+    "because-there-before-fastened": (
+        "`{after}` fastens to `{name}`, which `{before}` puts in place."
+    ),
+    "because-basting-before-its-seam": "`{before}` bastes what `{after}` then sews for good.",
+    "because-basting-removed-after": (
+        "`{after}` takes out basting, which is no longer needed once `{before}` is done."
+    ),
+    "because-staystitch-before-handling": (
+        "`{before}` keeps the edge from stretching, which helps only before `{after}` handles the"
+        " piece."
+    ),
+    "because-fuse-before-first-seam": (
+        "`{before}` needs the piece open and flat under the iron, before `{after}` sews or folds"
+        " it."
+    ),
+    "because-facing-built-before-attached": (
+        "The facing is still light and flat in the hand for `{before}`; once `{after}` has"
+        " attached it, it is not."
+    ),
+    "because-facing-finished-over-its-joins": (
+        "The pieces of the facing are joined, so that `{after}` runs over the joins in one go."
+    ),
+    "because-fullness-before-crossing-seam": (
+        "`{after}` has to catch the fullness that `{before}` takes in."
+    ),
+    "because-dart-sewn-before-pressed": "`{after}` presses what `{before}` sews.",
+    "because-dart-pressed-before-crossing": (
+        "What `{before}` presses can no longer be laid flat once `{after}` has crossed it."
+    ),
+    "because-press-before-crossing": (
+        "A seam is pressed before another crosses it: after `{after}` the iron no longer gets"
+        " into the corner."
+    ),
+    "because-press-before-crossing-either": (
+        "`{one}` and `{other}` meet: whichever is sewn second waits until the first is pressed."
+    ),
+    "because-finish-before-pressing": (
+        "The raw edges are finished while they still lie together or flat, before `{after}`"
+        " presses them into place."
+    ),
+    "because-finish-before-crossing": (
+        "`{after}` runs across these edges: afterwards their ends can no longer be finished."
+    ),
+    "because-finish-before-crossing-either": (
+        "`{one}` and `{other}` meet: whichever is sewn second waits until the edges of the first"
+        " are finished."
+    ),
+    "because-finish-before-covered": ("`{after}` covers the edge, and nobody can finish it then."),
+    "because-no-crease-before-fitting": (
+        "`{after}` leaves a crease, so the fit is confirmed first."
+    ),
+    "because-enclosed-seam-in-order": (
+        "An enclosed seam is trimmed, then clipped, then pressed, then turned: after `{after}`"
+        " there is no getting back to it."
+    ),
+    "because-ready-before-understitching": (
+        "Understitching goes through the allowances, so `{before}` comes first."
+    ),
+    "because-understitch-before-turning": (
+        "After `{after}` the foot no longer gets between facing and garment."
+    ),
+    "because-facing-tacked-last": (
+        "Tacking holds the facing where it has come to lie, so `{before}` comes first."
+    ),
+    "because-french-seam-in-order": (
+        "In a French seam each row and each press encloses the one before."
+    ),
+    "because-centred-zip-in-order": (
+        "The opening is basted, pressed open, the zip set under it, and the basting taken out."
+    ),
+    "because-centred-zip-after-seam-below": (
+        "A centred zip lies under one pressed-open seam line, so the seam below it is closed first."
+    ),
+    "because-coils-before-zip": "The coils are pressed flat so that the needle gets close to them.",
+    "because-invisible-zip-before-seam-below": (
+        "Both sides must lie open while an invisible zip is set; the seam below is closed last."
+    ),
+    "because-zip-before-waist-finish": (
+        "`{after}` ends at the opening and encloses the ends of the zip tapes."
+    ),
+    "because-casing-in-order": (
+        "The casing is folded over the seam that `{before}` sews, so the seam comes first."
+    ),
+    "because-folded-before-stitched": "The fold is pressed before it is stitched.",
+    "because-channel-stays-open": (
+        "The ends of the channel stay open, so the edges there are finished before it is folded."
+    ),
+    "because-channel-before-threading": "There is no channel to thread until it is stitched.",
+    "because-threading-in-order": (
+        "The elastic is drawn through, its ends are joined, and then the gap is closed."
+    ),
+    "because-hem-in-order": "A hem is turned up, then stitched, then pressed.",
+    "because-crossing-seams-before-hem": (
+        "The hem runs over the seam that `{before}` sews, so the seam comes first."
+    ),
+    "because-fastenings-last": (
+        "A fastening is sewn on when the edge that bears it is done; before, it is in the way."
+    ),
+}

@@ -1,0 +1,147 @@
+"""Where entries meet in the finished garment, and which seams a run needs closed.
+
+Two entries cross at a point of the finished garment in one of two ways:
+
+- one **runs across** the other: its stretch goes on over the point where the other seam ends;
+- both **end there**, and neither goes straight on as the other.
+
+A run that ends at a mark where the other begins is a continuation, not a crossing.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import combinations
+
+from seqplan.base.ids import EntryId
+from seqplan.model.entry import Verb
+from seqplan.recipes.shape import FOLDING, Shape
+from seqplan.surface.glued import Surface
+from seqplan.surface.ring import EdgeEnd
+from seqplan.surface.stretch import Stretch
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Crossing:
+    """Two entries that meet.
+
+    ``runs_across``: ``over`` goes on across the end of ``under``. Otherwise both end there, and
+    the two names stand in alphabetical order.
+    """
+
+    over: EntryId
+    under: EntryId
+    runs_across: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Demand:
+    """The seams that a run needs before it is continuous.
+
+    Parameters
+    ----------
+    always
+        Entries whose seams must be sewn first.
+    all_but_one
+        For each ring that a join closes: the seams it crosses, link by link. Any one link may
+        still be open, and no more.
+    one_open
+        For each ring that is hemmed flat: the links of which at least one is still open.
+    """
+
+    always: frozenset[EntryId]
+    all_but_one: tuple[tuple[frozenset[EntryId], ...], ...] = ()
+    one_open: tuple[tuple[frozenset[EntryId], ...], ...] = ()
+
+
+class Meetings:
+    """All crossings and demands of a garment, each found once.
+
+    Parameters
+    ----------
+    shapes
+        The entries on the cloth.
+    finished
+        The garment with every seam sewn.
+    stretches
+        The stretches of every entry that has a run.
+    """
+
+    def __init__(
+        self,
+        shapes: Mapping[EntryId, Shape],
+        finished: Surface,
+        stretches: Mapping[EntryId, tuple[Stretch, ...]],
+    ) -> None:
+        self._shapes = shapes
+        self._finished = finished
+        self._stretches = stretches
+
+    @cached_property
+    def crossings(self) -> tuple[Crossing, ...]:
+        """Every crossing of two entries of which one at least sews or folds, sorted."""
+        return tuple(sorted({*self._passes(), *self._meeting_ends()}))
+
+    @cached_property
+    def demands(self) -> Mapping[EntryId, Demand]:
+        """What each entry with a run needs closed first."""
+        return {id_: self._demand(id_) for id_ in self._runners}
+
+    @cached_property
+    def _runners(self) -> tuple[EntryId, ...]:
+        """The entries whose runs must be continuous: seams, zips and folds."""
+        return tuple(
+            id_
+            for id_, shape in self._shapes.items()
+            if shape.run and (shape.glues or shape.entry.verb in FOLDING | {Verb.INSERT})
+        )
+
+    def _passes(self) -> Iterator[Crossing]:
+        for id_ in self._runners:
+            for stretch in self._stretches[id_]:
+                for under in stretch.junctions:
+                    yield Crossing(id_, under, True)
+
+    def _meeting_ends(self) -> Iterator[Crossing]:
+        at_point: dict[int, dict[EntryId, set[EdgeEnd]]] = {}
+        for id_ in self._runners:
+            if self._shapes[id_].entry.verb is Verb.INSERT:
+                continue
+            for stretch in self._stretches[id_]:
+                for tip in stretch.tips:
+                    point = self._finished.points[tip]
+                    at_point.setdefault(point, {}).setdefault(id_, set()).add(tip)
+        for tips in at_point.values():
+            for one, other in combinations(sorted(tips), 2):
+                if not self._goes_on(tips[one], tips[other]):
+                    yield Crossing(one, other, False)
+
+    def _goes_on(self, one: set[EdgeEnd], other: set[EdgeEnd]) -> bool:
+        """Whether one run goes straight on as the other, on some piece."""
+        corners = (self._finished.rings.across(end) for end in one)
+        return any(corner.is_straight and corner.neighbour in other for corner in corners)
+
+    def _demand(self, id_: EntryId) -> Demand:
+        entry = self._shapes[id_].entry
+        wants_rings = entry.in_the_round or (entry.verb in FOLDING and not entry.is_flat)
+        always: set[EntryId] = set()
+        all_but_one = []
+        one_open = []
+        for stretch in self._stretches[id_]:
+            links = _seam_links(stretch)
+            if stretch.is_ring and not wants_rings:
+                open_links = [link for link in links if entry.open in link]
+                if open_links:
+                    always.update(*(link for link in links if link != open_links[0]))
+                elif entry.is_flat and entry.verb in FOLDING:
+                    one_open.append(links)
+                elif len(links) > 1:
+                    all_but_one.append(links)
+            elif not (entry.is_flat and entry.verb in FOLDING):
+                always.update(*links)
+        return Demand(frozenset(always), tuple(all_but_one), tuple(one_open))
+
+
+def _seam_links(stretch: Stretch) -> tuple[frozenset[EntryId], ...]:
+    """The links of a stretch that are seams; edges of one piece meet without any."""
+    return tuple(frozenset(link.junctions) for link in stretch.links if link.junctions)

@@ -1,0 +1,56 @@
+"""What the rules about pressing and finishing share: a seam is tidied before it is crossed."""
+
+from collections.abc import Iterator
+
+from seqplan.base.ids import EntryId
+from seqplan.graph.reason import Reason
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action, Operation
+from seqplan.recipes.construction import Construction
+from seqplan.rules.rule import Before, Rule, arc, either
+from seqplan.words.say import say
+
+_TIDYING_VERBS = frozenset(
+    {Verb.PRESS, Verb.FINISH, Verb.TRIM, Verb.CLIP, Verb.UNDERSTITCH, Verb.TOPSTITCH}
+)
+
+
+def tidying(c: Construction, seam: EntryId, action: Action) -> tuple[Operation, ...]:
+    """Operations that do this to a seam or hem: those of its recipe, and entries of their own."""
+    own = c.doing(seam, action)
+    others = (
+        op
+        for segment in c.shapes[seam].run
+        for op in c.on_segment[segment]
+        if op.action is action and c.entry(op).verb in _TIDYING_VERBS
+    )
+    return (*own, *dict.fromkeys(others))
+
+
+def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterator[Reason]:
+    """Ask that a seam is pressed, or finished, before another entry crosses it.
+
+    Where one entry has to be sewn across the other, that is an arc. Where either may come first,
+    it is an either-or: the second waits until the first is tidied.
+    """
+    for crossing in c.meetings.crossings:
+        over, under = crossing.over, crossing.under
+        tidy_under = tidying(c, under, action)
+        if crossing.runs_across and under in c.meetings.demands[over].always:
+            yield from (arc(rule, op, c.opening(over)) for op in tidy_under)
+            continue
+        tidy_over = tidying(c, over, action)
+        if tidy_over or tidy_under:
+            bundles = (
+                _first_then(c, over, tidy_over, under),
+                _first_then(c, under, tidy_under, over),
+            )
+            because = say(f"because-{rule.slug}-either", one=over, other=under)
+            yield either(rule, bundles, asker=c.opening(over), because=because)
+
+
+def _first_then(
+    c: Construction, first: EntryId, tidied: tuple[Operation, ...], second: EntryId
+) -> list[Before]:
+    then = c.opening(second)
+    return [(c.closing(first), then), *((op, then) for op in tidied)]

@@ -1,0 +1,1 @@
+"""What an operation cannot do without: it uses what another one makes."""

@@ -1,0 +1,59 @@
+"""An enclosed seam is trimmed, then clipped, then pressed, then turned.
+
+Why
+---
+Each needs the one before, and once the work is turned nobody gets at the allowances again.
+
+Fires
+-----
+`waist/trim`, `waist/clip`, `waist/press`, `waist/turn`, one after the other.
+
+Stays quiet
+-----------
+An operation that the seam does not have is passed over.
+
+Sources
+-------
+Apparel: Design, Textiles & Construction, Goodheart-Willcox, 2012, pp. 451-453; Crash course on
+creating collars, Sew magazine.
+"""
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from seqplan.base.ids import EntryId, RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.reason import Reason
+from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.operation import Action, Operation
+from seqplan.recipes.construction import Construction
+from seqplan.rules.crossings import tidying
+from seqplan.rules.rule import Rule, arc
+
+
+def _derive(c: Construction) -> Iterator[Reason]:
+    for shape in c.joins:
+        if shape.entry.seam is SeamKind.FRENCH:
+            continue
+        present = [tidying(c, shape.entry.id, action) for action in _IN_ORDER]
+        present.append(tidying(c, shape.entry.id, Action.TURN) + _turned_by_hand(c, shape.entry.id))
+        groups = [ops for ops in present if ops]
+        if present[-1] or present[0] or present[1]:
+            for earlier, later in pairwise(groups):
+                yield from (arc(RULE, a, b) for a in earlier for b in later)
+
+
+_IN_ORDER = (Action.TRIM, Action.CLIP, Action.PRESS)
+
+
+def _turned_by_hand(c: Construction, seam: EntryId) -> tuple[Operation, ...]:
+    """Entries that turn a piece which this faced seam attaches."""
+    if c.garment.entry[seam].seam is not SeamKind.FACED:
+        return ()
+    turns = c.on_pieces(c.main(seam).pieces, Action.TURN)
+    return tuple(op for op in turns if c.entry(op).verb is Verb.TURN)
+
+
+RULE = Rule(
+    RuleSlug("enclosed-seam-in-order"), Strength.MUST, _derive, __doc__ or "", numbers=(30,)
+)

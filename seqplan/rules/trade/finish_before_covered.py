@@ -1,0 +1,37 @@
+"""An edge that will be covered is finished before it is covered, or not at all.
+
+Why
+---
+Under a zip tape or inside a fold neither knife nor needle reaches it any more.
+
+Fires
+-----
+`neaten-back` before `zip`, whose tapes lie over the edges; `hem/finish` before `hem/turn-up`.
+
+Stays quiet
+-----------
+The edge is enclosed without a finish, as in a collar, a band or a hem turned twice.
+
+Sources
+-------
+Zipped fastening (home-economics notes), step 4 before 5; Facings Made Easy, Guide C-233, New
+Mexico State University.
+"""
+
+from collections.abc import Iterator
+
+from seqplan.base.ids import RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.reason import Reason
+from seqplan.model.operation import Action
+from seqplan.recipes.construction import Construction
+from seqplan.rules.rule import Rule, arc
+
+
+def _derive(c: Construction) -> Iterator[Reason]:
+    for finish in c.acting(Action.FINISH):
+        for cover in c.meeting(finish, Action.SET_ZIP, Action.TURN_UP):
+            yield arc(RULE, finish, cover)
+
+
+RULE = Rule(RuleSlug("finish-before-covered"), Strength.MUST, _derive, __doc__ or "", numbers=(28,))
