@@ -87,9 +87,10 @@ class Precedence:
     arcs: frozenset[Arc]
 
     def __post_init__(self) -> None:
+        index = self.index
         for arc in sorted(self.arcs):
             for operation in (arc.before, arc.after):
-                if operation not in self.index:
+                if operation not in index:
                     raise UnknownOperationError(operation)
 
     @classmethod

@@ -5,6 +5,7 @@ instance. The instances are found by the environment variable SEQPLAN_DATA, else
 ``../shared/data`` beside the repository.
 """
 
+# ruff: noqa: T201
 import json
 import os
 import statistics
