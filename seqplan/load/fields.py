@@ -25,7 +25,7 @@ def read_fields(table: MappingNode, keys: Keys, sink: Sink) -> Fields:
         if key is None:
             _report_key(pair, keys, sink)
         elif key.status is Status.PLANNED:
-            sink.warning("not-looked-at-yet", pair, key=quoted(pair.key))
+            sink.warning("not-looked-at-yet", pair, word=quoted(pair.key))
         else:
             fields.setdefault(pair.key, pair.value)
     return fields
@@ -35,7 +35,7 @@ def check_required(fields: Fields, keys: Keys, at: Placed, sink: Sink) -> None:
     """Report keys that have to be there and are not."""
     for key in keys.values():
         if key.is_required and not key.is_verb and key.name not in fields:
-            sink.error("missing-key", at, key=quoted(key.name), help=key.help)
+            sink.error("missing-key", at, word=quoted(key.name), help=key.help)
 
 
 def _report_key(pair: Pair, keys: Keys, sink: Sink) -> None:
@@ -43,12 +43,16 @@ def _report_key(pair: Pair, keys: Keys, sink: Sink) -> None:
     verbs = [other.value for other in verbs_with(pair.key)] if verb else []
     if verb and verbs:
         sink.error(
-            "key-of-other-verb", pair, key=quoted(pair.key), verb=quoted(verb), verbs=listing(verbs)
+            "key-of-other-verb",
+            pair,
+            word=quoted(pair.key),
+            verb=quoted(verb),
+            verbs=listing(verbs),
         )
         return
     built = [key.name for key in keys.values() if key.status is Status.BUILT]
     fix = sink.suggest(pair.key, built, "")
-    sink.error("unknown-key", pair, key=quoted(pair.key), fix=fix)
+    sink.error("unknown-key", pair, word=quoted(pair.key), fix=fix)
 
 
 def text_of(node: Node, sink: Sink) -> str | None:
@@ -127,7 +131,7 @@ def choice(node: Node | None, sink: Sink, key: Key) -> str | None:
         for word in key.choices:
             if word.casefold() == written.casefold():
                 return word
-    fix = sink.suggest(written, key.choices, "") if written else None
+    fix = sink.offer(written, key.choices) if written else None
     words = listing(key.choices)
     sink.error("unknown-choice", node, choices=words, found=found_instead(node), fix=fix)
     return None
@@ -177,13 +181,13 @@ def table(pair: Pair | None, sink: Sink) -> MappingNode | None:
         return value
     is_bare = isinstance(value, Scalar) and value.is_empty
     if is_bare or (isinstance(value, MappingNode) and not value.pairs):
-        sink.error("empty-section", pair, key=quoted(pair.key))
+        sink.error("empty-section", pair, word=quoted(pair.key))
     else:
         sink.error(
             "wrong-type",
             value,
             words="expected-table",
-            key=quoted(pair.key),
+            word=quoted(pair.key),
             found=found_instead(value),
         )
     return None
@@ -196,5 +200,5 @@ def _is_empty(node: Node, sink: Sink) -> bool:
     names = [part for part in node.path if isinstance(part, str)]
     is_item = bool(node.path) and isinstance(node.path[-1], int)
     words = "empty-item" if is_item else "empty-value"
-    sink.error("empty-value", node, words=words, key=quoted(names[-1] if names else ""))
+    sink.error("empty-value", node, words=words, word=quoted(names[-1] if names else ""))
     return True

@@ -60,12 +60,14 @@ class Sink:
         """
         if not known:
             return say(otherwise) if otherwise else None
+        return self.offer(name, known) or say("fix-known-names", names=listing(known))
+
+    def offer(self, name: str, known: Collection[str]) -> str | None:
+        """Make a sentence that offers known names close to ``name``, if there are any."""
         close = self._close(name, list(islice(known, _MOST_CANDIDATES)))
         if len(close) == 2:
             return say("fix-did-you-mean-either", one=quoted(close[0]), two=quoted(close[1]))
-        if close:
-            return say("fix-did-you-mean", name=quoted(close[0]))
-        return say("fix-known-names", names=listing(known))
+        return say("fix-did-you-mean", name=quoted(close[0])) if close else None
 
     def _close(self, name: str, candidates: list[str]) -> list[str]:
         self._comparisons += len(candidates)

@@ -1,0 +1,145 @@
+"""Findings as people read them: the place, the line with carets under it, the reason, the repair.
+
+Columns count characters. Under a line, carets are put by the width that each character takes on a
+screen. What nobody could see, or what would turn the line round, is shown by its number.
+"""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from unicodedata import category, combining, east_asian_width
+
+from seqplan.base.diagnostic import Diagnostic, Note
+from seqplan.base.path import Span
+from seqplan.words.say import say
+
+LINE_WIDTH = 92
+"""The most columns of a line that are shown."""
+
+_INDENT = "   "
+_NUMBER_WIDTH = 5
+_BEFORE = 40
+_LINE_BREAK = re.compile("\r\n|\r|\n")
+_CUT = "…"
+
+
+@dataclass(frozen=True, slots=True)
+class _Window:
+    """The part of a line that is shown, and where the carets go."""
+
+    text: str
+    caret_from: int
+    caret_width: int
+
+
+def print_diagnostics(diagnostics: Iterable[Diagnostic], name: str, text: str) -> str:
+    """Print findings with the lines they speak of.
+
+    Parameters
+    ----------
+    diagnostics
+        In the order in which they are to be printed.
+    name
+        What the file is called.
+    text
+        The text of the file, without a byte order mark.
+
+    Returns
+    -------
+    str
+        The printed findings with an empty line between them; empty if there are none.
+    """
+    lines = _LINE_BREAK.split(text)
+    return "\n".join(_block(item, name, lines) for item in diagnostics)
+
+
+def _block(item: Diagnostic, name: str, lines: list[str]) -> str:
+    place = f"{name}:{item.span.line}:{item.span.column}" if item.span else name
+    message = f"{item.severity.value}: {item.message} ({item.slug})"
+    rows = [f"{visible(place)}: {visible(message)}"]
+    if item.span is not None:
+        rows.extend(_excerpt(item.span, lines))
+    rows.extend(f"{_INDENT}{visible(_note(note))}" for note in item.notes)
+    if item.fix is not None:
+        rows.append(f"{_INDENT}{visible(item.fix)}")
+    return "\n".join(rows) + "\n"
+
+
+def _note(note: Note) -> str:
+    if note.span is None:
+        return note.message
+    return say("note-with-place", note=note.message, line=note.span.line)
+
+
+def _excerpt(span: Span, lines: list[str]) -> list[str]:
+    """The line with its number and the carets; nothing for a place outside the text."""
+    if not 1 <= span.line <= len(lines) or not lines[span.line - 1].strip():
+        return []
+    line = lines[span.line - 1]
+    end = span.end_column if span.end_line == span.line else len(line) + 1
+    window = _window(line, span.column - 1, max(end - 1, span.column))
+    carets = " " * window.caret_from + "^" * window.caret_width
+    return [
+        f"{span.line:>{_NUMBER_WIDTH}} | {window.text}".rstrip(),
+        f"{'':>{_NUMBER_WIDTH}} | {carets}",
+    ]
+
+
+def _window(line: str, start: int, end: int) -> _Window:
+    """Cut a line to what fits round the place from ``start`` to ``end``."""
+    first = 0 if end <= LINE_WIDTH and len(line) <= 2 * LINE_WIDTH else max(0, start - _BEFORE)
+    left = (_CUT if first else "") + _shown(line[first:start])
+    room = max(LINE_WIDTH - screen_width(left), 1)
+    marked, was_cut = _fitting(line[start:end], room)
+    rest = "" if was_cut else line[end:]
+    right, rest_was_cut = _fitting(rest, max(room - screen_width(marked), 0))
+    tail = _CUT if was_cut or rest_was_cut else ""
+    return _Window(left + marked + right + tail, screen_width(left), max(screen_width(marked), 1))
+
+
+def _fitting(text: str, room: int) -> tuple[str, bool]:
+    """As much of a text as fits, made visible, and whether anything was cut off."""
+    shown, used = "", 0
+    for letter in text:
+        made = _made_visible(letter)
+        used += screen_width(made)
+        if used > room:
+            return shown, True
+        shown += made
+    return shown, False
+
+
+def _shown(text: str) -> str:
+    return "".join(_made_visible(letter) for letter in text)
+
+
+def visible(text: str) -> str:
+    """Show hidden characters of a text, and bring it into one line.
+
+    >>> visible("a" + chr(0x202E) + "b")
+    'a<U+202E>b'
+    """
+    return _shown(_LINE_BREAK.sub(" ", text))
+
+
+def screen_width(text: str) -> int:
+    """How many columns a visible text takes on a screen.
+
+    >>> screen_width("naïve"), screen_width("縫う")
+    (5, 4)
+    """
+    return sum(_letter_width(letter) for letter in text)
+
+
+def _letter_width(letter: str) -> int:
+    if combining(letter) or category(letter) in {"Mn", "Me"}:
+        return 0
+    return 2 if east_asian_width(letter) in {"W", "F"} else 1
+
+
+def _made_visible(letter: str) -> str:
+    if letter == "\t":
+        return " "
+    if category(letter) in {"Cc", "Cf", "Cs", "Zl", "Zp"}:
+        return f"<U+{ord(letter):04X}>"
+    return letter
