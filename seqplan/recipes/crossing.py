@@ -3,7 +3,7 @@
 Two entries cross at a point of the finished garment in one of two ways:
 
 - one **runs across** the other: its stretch goes on over the point where the other seam ends;
-- both **end there**, and neither goes straight on as the other.
+- both **end there**, at the same corner of some piece.
 
 A run that ends at a mark where the other begins is a continuation, not a crossing.
 """
@@ -11,13 +11,11 @@ A run that ends at a mark where the other begins is a continuation, not a crossi
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import combinations
 
 from seqplan.base.ids import EntryId
 from seqplan.model.entry import Verb
 from seqplan.recipes.shape import FOLDING, Shape
 from seqplan.surface.glued import Surface
-from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
 
 
@@ -103,23 +101,21 @@ class Meetings:
                     yield Crossing(id_, under, True)
 
     def _meeting_ends(self) -> Iterator[Crossing]:
-        at_point: dict[int, dict[EntryId, set[EdgeEnd]]] = {}
-        for id_ in self._runners:
-            if self._shapes[id_].entry.verb is Verb.INSERT:
-                continue
-            for stretch in self._stretches[id_]:
-                for tip in stretch.tips:
-                    point = self._finished.points[tip]
-                    at_point.setdefault(point, {}).setdefault(id_, set()).add(tip)
-        for tips in at_point.values():
-            for one, other in combinations(sorted(tips), 2):
-                if not self._goes_on(tips[one], tips[other]):
-                    yield Crossing(one, other, False)
-
-    def _goes_on(self, one: set[EdgeEnd], other: set[EdgeEnd]) -> bool:
-        """Whether one run goes straight on as the other, on some piece."""
-        corners = (self._finished.rings.across(end) for end in one)
-        return any(corner.is_straight and corner.neighbour in other for corner in corners)
+        tips = {
+            tip: id_
+            for id_ in self._runners
+            if self._shapes[id_].entry.verb is not Verb.INSERT
+            for stretch in self._stretches[id_]
+            for tip in stretch.tips
+        }
+        going_on, crossing = set(), set()
+        for tip, id_ in tips.items():
+            corner = self._finished.rings.across(tip)
+            other = tips.get(corner.neighbour, id_)
+            if other != id_:
+                pair = Crossing(min(id_, other), max(id_, other), False)
+                (going_on if corner.is_straight else crossing).add(pair)
+        yield from crossing - going_on
 
     def _demand(self, id_: EntryId) -> Demand:
         entry = self._shapes[id_].entry

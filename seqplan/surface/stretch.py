@@ -3,7 +3,8 @@
 A run such as ``[back.hem, front.hem]`` is continuous only once the seams between its neighbours
 are sewn. From each end of each of its edges the fan of the *finished* garment is walked until
 another edge of the run is met; the seams crossed on the way are the junctions. Where every end
-finds a neighbour, the run closes into a ring.
+finds a neighbour, the run closes into a ring. The two sides of a slit, where a seam ends at a mark
+and its edges go straight on, are two stretches.
 """
 
 from collections.abc import Callable, Sequence
@@ -88,9 +89,16 @@ def _find_links(
             end = EdgeEnd(segment, at_end)
             reached, crossed = surface.fan(end, members.__contains__)
             is_neighbour = reached.segment in members and reached != end
+            if is_neighbour and crossed and _is_slit(surface, end, reached):
+                continue
             if is_neighbour and may_follow(segment, reached.segment):
                 links.setdefault(end, Link((end, reached), tuple(crossed)))
     return links
+
+
+def _is_slit(surface: Surface, end: EdgeEnd, reached: EdgeEnd) -> bool:
+    """Whether the seam between two edges goes straight on as both: the end of a slit or vent."""
+    return surface.rings.across(end).is_straight and surface.rings.across(reached).is_straight
 
 
 def _tip_of(segment: Segment, links: dict[EdgeEnd, Link]) -> EdgeEnd:

@@ -35,7 +35,6 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 
 _EDGE_WORK = (
-    Action.STAYSTITCH,
     Action.SEW,
     Action.FINISH,
     Action.PRESS,

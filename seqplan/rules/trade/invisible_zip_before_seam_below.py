@@ -41,7 +41,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
 RULE = Rule(
     RuleSlug("invisible-zip-before-seam-below"),
     Strength.SHOULD,
-    derive,
+    _derive,
     __doc__ or "",
     numbers=(54,),
 )
