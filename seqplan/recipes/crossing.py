@@ -108,7 +108,8 @@ class Meetings:
             for stretch in self._stretches[id_]
             for tip in stretch.tips
         }
-        going_on, crossing = set(), set()
+        going_on: set[Crossing] = set()
+        crossing: set[Crossing] = set()
         for tip, id_ in tips.items():
             corner = self._finished.rings.across(tip)
             other = tips.get(corner.neighbour, id_)

@@ -85,6 +85,10 @@ SENTENCES: Final[dict[str, str]] = {
     "because-french-seam-in-order": (
         "In a French seam each row and each press encloses the one before."
     ),
+    "because-slit-apart-from-french-rows": (
+        "The edges that `{hem}` turns in go straight on from `{seam}`: the whole of one is sewn"
+        " before the other, not between the two rows of the French seam."
+    ),
     "because-centred-zip-in-order": (
         "The opening is basted, pressed open, the zip set under it, and the basting taken out."
     ),

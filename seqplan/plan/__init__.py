@@ -1,0 +1,1 @@
+"""From reasons to orders that people can follow: which reasons bind, units, visits, steps."""

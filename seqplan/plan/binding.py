@@ -1,0 +1,50 @@
+"""Which reasons bind an order: every must, and every should that can be had with the others."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from seqplan.base.ids import OpId
+from seqplan.base.strength import Strength
+from seqplan.graph.conflict import Conflict, conflicts, give_up
+from seqplan.graph.directions import is_feasible
+from seqplan.graph.reason import Reason
+
+
+@dataclass(frozen=True, slots=True)
+class Binding:
+    """What an order has to hold.
+
+    Parameters
+    ----------
+    held
+        The musts, and the shoulds that are not given up.
+    given_up
+        The least set of shoulds that cannot be had together with the rest.
+    conflicts
+        Why no order exists at all, each an irreducible set of musts; empty when one does.
+    """
+
+    held: tuple[Reason, ...]
+    given_up: tuple[Reason, ...] = ()
+    conflicts: tuple[Conflict, ...] = ()
+
+
+def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
+    """Decide which reasons bind.
+
+    Parameters
+    ----------
+    operations
+        Every operation once.
+    reasons
+        All reasons; those that only prefer bind nothing.
+    """
+    musts = tuple(r for r in reasons if r.strength is Strength.MUST)
+    shoulds = tuple(r for r in reasons if r.strength is Strength.SHOULD)
+    if is_feasible(operations, (*musts, *shoulds)):
+        return Binding((*musts, *shoulds))
+    found = conflicts(operations, musts)
+    if found:
+        return Binding(musts, shoulds, found)
+    dropped = give_up(operations, musts, shoulds)
+    return Binding((*musts, *(r for r in shoulds if r not in set(dropped))), dropped)

@@ -1,0 +1,223 @@
+"""Orders for a purpose, grouped into what a person reads: visits or units, and steps."""
+
+from collections.abc import Hashable, Mapping, Sequence
+from dataclasses import dataclass
+from enum import Enum
+from itertools import groupby
+
+from seqplan.base.ids import EntryId, OpId, PieceId
+from seqplan.graph.reason import Reason
+from seqplan.model.operation import Operation, Setup
+from seqplan.model.station import STANDARD_FOOT
+from seqplan.order.booklet import booklet_order, unit_changes
+from seqplan.order.fewest import count_changes, fewest_changes
+from seqplan.order.limits import Limit, no_limit
+from seqplan.order.observer import Observer
+from seqplan.order.repair import fewest_moves
+from seqplan.order.result import Proof
+from seqplan.plan.binding import Binding
+from seqplan.plan.unit import Unit, find_units
+from seqplan.recipes.construction import Construction
+
+
+class Purpose(Enum):
+    """What an order is for."""
+
+    BOOKLET = "booklet"
+    BATCH = "batch"
+    REPAIR = "repair"
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A numbered place in an order: operations of one entry that stand together.
+
+    ``number`` counts from 1.
+    """
+
+    number: int
+    entry: EntryId
+    operations: tuple[Operation, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Steps under one heading: one visit to a set-up, or one unit in hand.
+
+    ``setup`` is set in a batch order, ``unit`` in the others.
+    """
+
+    steps: tuple[Step, ...]
+    unit: Unit = frozenset()
+    setup: Setup | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plan:
+    """An order for a purpose.
+
+    Parameters
+    ----------
+    purpose
+        What it is for.
+    order
+        Every operation once.
+    groups
+        The same, grouped and numbered.
+    changes
+        How often the set-up changes.
+    change_minutes
+        What these changes take, by the minutes of the stations.
+    unit_changes
+        How often another part is taken in hand.
+    lower_bound
+        No valid order has fewer changes of set-up; ``None`` where nobody asked.
+    proof
+        For a batch: whether the changes are proven fewest. For a repair: the moves.
+    moved
+        The operations that a repair moved.
+    given_up
+        The shoulds that could not be had.
+    """
+
+    purpose: Purpose
+    order: tuple[OpId, ...]
+    groups: tuple[Group, ...]
+    changes: int
+    change_minutes: int
+    unit_changes: int
+    lower_bound: int | None = None
+    proof: Proof = Proof.FEASIBLE
+    moved: tuple[OpId, ...] = ()
+    given_up: tuple[Reason, ...] = ()
+
+
+class NoPlanError(ValueError):
+    """The reasons admit no order; ``binding`` says why."""
+
+    def __init__(self, binding: Binding) -> None:
+        super().__init__("the reasons admit no order")
+        self.binding = binding
+
+
+class Planner:
+    """Finds orders for one garment.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    binding
+        The reasons that bind.
+
+    Raises
+    ------
+    NoPlanError
+        When the reasons admit no order.
+    """
+
+    def __init__(self, c: Construction, binding: Binding) -> None:
+        if binding.conflicts:
+            raise NoPlanError(binding)
+        self._c = c
+        self._binding = binding
+        self._units = find_units(c, binding.held)
+        self._setups: Mapping[OpId, Hashable] = {op.id: op.setup for op in c.operations}
+
+    def booklet(self) -> Plan:
+        """Unit by unit, near the author's order."""
+        entries = {op.id: op.entry for op in self._c.operations}
+        units = {id_: frozenset[str](unit) for id_, unit in self._units.items()}
+        order = booklet_order(self._c.ids, self._binding.held, units, entries)
+        return self._plan(Purpose.BOOKLET, order)
+
+    def batch(self, limit: Limit = no_limit, observer: Observer | None = None) -> Plan:
+        """The fewest changes of set-up, proven unless the limit stops the search."""
+        result = fewest_changes(
+            self._c.ids, self._binding.held, self._setups, limit=limit, observer=observer
+        )
+        order = result.order
+        if order is None:
+            order = self.repair().order
+        return self._plan(Purpose.BATCH, order, lower_bound=result.lower_bound, proof=result.proof)
+
+    def repair(self, limit: Limit = no_limit) -> Plan:
+        """The author's order with the fewest operations moved."""
+        repair = fewest_moves(self._c.ids, self._binding.held, limit=limit)
+        if repair.order is None:
+            raise NoPlanError(self._binding)
+        return self._plan(Purpose.REPAIR, repair.order, proof=repair.proof, moved=repair.moved)
+
+    def _plan(
+        self,
+        purpose: Purpose,
+        order: Sequence[OpId],
+        *,
+        lower_bound: int | None = None,
+        proof: Proof = Proof.FEASIBLE,
+        moved: tuple[OpId, ...] = (),
+    ) -> Plan:
+        ops = [self._c.op[id_] for id_ in order]
+        steps = _steps(ops, split_visits=purpose is Purpose.BATCH)
+        units = {id_: frozenset[str](unit) for id_, unit in self._units.items()}
+        return Plan(
+            purpose=purpose,
+            order=tuple(order),
+            groups=_visits(steps) if purpose is Purpose.BATCH else self._unit_groups(steps),
+            changes=count_changes(order, self._setups),
+            change_minutes=change_minutes(self._c, ops),
+            unit_changes=unit_changes(order, units),
+            lower_bound=lower_bound,
+            proof=proof,
+            moved=moved,
+            given_up=self._binding.given_up,
+        )
+
+    def _unit_groups(self, steps: list[Step]) -> tuple[Group, ...]:
+        """Group steps whose units lie one in the other, each group named by the largest."""
+        groups: list[tuple[Unit, list[Step]]] = []
+        for step in steps:
+            unit = frozenset[PieceId]().union(*(self._units[op.id] for op in step.operations))
+            last = self._units[groups[-1][1][-1].operations[-1].id] if groups else None
+            if last is not None and (unit <= last or last <= unit):
+                groups[-1] = (groups[-1][0] | unit, [*groups[-1][1], step])
+            else:
+                groups.append((unit, [step]))
+        return tuple(Group(tuple(held), unit) for unit, held in groups)
+
+
+def change_minutes(c: Construction, ops: Sequence[Operation]) -> int:
+    """Add up what the changes of set-up take, in minutes.
+
+    Going to another station costs that station's minutes. A foot stays on its machine until
+    another is wanted there; every machine starts with its standard foot. The first set-up counts
+    only its foot.
+    """
+    feet: dict[str, str] = {}
+    here = ops[0].setup.station if ops else ""
+    minutes = 0
+    for op in ops:
+        station = c.garment.station[op.setup.station]
+        if station.id != here:
+            minutes += station.minutes
+            here = station.id
+        if op.setup.foot and feet.get(station.id, STANDARD_FOOT) != op.setup.foot:
+            minutes += station.foot_minutes
+        feet[station.id] = op.setup.foot or feet.get(station.id, STANDARD_FOOT)
+    return minutes
+
+
+def _steps(ops: Sequence[Operation], *, split_visits: bool) -> list[Step]:
+    """Number the operations, those of one entry that stand together as one step."""
+
+    def key(op: Operation) -> tuple[EntryId, Setup | None]:
+        return op.entry, op.setup if split_visits else None
+
+    stretches = [tuple(stretch) for _, stretch in groupby(ops, key)]
+    return [Step(number, stretch[0].entry, stretch) for number, stretch in enumerate(stretches, 1)]
+
+
+def _visits(steps: list[Step]) -> tuple[Group, ...]:
+    """Group steps that are done at one set-up without leaving it."""
+    visits = groupby(steps, lambda step: step.operations[0].setup)
+    return tuple(Group(tuple(held), setup=setup) for setup, held in visits)
