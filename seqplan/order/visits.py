@@ -10,11 +10,14 @@
    move, and only for the set-up picked.
 3. States are taken up by least visits made plus bound, the youngest first. So the first complete
    set is optimal.
-4. When a visit would finish its set-up for good, no other move is tried: the visit has to be
+4. Of two states with equally many visits, one that contains all that the other has done needs
+   no more visits than the other; the smaller one is dropped.
+5. When a visit would finish its set-up for good, no other move is tried: the visit has to be
    made some time, and now it makes the most available.
 
-Cost: a move looks at the successors of what it does; the number of states is small while the
-bound is nearly exact, and exponential at worst.
+Cost: a move looks at the successors of what it does, and its state is compared with all others of
+as many visits. The number of states is small while the bound is nearly exact, and exponential at
+worst.
 """
 
 from collections.abc import Sequence
@@ -67,7 +70,7 @@ class VisitSearch:
         first = graph.first()
         least = sum(first[2])
         queues: dict[int, list[State]] = {least: [first]}
-        came: dict[int, tuple[int, int]] = {0: (0, 0)}
+        front = _Front()
         while changes(least) < ceiling:
             queue = queues.get(least)
             if not queue:
@@ -75,18 +78,51 @@ class VisitSearch:
                 continue
             state = queue.pop()
             done, available, _, made = state
-            if came[done][0] < made:
+            if front.is_beaten(done, made):
                 continue
             if not available:
-                return Inner(changes(made), graph.order(_trace(came, done)))
+                return Inner(changes(made), graph.order(front.trace(done)))
             if not meter.take_up():
                 return Inner(changes(least), None)
-            for child in graph.moves(state):
-                known = came.get(child[0])
-                if known is None or known[0] > child[3]:
-                    came[child[0]] = (child[3], done)
+            for child in sorted(graph.moves(state), key=lambda each: each[0].bit_count()):
+                if front.add(child[0], child[3], done):
                     queues.setdefault(child[3] + sum(child[2]), []).append(child)
         return Inner(changes(least), None)
+
+
+class _Front:
+    """For every number of visits, the sets done that no other such set contains."""
+
+    def __init__(self) -> None:
+        self.sets: dict[int, set[int]] = {0: {0}}
+        self.came: dict[int, int] = {}
+
+    def add(self, done: int, made: int, before: int) -> bool:
+        """Enter a set and what was done one visit before; False if another contains it."""
+        front = self.sets.setdefault(made, set())
+        contained = []
+        for other in front:
+            common = other & done
+            if common == done:
+                return False
+            if common == other:
+                contained.append(other)
+        front.difference_update(contained)
+        front.add(done)
+        self.came[done] = before
+        return True
+
+    def is_beaten(self, done: int, made: int) -> bool:
+        """Whether a set that contains this one was entered since."""
+        return done not in self.sets[made]
+
+    def trace(self, done: int) -> list[int]:
+        """List the sets done after each visit, up to this one."""
+        visits = []
+        while done:
+            visits.append(done)
+            done = self.came[done]
+        return visits[::-1]
 
 
 def changes(visits: int) -> int:
@@ -130,15 +166,6 @@ def _accumulated(steps: list[int]) -> list[int]:
     for level in range(len(steps) - 2, 0, -1):
         steps[level] |= steps[level + 1]
     return steps
-
-
-def _trace(came: dict[int, tuple[int, int]], done: int) -> list[int]:
-    """List the sets done after each visit."""
-    visits = []
-    while done:
-        visits.append(done)
-        done = came[done][1]
-    return visits[::-1]
 
 
 class _Graph:
