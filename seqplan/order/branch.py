@@ -106,6 +106,9 @@ def branch_and_bound(
     return _Search(inner, meter, observer, len(problem.operations)).run(start)
 
 
+_LOOKED_AT = 8
+"""How many either-ors are compared before a case is split on one of them."""
+
 _UNBOUNDED = 1 << 60
 """More than any order costs."""
 
@@ -155,11 +158,29 @@ class _Search:
             return
         if lower >= self.cost:
             return
-        number = min(broken, key=lambda each: (len(case.alive[each]), each))
-        children = list(case.children(number, position))
+        children = self.split(case, broken, position, lower)
         self.observer.branched(len(children))
-        for child in children:
-            self.push(child, lower)
+        for bound, child in children:
+            self.push(child, bound)
+
+    def split(
+        self, case: Decision, broken: Sequence[int], position: Sequence[int], lower: int
+    ) -> list[tuple[int, Decision]]:
+        """Split on the broken either-or whose cases promise to cost most; drop hopeless cases."""
+        best: list[tuple[int, Decision]] = []
+        rank: tuple[float, ...] = ()
+        for number in sorted(broken, key=lambda each: (len(case.alive[each]), each))[:_LOOKED_AT]:
+            children = [
+                (max(lower, self.inner.bound(child.closure)), child)
+                for child in case.children(number, position)
+            ]
+            children = [each for each in children if each[0] < self.cost]
+            if len(children) < 2:
+                return children
+            bounds = sorted(bound for bound, _ in children)
+            if not rank or (-len(children), *bounds) > rank:
+                best, rank = children, (-len(children), *bounds)
+        return best
 
     def settle(self, case: Decision, position: Sequence[int]) -> bool:
         """Look for a valid order near the one given; False when the case holds none."""
@@ -179,8 +200,7 @@ class _Search:
             self.cost, self.order = cost, order
             self.observer.found(order, cost)
 
-    def push(self, case: Decision, lower: int) -> None:
-        bound = max(lower, self.inner.bound(case.closure))
+    def push(self, case: Decision, bound: int) -> None:
         if bound < self.cost:
             self.pushed += 1
             heappush(self.queue, (bound, len(case.alive), self.pushed, case))
