@@ -1,13 +1,13 @@
 """What a picture of the dependencies shows: lanes, operations, reasons, the longest chain."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
 from itertools import pairwise
 
 from seqplan.base.ids import OpId
 from seqplan.graph.precedence import Precedence
-from seqplan.graph.reason import Arc, Reason
+from seqplan.graph.reason import Arc, Reason, by_arc
 from seqplan.model.operation import Operation
 from seqplan.plan.unit import Unit, find_units
 from seqplan.recipes.construction import Construction
@@ -82,9 +82,9 @@ def make_chart(c: Construction, reasons: Iterable[Reason], lanes: Lanes) -> Char
     )
     chain = precedence.longest_chain()
     on_chain = {Arc(a, b) for a, b in pairwise(chain)}
-    by_arc = _by_arc(plain)
+    grounds = by_arc(plain)
     links = tuple(
-        ChartLink(arc, by_arc[arc], arc in on_chain)
+        ChartLink(arc, grounds[arc], arc in on_chain)
         for arc in sorted(precedence.transitive_reduction())
     )
     open_choices = (
@@ -92,17 +92,6 @@ def make_chart(c: Construction, reasons: Iterable[Reason], lanes: Lanes) -> Char
     )
     drawn = _by_unit(c, held) if lanes is Lanes.UNIT else _by_station(c)
     return Chart(drawn, links, tuple(open_choices), chain)
-
-
-def _by_arc(reasons: Iterable[Reason]) -> Mapping[Arc, tuple[Reason, ...]]:
-    found: dict[Arc, list[Reason]] = {}
-    for reason in reasons:
-        for arc in reason.alternatives[0]:
-            found.setdefault(arc, []).append(reason)
-    return {
-        arc: tuple(sorted(given, key=lambda r: (-r.strength.weight, r.rule)))
-        for arc, given in found.items()
-    }
 
 
 def _is_settled(reason: Reason, precedence: Precedence) -> bool:

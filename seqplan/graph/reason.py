@@ -7,7 +7,7 @@ Everything the planner does rests on these. Two forms share one class:
   when all arcs of at least one alternative hold in it.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
@@ -103,3 +103,21 @@ class Reason:
     def is_held(self, position: Mapping[OpId, int]) -> bool:
         """Whether the order with these positions satisfies the reason."""
         return bool(self.held_alternatives(position))
+
+
+def by_arc(reasons: Iterable[Reason]) -> dict[Arc, tuple[Reason, ...]]:
+    """Gather plain reasons by the arc they give, the strongest first, in sorted order.
+
+    Parameters
+    ----------
+    reasons
+        Reasons without a choice.
+    """
+    found: dict[Arc, list[Reason]] = {}
+    for reason in reasons:
+        for arc in reason.alternatives[0]:
+            found.setdefault(arc, []).append(reason)
+    return {
+        arc: tuple(sorted(given, key=lambda r: (-r.strength.weight, r.rule, r.because)))
+        for arc, given in sorted(found.items())
+    }

@@ -17,6 +17,7 @@ from seqplan.order.repair import fewest_moves
 from seqplan.order.result import Proof
 from seqplan.plan.binding import Binding
 from seqplan.plan.unit import Unit, find_units
+from seqplan.plan.whole_entries import between_entries
 from seqplan.recipes.construction import Construction
 
 
@@ -75,7 +76,7 @@ class Plan:
     proof
         For a batch: whether the changes are proven fewest. For a repair: the moves.
     moved
-        The operations that a repair moved.
+        The entries that a repair moved; operations where an entry had to be torn apart.
     given_up
         The shoulds that could not be had.
     """
@@ -88,7 +89,7 @@ class Plan:
     unit_changes: int
     lower_bound: int | None = None
     proof: Proof = Proof.FEASIBLE
-    moved: tuple[OpId, ...] = ()
+    moved: tuple[str, ...] = ()
     given_up: tuple[Reason, ...] = ()
 
 
@@ -142,11 +143,23 @@ class Planner:
         return self._plan(Purpose.BATCH, order, lower_bound=result.lower_bound, proof=result.proof)
 
     def repair(self, limit: Limit = no_limit) -> Plan:
-        """The author's order with the fewest operations moved."""
-        repair = fewest_moves(self._c.ids, self._binding.held, limit=limit)
-        if repair.order is None:
-            raise NoPlanError(self._binding)
-        return self._plan(Purpose.REPAIR, repair.order, proof=repair.proof, moved=repair.moved)
+        """The author's order with the fewest entries moved.
+
+        Entries are kept whole, as their author would move them. Where no order keeps them whole,
+        the fewest single operations are moved.
+        """
+        entries = tuple(OpId(id_) for id_ in self._c.garment.entry)
+        whole = between_entries(self._c, self._binding.held)
+        repair = None if whole is None else fewest_moves(entries, whole, limit=limit)
+        if repair is not None and repair.order is not None:
+            parts = self._c.of_entry
+            order = tuple(op.id for id_ in repair.order for op in parts[EntryId(id_)])
+        else:
+            repair = fewest_moves(self._c.ids, self._binding.held, limit=limit)
+            if repair.order is None:
+                raise NoPlanError(self._binding)
+            order = repair.order
+        return self._plan(Purpose.REPAIR, order, proof=repair.proof, moved=repair.moved)
 
     def _plan(
         self,
@@ -155,7 +168,7 @@ class Planner:
         *,
         lower_bound: int | None = None,
         proof: Proof = Proof.FEASIBLE,
-        moved: tuple[OpId, ...] = (),
+        moved: tuple[str, ...] = (),
     ) -> Plan:
         ops = [self._c.op[id_] for id_ in order]
         steps = _steps(ops, split_visits=purpose is Purpose.BATCH)

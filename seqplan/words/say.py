@@ -4,10 +4,11 @@ A sentence is kept whole, with named places for what varies, so that it can be t
 whole later. Each catalogue is a plain table in a module of its own.
 """
 
-from seqplan.words import faults, labels, reasons, shapes, steps
+from seqplan.words import checks, faults, labels, reasons, shapes, steps
 
 _CATALOGUES = (
     faults.SENTENCES,
+    checks.SENTENCES,
     shapes.SENTENCES,
     reasons.SENTENCES,
     steps.SENTENCES,

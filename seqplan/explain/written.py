@@ -1,0 +1,150 @@
+"""The written order against every reason: what breaks, why, and the smallest repair.
+
+Reasons that the same two entries break are told together, the strongest first: a hem that stands
+above a seam breaks the rule that the seam is sewn first, that it is pressed first and that its
+edges are finished first, and that is one mistake.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from seqplan.base.diagnostic import Diagnostic, Note, Severity
+from seqplan.base.ids import EntryId, OpId, RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.reason import Arc, Reason
+from seqplan.plan.binding import Binding
+from seqplan.recipes.construction import Construction
+from seqplan.words.say import say
+
+SEVERITY = {
+    Strength.MUST: Severity.ERROR,
+    Strength.SHOULD: Severity.WARNING,
+    Strength.PREFER: Severity.HINT,
+}
+
+
+def check_written(
+    c: Construction, binding: Binding, moved: Iterable[EntryId] = ()
+) -> tuple[Diagnostic, ...]:
+    """Hold the written order against the reasons that bind.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    binding
+        What binds; what was given up is told apart, by `check_binding`.
+    moved
+        The entries that the smallest repair moves, for the hint what to do.
+    """
+    position = {id_: place for place, id_ in enumerate(c.ids)}
+    broken: dict[tuple[EntryId, EntryId], list[Reason]] = {}
+    for reason in binding.held:
+        if not reason.is_held(position):
+            broken.setdefault(_culprits(c, reason, position), []).append(reason)
+    return tuple(
+        _finding(c, early, late, sorted(reasons, key=_strongest_first), frozenset(moved))
+        for (early, late), reasons in broken.items()
+    )
+
+
+def check_binding(binding: Binding) -> tuple[Diagnostic, ...]:
+    """Tell why no order exists, and what good practice had to be given up."""
+    impossible = [
+        Diagnostic(
+            slug=RuleSlug("no-order"),
+            severity=Severity.ERROR,
+            message=say("check-no-order", operations=_names(_operations(conflict.reasons))),
+            path=conflict.weakest.source,
+            notes=tuple(_lines(conflict.reasons)),
+            fix=say("check-no-order-fix", line=state(conflict.weakest)),
+        )
+        for conflict in binding.conflicts
+    ]
+    if impossible:
+        return tuple(impossible)
+    return tuple(
+        Diagnostic(
+            slug=reason.rule,
+            severity=Severity.WARNING,
+            message=say("check-given-up", line=state(reason)),
+            path=reason.source,
+            notes=(Note(reason.because), Note(say("check-given-up-why"))),
+        )
+        for reason in binding.given_up
+    )
+
+
+def state(reason: Reason) -> str:
+    """State a reason in names: ``a` before `b``, or the alternatives of an either-or."""
+    return say("or-between-bundles").join(
+        say("and-between-arcs").join(
+            say("arc-line", before=arc.before, after=arc.after) for arc in bundle
+        )
+        for bundle in reason.alternatives
+    )
+
+
+def _lines(reasons: Sequence[Reason]) -> Iterator[Note]:
+    for reason in reasons:
+        line = say(
+            "check-conflict-line", line=state(reason), because=reason.because, rule=reason.rule
+        )
+        yield Note(line, reason.source)
+
+
+def _culprits(
+    c: Construction, reason: Reason, position: dict[OpId, int]
+) -> tuple[EntryId, EntryId]:
+    """The two entries that stand the wrong way round, the one that stands too early first."""
+    bundle = min(reason.alternatives, key=lambda arcs: sum(_is_broken(a, position) for a in arcs))
+    arc = next(arc for arc in bundle if _is_broken(arc, position))
+    return c.op[arc.after].entry, c.op[arc.before].entry
+
+
+def _is_broken(arc: Arc, position: dict[OpId, int]) -> bool:
+    return position[arc.before] >= position[arc.after]
+
+
+def _finding(
+    c: Construction,
+    early: EntryId,
+    late: EntryId,
+    reasons: list[Reason],
+    moved: frozenset[EntryId],
+) -> Diagnostic:
+    first = reasons[0]
+    others = dict.fromkeys(reason.rule for reason in reasons[1:] if reason.rule != first.rule)
+    notes = [Note(first.because)]
+    if others:
+        notes.append(Note(say("check-also", rules=_names(others))))
+    move_up = late in moved and early not in moved
+    return Diagnostic(
+        slug=first.rule,
+        severity=SEVERITY[first.strength],
+        message=say("check-order", early=early, late=late),
+        path=c.garment.entry[early].path,
+        notes=tuple(notes),
+        fix=say("check-move-up" if move_up else "check-move-down", early=early, late=late),
+    )
+
+
+def _strongest_first(reason: Reason) -> tuple[int, int, str]:
+    """Plain arcs before either-ors of the same strength, so that the clearest reason is told."""
+    return -reason.strength.weight, len(reason.alternatives), reason.rule
+
+
+def _operations(reasons: Iterable[Reason]) -> list[OpId]:
+    """The operations of a conflict in the order in which its lines name them."""
+    return list(
+        dict.fromkeys(
+            op
+            for reason in reasons
+            for bundle in reason.alternatives
+            for arc in bundle
+            for op in (arc.before, arc.after)
+        )
+    )
+
+
+def _names(ids: Iterable[str]) -> str:
+    return ", ".join(f"`{id_}`" for id_ in ids)

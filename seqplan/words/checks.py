@@ -1,0 +1,44 @@
+"""Sentences of the checker: the written order, leftovers, and what was said twice."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {
+    "arc-line": "`{before}` before `{after}`",
+    "and-between-arcs": " and ",
+    "or-between-bundles": ", or ",
+    "check-order": "`{early}` comes before `{late}`",
+    "check-move-down": "Move `{early}` below `{late}`.",
+    "check-move-up": "Move `{late}` above `{early}`.",
+    "check-also": "The same two also break {rules}.",
+    "check-no-order": "no order can hold all that is asked of {operations}",
+    "check-no-order-fix": "One of these has to give way; the weakest is: {line}.",
+    "check-conflict-line": "{line}: {because} ({rule})",
+    "check-given-up": "good practice cannot be kept here: {line}",
+    "check-given-up-why": (
+        "It cannot be had together with the other reasons, and it is the least that can be given"
+        " up. `seqplan why` shows what stands against it."
+    ),
+    "check-after-not-needed": "`after: {before}` is not needed",
+    "check-after-not-needed-why": (
+        "`{after}` comes after `{before}` for reasons that the program has found itself."
+    ),
+    "check-unused-piece": "no operation uses the piece `{name}`",
+    "check-unused-piece-fix": "Name it in an operation, or take it out of `pieces:`.",
+    "check-unused-notion": "no operation uses the notion `{name}`",
+    "check-unused-notion-fix": "Insert or attach it, or take it out of `notions:`.",
+    "check-unused-fabric": "nothing is cut from the fabric `{name}`, and nothing is fused with it",
+    "check-unused-fabric-fix": "Name it with `of:` or `with:`, or take it out of `fabrics:`.",
+    "check-raw-edge": "the edge `{name}` is left raw",
+    "check-raw-edge-fix": (
+        "Sew, finish, hem or face it, or declare it a `selvage:` if it does not ravel."
+    ),
+    "check-open-part": "a part of the edge `{name}` is left open",
+    "check-open-part-fix": "Say in another operation what becomes of the rest of it.",
+    "check-no-way-in": "nothing can be drawn through `{name}`: it is sewn shut all round",
+    "check-no-way-in-fix": "Leave a `gap:` in `{name}` for `{thread}`.",
+    "check-free-words": "{count} operations are told in free words",
+    "check-free-words-why": (
+        "The program keeps them in order by `after:`, `makes:` and `uses:`, but cannot tell what"
+        " they do to the cloth."
+    ),
+}
