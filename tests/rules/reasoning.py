@@ -1,5 +1,6 @@
 """Garments from short texts, and what their reasons allow, found in the most stupid way."""
 
+import itertools
 import re
 
 import networkx as nx
@@ -68,5 +69,5 @@ def orders(texts):
     pairs = set()
     for text in texts:
         names = [name.strip() for name in text.split("<")]
-        pairs.update(zip(names, names[1:], strict=False))
+        pairs.update(itertools.pairwise(names))
     return pairs
