@@ -11,7 +11,7 @@ from seqplan.load.nodes import Node, Scalar, Spot
 from seqplan.load.sink import Sink
 from seqplan.load.text import SIZE_LIMIT, read_text
 from seqplan.load.tree import read_tree
-from seqplan.load.where import Where, place, where_in
+from seqplan.load.where import Where, place
 from seqplan.model.garment import Garment
 from seqplan.words.say import say
 
@@ -49,7 +49,7 @@ def load_text(data: bytes | str, name: str = "<text>") -> Loaded:
     sink = Sink()
     text, is_readable = read_text(data, sink)
     root = read_tree(text, sink) if is_readable else None
-    where = where_in(root)
+    where = Where(root)
     garment = _read(root, sink) if is_readable else None
     return Loaded(garment, place(sink.found, where), where, text, name)
 

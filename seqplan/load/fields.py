@@ -14,6 +14,9 @@ T = TypeVar("T")
 Fields: TypeAlias = Mapping[str, Node]
 """What stands under the keys of one thing: only keys that are known and looked at."""
 
+LONGEST_MM = 1_000_000
+"""More than any length in sewing, and few enough digits to be written again in any unit."""
+
 _YES = {"yes": True, "true": True, "no": False, "false": False}
 
 
@@ -55,12 +58,23 @@ def _report_key(pair: Pair, keys: Keys, sink: Sink) -> None:
     sink.error("unknown-key", pair, word=quoted(pair.key), fix=fix)
 
 
+def is_empty(node: Node, sink: Sink) -> bool:
+    """Report a key with nothing after it."""
+    if not isinstance(node, Scalar) or not node.is_empty:
+        return False
+    names = [part for part in node.path if isinstance(part, str)]
+    is_item = bool(node.path) and isinstance(node.path[-1], int)
+    words = "empty-item" if is_item else "empty-value"
+    sink.error("empty-value", node, words=words, word=quoted(names[-1] if names else ""))
+    return True
+
+
 def text_of(node: Node, sink: Sink) -> str | None:
     """The text of a scalar as written; lists, mappings and emptiness are reported."""
     if not isinstance(node, Scalar):
         sink.error("wrong-type", node, words="expected-text", found=found_instead(node))
         return None
-    if _is_empty(node, sink):
+    if is_empty(node, sink):
         return None
     return node.text.strip()
 
@@ -90,17 +104,19 @@ def name(node: Node | None, sink: Sink) -> str | None:
 
 def length(node: Node | None, sink: Sink, units: str) -> Length | None:
     """A length; a bare number is in ``units``."""
-    if node is None or _is_empty(node, sink):
+    if node is None or is_empty(node, sink):
         return None
     measure = parse_length(node.text, default_unit=units) if isinstance(node, Scalar) else None
     if measure is None:
         sink.error("unreadable-length", node, found=found_instead(node))
+    elif measure.mm > LONGEST_MM:
+        sink.error("long-length", node, found=found_instead(node), limit=LONGEST_MM // 1_000_000)
     return measure
 
 
 def number(node: Node | None, sink: Sink, bounds: tuple[int, int]) -> int | None:
     """A whole number within bounds, both included."""
-    if node is None or _is_empty(node, sink):
+    if node is None or is_empty(node, sink):
         return None
     least, most = bounds
     written = node.text.strip() if isinstance(node, Scalar) else ""
@@ -114,7 +130,7 @@ def number(node: Node | None, sink: Sink, bounds: tuple[int, int]) -> int | None
 
 def yes_no(node: Node | None, sink: Sink) -> bool | None:
     """Yes or no; true and false are understood."""
-    if node is None or _is_empty(node, sink):
+    if node is None or is_empty(node, sink):
         return None
     value = _YES.get(node.text.strip().casefold()) if isinstance(node, Scalar) else None
     if value is None:
@@ -124,7 +140,7 @@ def yes_no(node: Node | None, sink: Sink) -> bool | None:
 
 def choice(node: Node | None, sink: Sink, key: Key) -> str | None:
     """One of the words that a key takes, whatever its capitals."""
-    if node is None or _is_empty(node, sink):
+    if node is None or is_empty(node, sink):
         return None
     written = " ".join(node.text.split()) if isinstance(node, Scalar) else None
     if written is not None:
@@ -167,7 +183,7 @@ def mapping(node: Node, sink: Sink, *, words: str) -> MappingNode | None:
     """A mapping, or a report of what stands there instead."""
     if isinstance(node, MappingNode):
         return node
-    if not _is_empty(node, sink):
+    if not is_empty(node, sink):
         sink.error("wrong-type", node, words=words, found=found_instead(node))
     return None
 
@@ -191,14 +207,3 @@ def table(pair: Pair | None, sink: Sink) -> MappingNode | None:
             found=found_instead(value),
         )
     return None
-
-
-def _is_empty(node: Node, sink: Sink) -> bool:
-    """Report a key with nothing after it."""
-    if not isinstance(node, Scalar) or not node.is_empty:
-        return False
-    names = [part for part in node.path if isinstance(part, str)]
-    is_item = bool(node.path) and isinstance(node.path[-1], int)
-    words = "empty-item" if is_item else "empty-value"
-    sink.error("empty-value", node, words=words, word=quoted(names[-1] if names else ""))
-    return True

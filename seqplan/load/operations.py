@@ -44,7 +44,8 @@ def read_deeds(deeds: list[Deed], scope: Scope) -> tuple[Entry, ...]:
         found = _fields(deed, scope)
         entry = read_entry(entry_id, deed.verb or Verb.DO, found, scope)
         read.append((entry, found))
-    _check_results(read, scope)
+    is_whole = len(read) >= len(scope.entries.names) and all(deed.verb for deed in deeds)
+    _check_results(read, scope, is_whole=is_whole)
     return tuple(entry for entry, _ in read)
 
 
@@ -111,8 +112,13 @@ def _written(node: Node) -> str:
     return ", ".join(f"{pair.key}: {_written(pair.value)}" for pair in node.pairs)
 
 
-def _check_results(read: list[tuple[Entry, fields.Fields]], scope: Scope) -> None:
-    """Report what is made twice, and what is used though nobody, or only the user, makes it."""
+def _check_results(
+    read: list[tuple[Entry, fields.Fields]], scope: Scope, *, is_whole: bool
+) -> None:
+    """Report what is made twice, and what is used though nobody, or only the user, makes it.
+
+    Where some entries could not be read (not ``is_whole``), one of those may be the maker.
+    """
     sink = scope.sink
     makers: dict[str, EntryId] = {}
     for entry, found in read:
@@ -120,7 +126,7 @@ def _check_results(read: list[tuple[Entry, fields.Fields]], scope: Scope) -> Non
             maker = makers.setdefault(name, entry.id)
             if maker != entry.id:
                 sink.error("made-twice", at, name=quoted(name), maker=quoted(maker))
-    known = Names(makers, "fix-nothing-made", is_known=len(read) == len(scope.entries.names))
+    known = Names(makers, "fix-nothing-made", is_known=is_whole)
     for entry, found in read:
         for name, at in _items(entry.uses, found.get("uses")):
             if name not in known:

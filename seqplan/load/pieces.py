@@ -95,10 +95,9 @@ def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None
 
 
 def _cut(node: Node | None, sink: Sink) -> tuple[Cut, int] | None:
-    written = fields.text(node, sink)
-    if node is None or written is None:
+    if node is None or fields.is_empty(node, sink):
         return None
-    word = written.casefold()
+    word = node.text.strip().casefold() if isinstance(node, Scalar) else ""
     if word == Cut.FOLD.value:
         return Cut.FOLD, 1
     if word == Cut.PAIR.value:

@@ -80,7 +80,7 @@ def portion(node: Node | None, of: Run, scope: Scope, *, is_named_part: bool) ->
         return None
     match = _PORTION[is_named_part].match(written)
     measure = parse_length(match["length"], default_unit=scope.units) if match else None
-    if match is None or measure is None:
+    if match is None or measure is None or measure.mm > fields.LONGEST_MM:
         words = "expected-part" if is_named_part else "expected-stop"
         scope.sink.error("unreadable-part", node, words=words, found=found_instead(node))
         return None

@@ -144,6 +144,8 @@ class _Builder:
 
     def _refuse(self, event: Any, span: Span) -> None:
         """Report anchors and tags; the value itself is read all the same."""
+        if event.anchor is None and event.tag is None:
+            return
         at = Spot(Span(span.line, span.column, span.line, span.column + 1), self._path)
         if event.anchor is not None:
             self._sink.error("anchor", at, name=quoted(f"&{event.anchor}"))
@@ -151,9 +153,9 @@ class _Builder:
             self._sink.error("tag", at, name=quoted(str(event.tag)))
 
     def _scalar(self, event: Any, span: Span) -> None:
-        is_plain = event.style is None
+        is_plain = not event.style
         text: str = event.value
-        unseen = first_unseen(text)
+        unseen = first_unseen(text) if event.style == '"' else None
         if unseen is not None:
             at = Spot(span, self._path)
             self._sink.error("control-character", at, code=character_code(unseen))

@@ -1,7 +1,8 @@
 """From a path in the document to a place in the text."""
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
 
 from seqplan.base.diagnostic import Diagnostic, Note, diagnostic_order
 from seqplan.base.path import DocPath, Span
@@ -20,11 +21,26 @@ class Place:
 _TOP = Place(Span(1, 1, 1, 1))
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Where:
-    """The places of everything in one file."""
+    """The places of everything in one file; they are looked up when somebody first asks.
 
-    places: dict[DocPath, Place] = field(default_factory=dict)
+    Parameters
+    ----------
+    root
+        The tree of the file, ``None`` for one that could not be read.
+    """
+
+    root: Node | None = None
+
+    @cached_property
+    def places(self) -> Mapping[DocPath, Place]:
+        """The place of every node; of keys that stand twice, the first counts."""
+        places: dict[DocPath, Place] = {}
+        if self.root is not None:
+            for path, place in _places(self.root):
+                places.setdefault(path, place)
+        return places
 
     def span(self, path: DocPath) -> Span:
         """Where to point for a path: at the value where it is a text deep inside, else at the key.
@@ -51,15 +67,6 @@ class Where:
             if place is not None:
                 return place
         return _TOP
-
-
-def where_in(root: Node | None) -> Where:
-    """Note the place of every node; of keys that stand twice, the first counts."""
-    places: dict[DocPath, Place] = {}
-    if root is not None:
-        for path, place in _places(root):
-            places.setdefault(path, place)
-    return Where(places)
 
 
 def _places(root: Node) -> Iterator[tuple[DocPath, Place]]:

@@ -104,6 +104,8 @@ SENTENCES: Final[dict[str, str]] = {
     "found-nothing": "nothing",
     "fault-unreadable-length": "expected a length such as `1.5 cm` or `5/8 in`, found {found}",
     "fix-unreadable-length": "Write a number that is not negative, with mm, cm, m, in or yd.",
+    "fault-long-length": "expected a length of at most {limit} km, found {found}",
+    "fix-long-length": "Look at the unit; a bare number is in the `units` of the file.",
     "fault-unreadable-number": "expected a whole number from {least} to {most}, found {found}",
     "fault-neither-yes-nor-no": "expected yes or no, found {found}",
     "fault-unknown-choice": "expected one of {choices}, found {found}",

@@ -1,0 +1,44 @@
+from dataclasses import replace
+from pathlib import Path
+
+from hypothesis import HealthCheck, given, settings
+from load.strategies_garment import garments
+
+from seqplan.base.measure import parse_length
+from seqplan.load.document import load_file, load_text
+from seqplan.load.dump import dump
+from seqplan.model.garment import Garment
+
+_SKIRT = Path(__file__).parent / "data" / "breakwater-skirt.yaml"
+
+
+@settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+@given(garments())
+def test_a_garment_that_was_written_reads_back_equal(garment: Garment) -> None:
+    text = dump(garment)
+    loaded = load_text(text)
+    errors = [item for item in loaded.diagnostics if item.severity.value == "error"]
+    assert errors == []
+    assert loaded.garment == garment
+    assert dump(loaded.garment) == text
+
+
+def test_the_skirt_reads_back_equal() -> None:
+    garment = load_file(_SKIRT).garment
+    assert garment is not None
+    assert load_text(dump(garment)).garment == garment
+
+
+def test_text_that_other_readers_would_take_for_something_else_is_quoted() -> None:
+    garment = load_text("garment: 'no'\nversion: 1:30\noperations: {a: {do: '# cut'}}\n").garment
+    assert garment is not None
+    assert dump(garment) == (
+        'garment: "no"\nversion: "1:30"\nunits: cm\noperations:\n  a: {do: "# cut"}\n'
+    )
+
+
+def test_fine_inches_are_written_so_that_they_read_back() -> None:
+    garment = load_text("garment: Pier apron\noperations: {a: {do: cut}}\n").garment
+    assert garment is not None
+    fine = replace(garment, allowance=parse_length("0.1255 in"))
+    assert load_text(dump(fine)).garment == fine

@@ -1,0 +1,237 @@
+"""Every fault that a file can have, each in a file with nothing else wrong."""
+
+import re
+from pathlib import Path
+
+import pytest
+from load.files import MARK, file_with, split_mark
+
+import seqplan.load
+from seqplan.base.diagnostic import Severity
+from seqplan.load.document import load_text
+from seqplan.words import faults
+
+# Slug, and the file with a mark before the place.
+ERRORS: tuple[tuple[str, str], ...] = (
+    # the text
+    ("control-character", "garment: Pier¶\x07 apron\n"),
+    ("control-character", 'garment: ¶"Pier\\u2028 apron"\noperations: {a: {do: x}}\n'),
+    ("tab", "garment: Pier apron\noperations:\n¶\tlook: {do: x}\n"),
+    ("tab", "garment: Pier apron\noperations:\n  look: {do: x}\n¶\tcut: {do: y}\n"),
+    ("stray-colon", "garment: Pier¶: apron\n"),
+    ("unclosed-list", "garment: Pier apron\nnot shown: [press, finish\noperations¶: {a: {do: x}}\n"),
+    ("unclosed-braces", "garment: Pier apron\noperations:\n  look: {do: x after¶: y}\n"),
+    ("unclosed-quote", "garment: 'Pier apron\n¶"),
+    ("unknown-escape", 'garment: "Pier ¶\\q apron"\n'),
+    ("missing-colon", "garment: Pier apron\nabout\n¶units: cm\n"),
+    ("uneven-indent", "operations:\n    look: {do: x}\n  ¶cut: {do: y}\n"),
+    ("stray-character", "garment: ¶@pier\n"),
+    ("unreadable-text", "garment: ¶]\n"),
+    # the tree
+    ("anchor", "garment: ¶&name Pier apron\noperations: {a: {do: x}}\n"),
+    ("alias", "garment: ¶*name\noperations: {a: {do: x}}\n"),
+    ("merge-key", "garment: Pier apron\noperations: {a: {do: x, ¶<<: {foot: zip}}}\n"),
+    ("tag", "garment: ¶!!str Pier apron\noperations: {a: {do: x}}\n"),
+    ("second-document", "garment: Pier apron\noperations: {a: {do: x}}\n¶---\ngarment: Other\n"),
+    ("too-deep", "operations: " + "[" * 49 + "¶[" + "]" * 50 + "\n"),
+    ("key-not-text", "garment: Pier apron\noperations: {a: {do: x}}\n? ¶[a]\n: b\n"),
+    ("duplicate-key", file_with(operation="¶look: {do: Look again}")),
+    ("duplicate-key", file_with(operation="press: {press: front.hem, note: a, ¶note: b}")),
+    # the top
+    ("empty-file", "¶"),
+    ("empty-file", "¶# nothing but a remark\n"),
+    ("wrong-type", "¶- garment\n- Pier apron\n"),
+    ("wrong-type", "¶Pier apron\n"),
+    ("missing-key", "¶garment: Pier apron\n"),
+    ("missing-key", "¶operations: {look: {do: Look}}\n"),
+    ("unknown-key", file_with(top="¶abuot: An apron")),
+    ("empty-value", file_with(top="about:¶")),
+    ("empty-value", file_with(top='about: ¶"  "')),
+    ("wrong-type", file_with(top="about: ¶[an, apron]")),
+    ("unknown-choice", file_with(top="units: ¶ells")),
+    ("unknown-choice", file_with(top="wearer: ¶[child]")),
+    ("unknown-choice", file_with(top="not shown: [press, ¶hem]")),
+    ("empty-list", file_with(top="not shown: ¶[]")),
+    ("empty-value", file_with(top="not shown: [press, ¶'']")),
+    ("unreadable-length", file_with(top="allowance: ¶a bit")),
+    ("unreadable-length", file_with(top="allowance: ¶-1")),
+    ("unreadable-length", file_with(top="allowance: ¶3/0 in")),
+    ("long-length", file_with(top="allowance: ¶1001 m")),
+    ("empty-section", "garment: Pier apron\n¶pieces:\noperations: {a: {do: x}}\n"),
+    ("empty-section", "garment: Pier apron\n¶operations: {}\n"),
+    ("wrong-type", "garment: Pier apron\noperations: ¶[a, b]\n"),
+    ("wrong-type", "garment: Pier apron\noperations: ¶sew it\n"),
+    # names
+    ("bad-name", file_with(piece="¶side panel: {cut: 2}")),
+    ("bad-name", file_with(operation="¶sew/press: {do: x}")),
+    ("bad-name", file_with(operation="¶-: {do: x}")),
+    ("bad-name", file_with(piece="flap: {edges: [top, ¶left.side]}")),
+    ("long-name", file_with(operation="¶" + "a" * 65 + ": {do: x}")),
+    ("hidden-direction", file_with(operation="¶ab\u202ecd: {do: x}")),
+    ("reserved-name", file_with(piece="¶all: {cut: 2}")),
+    # fabrics, notions, stations
+    ("wrong-type", file_with(fabric="net: ¶[light]")),
+    ("empty-value", file_with(fabric="net:¶")),
+    ("unknown-key", file_with(fabric="net: {kind: knit, ¶wieght: light}")),
+    ("missing-key", file_with(notion="¶cord: {length: 120}")),
+    ("unreadable-number", file_with(notion="buttons: {kind: button, count: ¶0}")),
+    ("unreadable-number", file_with(notion="buttons: {kind: button, count: ¶six}")),
+    ("unreadable-number", file_with(station="hand: {minutes: ¶1441}")),
+    ("unreadable-number", file_with(station="hand: {foot minutes: ¶[1]}")),
+    ("station-without-title", file_with(station="¶eyelets: {minutes: 2}")),
+    ("unreadable-mark", file_with(station="hand: {mark: ¶Hand}")),
+    ("wrong-type", file_with(station="hand: ¶two minutes")),
+    # pieces
+    ("wrong-type", file_with(piece="flap: ¶canvas")),
+    ("unknown-key", file_with(piece="flap: {¶colour: blue}")),
+    ("unknown-fabric", file_with(piece="flap: {of: ¶canvass}")),
+    ("unreadable-cut", file_with(piece="flap: {cut: ¶100}")),
+    ("unreadable-cut", file_with(piece="flap: {cut: ¶2 fold}")),
+    ("unreadable-cut", file_with(piece="flap: {cut: ¶[2]}")),
+    ("bar-without-edge", file_with(piece="flap: {edges: [¶top |]}")),
+    ("too-many-edges", file_with(piece=f"flap: {{edges: ¶[{', '.join(['rim'] * 201)}]}}")),
+    ("too-many-edges", file_with(piece=f"flap: {{edges: ¶[{' | '.join(['rim'] * 201)}]}}")),
+    ("wrong-type", file_with(piece="flap: {edges: [top, ¶[side]]}")),
+    ("unknown-piece", file_with(piece="flap: {like: ¶pockett}")),
+    ("like-and-edges", file_with(piece="flap: {like: pocket, edges: ¶[top]}")),
+    ("like-itself", file_with(piece="flap: {like: ¶flap}")),
+    ("like-circle", file_with(piece="flap: {like: ¶tab}\n  tab: {like: flap}")),
+    ("unknown-choice", file_with(piece="flap: {layer: ¶padding}")),
+    ("unknown-choice", file_with(piece="flap: {worn: ¶sideways}")),
+    ("unknown-edge", file_with(piece="flap: {edges: [top, side], selvage: [top, ¶sid]}")),
+    # references
+    ("edge-wanted", file_with(operation="x: {hem: ¶front}")),
+    ("edge-wanted", file_with(operation="x: {hem: ¶nothing}")),
+    ("unreadable-edge", file_with(operation="x: {hem: ¶front.}")),
+    ("unreadable-edge", file_with(operation="x: {hem: ¶front.a.b}")),
+    ("wrong-type", file_with(operation="x: {hem: ¶{front: hem}}")),
+    ("empty-list", file_with(operation="x: {hem: ¶[]}")),
+    ("unknown-piece", file_with(operation="x: {hem: ¶fornt.hem}")),
+    ("unknown-edge", file_with(operation="x: {hem: ¶front.hme}")),
+    ("unknown-edge", file_with(operation="x: {hem: ¶patch.side}")),
+    ("unknown-side", file_with(operation="x: {hem: ¶front.hem@up}")),
+    ("no-sides", file_with(operation="x: {hem: ¶strap.end@left}")),
+    ("sides-unknown", file_with(operation="x: {hem: ¶lining.hem@left}")),
+    ("same-edge-twice", file_with(operation="x: {hem: [front.hem, back.hem, ¶front.hem]}")),
+    ("same-edge-twice", file_with(operation="x: {hem: [front.hem, ¶front.hem@left]}")),
+    ("piece-wanted", file_with(operation="x: {turn: ¶front.hem}")),
+    ("unknown-piece", file_with(operation="x: {turn: [front, ¶bakc]}")),
+    ("unknown-fabric", file_with(operation="x: {fuse: front, with: ¶fusable}")),
+    ("unknown-notion", file_with(operation="x: {attach: ¶button, at: front.hem}")),
+    # operations
+    ("wrong-type", file_with(operation="x: ¶sew the sides")),
+    ("empty-value", file_with(operation="x:¶")),
+    ("no-verb", file_with(operation="¶x: {note: nothing}")),
+    ("no-verb", file_with(operation="¶x: {hm: front.hem}")),
+    ("no-verb", file_with(operation="¶x: {}")),
+    ("two-verbs", file_with(operation="x: {hem: front.hem, ¶sew: back.centre}")),
+    ("two-verbs", file_with(operation="x: {sew: back.centre, ¶band: back.hem}")),
+    ("unknown-key", file_with(operation="x: {hem: front.hem, ¶depht: 2}")),
+    ("key-of-other-verb", file_with(operation="x: {hem: front.hem, ¶overlap: 2}")),
+    ("missing-key", file_with(operation="¶x: {attach: zip}")),
+    ("missing-key", file_with(operation="¶x: {insert: zip}")),
+    ("missing-key", file_with(operation="¶x: {tack: front.hem}")),
+    ("unknown-piece", file_with(operation="x: {sew: front.side, to: ¶bakc}")),
+    ("unknown-edge", file_with(operation="x: {sew: front.side, to: ¶strap}")),
+    ("uneven-run", file_with(operation="x: {sew: front.side, to: ¶[back.side, back.hem]}")),
+    ("no-other-side", file_with(operation="x: {sew: ¶pocket.mouth}")),
+    ("no-other-side", file_with(operation="x: {sew: [back.centre, ¶back.opening@left]}")),
+    ("sewn-to-itself", file_with(operation="x: {sew: back.centre, to: ¶back.centre}")),
+    ("sewn-to-itself", file_with(operation="x: {sew: front.side, to: ¶front}")),
+    ("sewn-to-itself", file_with(operation="x: {sew: [front.side, back.side], to: [back.hem, ¶front.side]}")),
+    ("unknown-choice", file_with(operation="x: {sew: back.centre, as: ¶frnch}")),
+    ("unreadable-direction", file_with(operation="x: {sew: back.centre, press: ¶back.side}")),
+    ("unreadable-length", file_with(operation="x: {sew: back.centre, allowance: ¶wide}")),
+    ("unreadable-part", file_with(operation="x: {sew: back.centre, part: ¶lowest 10}")),
+    ("unreadable-part", file_with(operation="x: {sew: back.centre, part: ¶some from hem}")),
+    ("unreadable-part", file_with(operation="x: {sew: back.centre, stop: ¶10 from hem}")),
+    ("not-next-to", file_with(operation="x: {sew: back.centre, part: ¶10 from waist}")),
+    ("not-next-to", file_with(operation="x: {sew: front.waist, to: back.waist, stop: ¶10 before hem}")),
+    ("part-and-stop", file_with(operation="x: {sew: back.centre, part: 10 from hem, stop: ¶10 before hem}")),
+    ("neither-yes-nor-no", file_with(operation="x: {sew: back.centre, in one: ¶maybe}")),
+    ("unknown-choice", file_with(operation="x: {sew: back.centre, method: ¶around}")),
+    ("round-and-flat", file_with(operation="x: {hem: front.hem, method: in the round, flat: ¶yes}")),
+    ("unknown-operation", file_with(operation="x: {sew: back.centre, open: ¶lok}")),
+    ("open-itself", file_with(operation="x: {sew: back.centre, open: ¶x}")),
+    ("unknown-operation", file_with(operation="x: {insert: tape, in: ¶chanel}")),
+    ("no-casing", file_with(operation="x: {insert: tape, in: ¶look}")),
+    ("edge-wanted", file_with(operation="x: {insert: zip, in: ¶back}")),
+    ("method-of-casing", file_with(operation="x: {insert: tape, in: channel, method: ¶centred}")),
+    ("overlap-of-zip", file_with(operation="x: {insert: zip, in: back.opening, overlap: ¶2}")),
+    ("unknown-fastening", file_with(operation="x: {tack: front.hem, to: ¶zipp}")),
+    ("to-itself", file_with(operation="x: {tack: front.hem, to: ¶x}")),
+    ("unknown-station", file_with(operation="x: {do: Look, station: ¶irno}")),
+    ("unreadable-number", file_with(operation="x: {do: Look, minutes: ¶1.5}")),
+    ("unknown-operation", file_with(operation="x: {do: Look, after: [look, ¶chanel/press]}")),
+    ("after-itself", file_with(operation="x: {do: Look, after: ¶x}")),
+    ("part-without-name", file_with(operation="x: {do: Look, after: ¶look/}")),
+    ("unknown-result", file_with(operation="x: {do: Look, makes: strap, uses: ¶starp}")),
+    ("unknown-result", file_with(operation="x: {do: Look, uses: ¶strap}")),
+    ("made-twice", file_with(operation="x: {do: A, makes: loop}\n  y: {do: B, makes: [tie, ¶loop]}")),
+    ("uses-its-own", file_with(operation="x: {do: A, makes: loop, uses: ¶loop}")),
+    ("bad-name", file_with(operation="x: {do: A, makes: ¶a loop}")),
+    ("wrong-type", file_with(operation="x: {do: ¶[A, B]}")),
+)  # fmt: skip
+
+WARNINGS: tuple[tuple[str, str], ...] = (
+    ("not-looked-at-yet", file_with(top="¶sizes: [38, 40]")),
+    ("not-looked-at-yet", file_with(piece="flap: {¶darts: two}")),
+    ("not-looked-at-yet", file_with(operation="x: {¶slash: front.hem}")),
+    ("not-looked-at-yet", file_with(operation="x: {do: A, ¶when: it rains}")),
+    ("not-looked-at-yet", file_with(operation="x: {press: front.hem, ¶with: steam}")),
+    ("look-alike-names", file_with(piece="¶Pocket: {cut: 2}")),
+    ("look-alike-names", file_with(fabric="¶cânvas: woven")),
+    ("look-alike-names", file_with(piece="flap: {edges: [top, side, ¶Top]}")),
+    ("listed-twice", file_with(operation="x: {do: A, after: [look, ¶look]}")),
+    ("same-mark", file_with(station="¶press: {title: sleeve press, mark: I}")),
+    ("because-of-nothing", file_with(operation="x: {do: A, because: ¶it is so}")),
+)
+
+
+def _check(slug: str, marked: str, severity: Severity) -> None:
+    text, line, column = split_mark(marked)
+    loaded = load_text(text)
+    told = [(d.slug, d.span and (d.span.line, d.span.column)) for d in loaded.diagnostics]
+    assert told == [(slug, (line, column))]
+    assert loaded.diagnostics[0].severity is severity
+    assert (loaded.garment is None) == (severity is Severity.ERROR)
+
+
+@pytest.mark.parametrize(("slug", "marked"), ERRORS)
+def test_an_error_is_told_once_and_at_its_place(slug: str, marked: str) -> None:
+    _check(slug, marked, Severity.ERROR)
+
+
+@pytest.mark.parametrize(("slug", "marked"), WARNINGS)
+def test_a_warning_is_told_once_and_the_garment_is_read(slug: str, marked: str) -> None:
+    _check(slug, marked, Severity.WARNING)
+
+
+@pytest.mark.parametrize("marked", [text for _, text in ERRORS + WARNINGS])
+def test_messages_have_no_final_period_and_repairs_have_one(marked: str) -> None:
+    for item in load_text(marked.replace(MARK, "")).diagnostics:
+        assert item.message[-1] not in ".?!"
+        assert "\n" not in item.message
+        if item.fix is not None:
+            assert item.fix[-1] in ".?!"
+
+
+def test_every_sentence_of_a_fault_has_a_case() -> None:
+    texts = [text.replace(MARK, "") for _, text in ERRORS + WARNINGS]
+    messages = [item.message for text in texts for item in load_text(text).diagnostics]
+    beyond_a_line = {"file-too-large", "not-utf-8", "not-utf-16", "too-many-values"}
+    for key, sentence in faults.SENTENCES.items():
+        if key.startswith("fault-") and key.removeprefix("fault-") not in beyond_a_line:
+            pattern = re.sub(r"\\{\w+\\}", ".+", re.escape(sentence.replace("}}", "}")))
+            assert any(re.fullmatch(pattern, message) for message in messages), key
+
+
+def test_every_sentence_of_a_fault_is_used() -> None:
+    folder = Path(seqplan.load.__path__[0])
+    source = "\n".join(path.read_text("utf-8") for path in folder.glob("*.py"))
+    for key in faults.SENTENCES:
+        head, _, rest = key.partition("-")
+        if head == "fault":
+            assert f'"{rest}"' in source, key
+        elif head == "fix":
+            assert f'"{key}"' in source or f"fault-{rest}" in faults.SENTENCES, key
