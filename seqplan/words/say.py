@@ -4,7 +4,7 @@ A sentence is kept whole, with named places for what varies, so that it can be t
 whole later. Each catalogue is a plain table in a module of its own.
 """
 
-from seqplan.words import checks, faults, labels, reasons, shapes, steps
+from seqplan.words import checks, faults, labels, prints, reasons, shapes, steps
 
 _CATALOGUES = (
     faults.SENTENCES,
@@ -12,6 +12,7 @@ _CATALOGUES = (
     shapes.SENTENCES,
     reasons.SENTENCES,
     steps.SENTENCES,
+    prints.SENTENCES,
     labels.SENTENCES,
 )
 

@@ -1,0 +1,70 @@
+"""The command `seqplan`. Each command lives in a module of its own, loaded when it is asked for."""
+
+import os
+import sys
+from importlib import import_module
+from typing import Any
+
+import click
+
+from seqplan.base.errors import SeqplanError
+from seqplan.cli.status import EXIT_CODES, Status
+from seqplan.version import VERSION
+
+_COMMANDS = ("make", "check", "steps", "why", "graph", "handout", "rules")
+_DEBUG = "SEQPLAN_DEBUG"
+
+
+class _Commands(click.Group):
+    """A group that imports a command when it is asked for, so that starting stays quick."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        return list(_COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        if cmd_name not in _COMMANDS:
+            return None
+        command = getattr(import_module(f"seqplan.cli.{cmd_name}"), cmd_name)
+        return command if isinstance(command, click.Command) else None
+
+    def invoke(self, ctx: click.Context) -> Any:
+        """Run a command; what goes wrong with files and tools becomes one line and a status."""
+        try:
+            return super().invoke(ctx)
+        except SeqplanError as error:
+            click.echo(f"seqplan: {error}", err=True)
+            ctx.exit(Status.UNREADABLE)
+
+
+@click.group(
+    cls=_Commands,
+    context_settings={"help_option_names": ["-h", "--help"]},
+    epilog=EXIT_CODES,
+)
+@click.version_option(VERSION, prog_name="seqplan")
+def seqplan() -> None:
+    r"""Plan, check and draw the order in which a garment goes together.
+
+    A garment is a YAML file: pieces with edges, and operations that act on them. seqplan works out
+    what has to come before what, and why.
+
+    \b
+    Start with:
+      seqplan make garments/breakwater-skirt.yaml -o out
+    """
+
+
+def main() -> None:
+    """Run the command line and leave with its exit code. No fault of ours shows a traceback."""
+    try:
+        seqplan()
+    except Exception as error:
+        if os.environ.get(_DEBUG):
+            raise
+        name = type(error).__name__
+        click.echo(
+            f"seqplan: a fault of the program ({name}: {error}). Set {_DEBUG}=1 to see where,"
+            " and please report it with the file.",
+            err=True,
+        )
+        sys.exit(Status.UNREADABLE)

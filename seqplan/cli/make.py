@@ -1,0 +1,144 @@
+"""`seqplan make`: check, both orders, the graph and the booklet, all in one folder."""
+
+import sys
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import click
+
+from seqplan.base.diagnostic import Severity
+from seqplan.base.errors import SeqplanError
+from seqplan.cli.options import command, dot_option, file_argument, format_option, seconds_option
+from seqplan.cli.output import write_folder
+from seqplan.cli.progress import SearchProgress, deadline
+from seqplan.cli.report import findings_text
+from seqplan.cli.status import Status
+from seqplan.explain.chart import Lanes
+from seqplan.pipeline import Opened, booklet_page, draw_graph, open_garment
+from seqplan.render.listing import list_steps
+from seqplan.render.machine import diagnostic_data, to_json
+from seqplan.words.say import say
+
+_POLL_SECONDS = 0.3
+
+
+@command()
+@file_argument
+@click.option(
+    "-o",
+    "--output",
+    metavar="FOLDER",
+    default="out",
+    show_default=True,
+    help="Where everything goes; made if it is not there.",
+)
+@click.option("--watch", is_flag=True, help="Do it again each time the file is saved.")
+@seconds_option
+@dot_option
+@format_option
+@click.pass_context
+def make(ctx: click.Context, file: str, watch: bool, **settings: Any) -> None:
+    r"""Check a garment and make everything from it.
+
+    Into one folder go: what the check found, the order for a booklet, the order with the fewest
+    changes of set-up, the graph, and the booklet. Where the written order does not hold, the
+    others are made from the nearest order that does.
+
+    \b
+    Example:
+      seqplan make garments/breakwater-skirt.yaml -o out
+    """
+    job = _Job(file, **settings)
+    status = job.run()
+    if watch:
+        _watch(job)
+    ctx.exit(status)
+
+
+@dataclass(frozen=True, slots=True)
+class _Job:
+    """What is made from which file, and where it goes."""
+
+    file: str
+    output: str
+    seconds: float
+    program: str | None
+    form: str
+
+    def run(self) -> Status:
+        opened = open_garment(self.file)
+        files = _contents(opened, self.seconds, self.program)
+        write_folder(Path(self.output), files)
+        if self.form == "json":
+            name = opened.loaded.name
+            findings = [diagnostic_data(item, name) for item in opened.findings]
+            data = {"folder": self.output, "files": list(files), "findings": findings}
+            click.echo(to_json(data), nl=False)
+        else:
+            self._tell(opened, tuple(files))
+        return Status.FINDINGS if opened.has_errors else Status.FINE
+
+    def _tell(self, opened: Opened, files: tuple[str, ...]) -> None:
+        click.echo(findings_text(opened) + "\n")
+        click.echo(say("made-folder", folder=self.output))
+        for made in files:
+            click.echo("  " + say(_LABELS[made]))
+        if len(files) == 1:
+            click.echo(say("made-nothing"))
+
+
+_LABELS = {
+    "check.txt": "made-check",
+    "booklet-steps.txt": "made-booklet-steps",
+    "batch-steps.txt": "made-batch-steps",
+    "graph.svg": "made-graph",
+    "booklet.html": "made-booklet",
+}
+
+
+def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str]:
+    """Make the text of every file; only the check's where there is nothing to plan."""
+    makers: dict[str, Callable[[], str]] = {"check.txt": lambda: findings_text(opened) + "\n"}
+    blocking = (*opened.loaded.diagnostics, *opened.laid_out)
+    if opened.has_order and all(item.severity is not Severity.ERROR for item in blocking):
+        c, planner = opened.garment, opened.planner
+        makers |= {
+            "booklet-steps.txt": lambda: list_steps(c, planner.booklet()),
+            "batch-steps.txt": lambda: list_steps(
+                c, planner.batch(deadline(seconds), SearchProgress())
+            ),
+            "graph.svg": lambda: draw_graph(opened, Lanes.UNIT, program),
+            "booklet.html": lambda: booklet_page(opened),
+        }
+    with click.progressbar(makers.items(), file=sys.stderr, item_show_func=_shown) as bar:
+        return {name: maker() for name, maker in bar}
+
+
+def _shown(item: tuple[str, Callable[[], str]] | None) -> str | None:
+    return item[0] if item else None
+
+
+def _watch(job: _Job) -> None:
+    """Run again whenever the file has changed, until interrupted. A fault is told, not fatal."""
+    click.echo(say("watching", name=job.file), err=True)
+    seen = _stamp(job.file)
+    while True:
+        time.sleep(_POLL_SECONDS)
+        if (stamp := _stamp(job.file)) not in {seen, None}:
+            seen = stamp
+            try:
+                job.run()
+            except SeqplanError as error:
+                click.echo(f"seqplan: {error}", err=True)
+
+
+def _stamp(file: str) -> tuple[int, int] | None:
+    """When the file was last changed, and its size; ``None`` while an editor is replacing it."""
+    try:
+        stat = Path(file).stat()
+    except OSError:
+        return None
+    return stat.st_mtime_ns, stat.st_size

@@ -1,0 +1,43 @@
+"""Options and arguments that several commands share."""
+
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+import click
+
+from seqplan.cli.status import EXIT_CODES
+
+F = TypeVar("F", bound=Callable[..., Any])
+
+file_argument = click.argument("file", metavar="FILE")
+"""The garment file. Whether it can be read is for the loader to say, with its own exit code."""
+
+format_option = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="For people, or for programs.",
+)
+
+seconds_option = click.option(
+    "--seconds",
+    type=click.FloatRange(min=0.1),
+    default=20.0,
+    show_default=True,
+    help="Give a search this long; then print the best found, and how much better any could be.",
+)
+
+dot_option = click.option(
+    "--dot",
+    "program",
+    metavar="PROGRAM",
+    help="Lay the graph out with this program instead of the one that comes along"
+    " (also SEQPLAN_DOT).",
+)
+
+
+def command(**settings: Any) -> Callable[[Callable[..., Any]], click.Command]:
+    """Declare a command whose help ends with the exit codes."""
+    return click.command(epilog=EXIT_CODES, **settings)

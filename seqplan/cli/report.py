@@ -1,0 +1,55 @@
+"""Printing what was found, and stopping where a file cannot be worked with."""
+
+import click
+
+from seqplan.base.diagnostic import Diagnostic, Severity
+from seqplan.cli.status import Status
+from seqplan.pipeline import Opened, open_garment
+from seqplan.render.excerpt import print_diagnostics
+from seqplan.words.say import say
+
+
+def findings_text(opened: Opened) -> str:
+    """Print every finding of a file and a line that sums them up."""
+    loaded = opened.loaded
+    text = print_diagnostics(opened.findings, loaded.name, loaded.text)
+    if not opened.findings and opened.construction is not None:
+        count = len(opened.construction.operations)
+        return say(
+            "check-summary-clean",
+            name=loaded.name,
+            operations=count,
+            reasons=len(opened.reasons),
+        )
+    counts = {s: sum(d.severity is s for d in opened.findings) for s in Severity}
+    summary = say(
+        "check-summary",
+        name=loaded.name,
+        errors=counts[Severity.ERROR],
+        warnings=counts[Severity.WARNING],
+        hints=counts[Severity.HINT],
+    )
+    return f"{text}\n{summary}"
+
+
+def open_for_work(file: str) -> Opened:
+    """Open a garment for a command that needs an order.
+
+    Errors that keep it from being read, or from having any order, are printed and end the command
+    with exit code 1. Of a written order that does not hold, a line on standard error tells.
+    """
+    opened = open_garment(file)
+    blocking = (*opened.loaded.diagnostics, *opened.laid_out)
+    is_blocked = any(item.severity is Severity.ERROR for item in blocking)
+    if is_blocked or not opened.has_order:
+        stop(opened, tuple(opened.findings))
+    if opened.has_errors:
+        click.echo(say("steps-written-broken", name=file), err=True)
+    return opened
+
+
+def stop(opened: Opened, findings: tuple[Diagnostic, ...]) -> None:
+    """Print findings to standard error and end with exit code 1."""
+    loaded = opened.loaded
+    click.echo(print_diagnostics(findings, loaded.name, loaded.text), err=True)
+    click.get_current_context().exit(Status.FINDINGS)

@@ -1,0 +1,51 @@
+"""`seqplan why`: what comes before and after an operation, or what binds two."""
+
+from difflib import get_close_matches
+
+import click
+
+from seqplan.cli.options import command, file_argument, format_option
+from seqplan.cli.report import open_for_work
+from seqplan.explain.why import Explainer
+from seqplan.render.listing import list_between, list_place
+from seqplan.render.machine import between_data, place_data, to_json
+from seqplan.words.say import say
+
+
+@command()
+@file_argument
+@click.argument("first", metavar="A")
+@click.argument("second", metavar="[B]", required=False)
+@format_option
+def why(file: str, first: str, second: str | None, form: str) -> None:
+    r"""Tell why an operation stands where it stands.
+
+    With A alone: what comes before it and after it, with the reasons. With A and B: the chain of
+    reasons from one to the other, or that they are free. A name stands for an entry with all its
+    parts (side-seams) or for one operation (side-seams/press).
+
+    \b
+    Examples:
+      seqplan why garments/breakwater-skirt.yaml zip
+      seqplan why garments/breakwater-skirt.yaml zip hem
+    """
+    explainer = open_for_work(file).explainer
+    _require(explainer, first, second)
+    if second is None:
+        place = explainer.place(first)
+        text, data = list_place(place), place_data(place)
+    else:
+        between = explainer.between(first, second)
+        text, data = list_between(between), between_data(between)
+    click.echo(to_json(data) if form == "json" else text, nl=False)
+
+
+def _require(explainer: Explainer, *names: str | None) -> None:
+    """Refuse names that the garment does not have, with the nearest that it has."""
+    known = explainer.names()
+    for name in names:
+        if name is not None and name not in known:
+            message = say("not-found-name", name=name)
+            near = ", ".join(f"`{each}`" for each in get_close_matches(name, known))
+            hint = say("not-found-near", names=near) if near else ""
+            raise click.UsageError(f"{message}. {hint}".strip())

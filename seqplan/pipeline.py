@@ -1,0 +1,152 @@
+"""One function for each thing that people ask for. No printing, no exit codes, no clock.
+
+`open_garment` reads a file as far as it can be read; everything else starts from what it returns.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+
+from seqplan.base.diagnostic import Diagnostic, Severity
+from seqplan.base.ids import EntryId
+from seqplan.explain.chart import Lanes, make_chart
+from seqplan.explain.leftover import check_leftovers
+from seqplan.explain.said import check_said
+from seqplan.explain.why import Explainer
+from seqplan.explain.written import check_binding, check_written
+from seqplan.graph.reason import Reason
+from seqplan.load.document import Loaded, load_file, place
+from seqplan.plan.binding import Binding, bind
+from seqplan.plan.plan import Planner
+from seqplan.recipes.construction import Construction
+from seqplan.recipes.expand import construct
+from seqplan.rules.derive import derive
+
+
+@dataclass(frozen=True)
+class Opened:
+    """A garment file as far as it can be read.
+
+    Parameters
+    ----------
+    loaded
+        The file.
+    construction
+        The garment on the cloth, or ``None`` where the file has errors.
+    laid_out
+        What could not be laid out on the cloth.
+    """
+
+    loaded: Loaded
+    construction: Construction | None
+    laid_out: tuple[Diagnostic, ...] = ()
+
+    @cached_property
+    def reasons(self) -> tuple[Reason, ...]:
+        """Every reason of the garment; none where it could not be read."""
+        return derive(self.construction) if self.construction else ()
+
+    @cached_property
+    def binding(self) -> Binding:
+        """Which reasons bind."""
+        ids = self.construction.ids if self.construction else ()
+        return bind(ids, self.reasons)
+
+    @property
+    def has_order(self) -> bool:
+        """Whether there is a garment, and an order for it."""
+        return self.construction is not None and not self.binding.conflicts
+
+    @cached_property
+    def findings(self) -> tuple[Diagnostic, ...]:
+        """Everything that the check finds, in the order of the file."""
+        found = [*self.loaded.diagnostics, *self.laid_out]
+        if self.construction is not None:
+            found += check_leftovers(self.construction)
+            found += check_binding(self.binding)
+        if self.has_order:
+            found += self._order_findings()
+        return place(found, self.loaded.where)
+
+    @property
+    def has_errors(self) -> bool:
+        """Whether one of the findings is an error."""
+        return any(item.severity is Severity.ERROR for item in self.findings)
+
+    @property
+    def garment(self) -> Construction:
+        """The garment on the cloth.
+
+        Raises
+        ------
+        ValueError
+            When the file has errors; ask ``has_order`` first.
+        """
+        if self.construction is None:
+            msg = "the file has errors"
+            raise ValueError(msg)
+        return self.construction
+
+    @cached_property
+    def planner(self) -> Planner:
+        """Finds orders.
+
+        Raises
+        ------
+        NoPlanError
+            When no order exists.
+        """
+        return Planner(self.garment, self.binding)
+
+    @property
+    def explainer(self) -> Explainer:
+        """Answers why."""
+        return Explainer(self.garment, self.binding.held)
+
+    def _order_findings(self) -> Iterable[Diagnostic]:
+        written = check_written(self.garment, self.binding)
+        if written:
+            moved = [EntryId(name) for name in self.planner.repair().moved]
+            written = check_written(self.garment, self.binding, moved)
+        return (*written, *check_said(self.garment, self.binding.held))
+
+
+def open_garment(path: str | Path) -> Opened:
+    """Read a garment file and lay it out on the cloth.
+
+    Raises
+    ------
+    UnreadableFileError
+        When the file cannot be read at all.
+    """
+    loaded = load_file(path)
+    if loaded.garment is None:
+        return Opened(loaded, None)
+    construction, laid_out = construct(loaded.garment)
+    return Opened(loaded, construction, laid_out)
+
+
+def draw_graph(opened: Opened, lanes: Lanes, program: str | None = None) -> str:
+    """Draw the dependency graph as SVG.
+
+    Raises
+    ------
+    MissingToolError
+        When the program that lays the graph out is missing or fails.
+    """
+    from seqplan.render.dot import chart_to_dot
+    from seqplan.render.engine import render_svg
+
+    c = opened.garment
+    chart = make_chart(c, opened.binding.held, lanes)
+    dot = chart_to_dot(chart, c, title=c.garment.name, lanes=lanes)
+    return render_svg(dot, program=program)
+
+
+def booklet_page(opened: Opened) -> str:
+    """Make the booklet as one self-contained page."""
+    from seqplan.render.handout.page import booklet_html
+    from seqplan.tell.sheet import make_sheet
+
+    return booklet_html(make_sheet(opened.garment, opened.planner.booklet()))
