@@ -166,10 +166,16 @@ class Construction:
         """Which edges of a run go on into one another.
 
         What folds an edge follows it wherever it goes. A list is one run. A single name that
-        stands for two copies is two separate stretches, unless the author says ``in one``.
+        stands for two copies is two separate stretches, unless the author says ``in one``. Two
+        edges that the entry sews to each other lie side by side and never one after the other.
         """
         entry = shape.entry
         names = {(ref.piece, ref.edge) for ref in entry.run}
-        if entry.verb in FOLDING or entry.is_in_one or len(names) > 1:
-            return lambda one, other: True
-        return lambda one, other: self.rings.disc(one) == self.rings.disc(other)
+        is_one_run = entry.verb in FOLDING or entry.is_in_one or len(names) > 1
+        mates = {frozenset((glue.first, glue.second)) for glue in shape.glues}
+
+        def may_follow(one: Segment, other: Segment) -> bool:
+            is_near = is_one_run or self.rings.disc(one) == self.rings.disc(other)
+            return is_near and frozenset((one, other)) not in mates
+
+        return may_follow
