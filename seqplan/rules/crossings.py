@@ -30,14 +30,18 @@ def tidying(c: Construction, seam: EntryId, action: Action) -> tuple[Operation, 
 def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterator[Reason]:
     """Ask that a seam is pressed, or finished, before another entry crosses it.
 
-    Where one entry has to be sewn across the other, that is an arc. Where either may come first,
-    it is an either-or: the second waits until the first is tidied.
+    Where one entry has to be sewn across the other, that is an arc, and says all there is to say
+    about the two. Where either may come first, it is an either-or: the second waits until the
+    first is tidied.
     """
+    demands = c.meetings.demands
     for crossing in c.meetings.crossings:
         over, under = crossing.over, crossing.under
         tidy_under = tidying(c, under, action)
-        if crossing.runs_across and under in c.meetings.demands[over].always:
+        if crossing.runs_across and under in demands[over].always:
             yield from (arc(rule, op, c.opening(over)) for op in tidy_under)
+            continue
+        if over in demands[under].always:
             continue
         tidy_over = tidying(c, over, action)
         if tidy_over or tidy_under:
