@@ -39,8 +39,7 @@ _POLL_SECONDS = 0.3
 @seconds_option
 @dot_option
 @format_option
-@click.pass_context
-def make(ctx: click.Context, file: str, watch: bool, **settings: Any) -> None:
+def make(file: str, watch: bool, **settings: Any) -> None:
     r"""Check a garment and make everything from it.
 
     Into one folder go: what the check found, the order for a booklet, the order with the fewest
@@ -55,7 +54,7 @@ def make(ctx: click.Context, file: str, watch: bool, **settings: Any) -> None:
     status = job.run()
     if watch:
         _watch(job)
-    ctx.exit(status)
+    click.get_current_context().exit(status)
 
 
 @dataclass(frozen=True, slots=True)

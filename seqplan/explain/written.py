@@ -13,7 +13,7 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Arc, Reason
 from seqplan.plan.binding import Binding
 from seqplan.recipes.construction import Construction
-from seqplan.words.say import say
+from seqplan.words.say import has, say
 
 SEVERITY = {
     Strength.MUST: Severity.ERROR,
@@ -117,6 +117,8 @@ def _finding(
     notes = [Note(first.because)]
     if others:
         notes.append(Note(say("check-also", rules=_names(others))))
+    if has(f"otherwise-{first.rule}"):
+        notes.append(Note(say(f"otherwise-{first.rule}", early=early, late=late)))
     move_up = late in moved and early not in moved
     return Diagnostic(
         slug=first.rule,

@@ -9,6 +9,18 @@ SENTENCES: Final[dict[str, str]] = {
     "check-order": "`{early}` comes before `{late}`",
     "check-move-down": "Move `{early}` below `{late}`.",
     "check-move-up": "Move `{late}` above `{early}`.",
+    "otherwise-crossing-seams-before-hem": (
+        "Or say `flat: yes` in `{early}`, and it is sewn flat before `{late}` closes it."
+    ),
+    "otherwise-casing-in-order": (
+        "Or say `flat: yes` in `{early}`, and it is sewn flat before `{late}` closes it."
+    ),
+    "otherwise-invisible-zip-before-seam-below": (
+        "Or say `method: centred`, where the seam below is closed first."
+    ),
+    "otherwise-centred-zip-after-seam-below": (
+        "Or say `method: invisible`, where the seam below is closed last."
+    ),
     "check-also": "The same two also break {rules}.",
     "check-no-order": "no order can hold all that is asked of {operations}",
     "check-no-order-fix": "One of these has to give way; the weakest is: {line}.",

@@ -52,7 +52,7 @@ SENTENCES: Final[dict[str, str]] = {
     "rules-numbers": "Strength: {strength}. Trade rule {numbers}.",
     "rules-need": "Strength: {strength}. It follows from what the operations make.",
     "check-summary-clean": "{name}: {operations} operations, {reasons} reasons, nothing to mend",
-    "check-summary": "{name}: {errors} errors, {warnings} warnings, {hints} hints",
+    "check-summary": "{name}: errors {errors}, warnings {warnings}, hints {hints}",
     "made-folder": "Wrote to {folder}:",
     "made-check": "check.txt           what the check found",
     "made-booklet-steps": "booklet-steps.txt   the order for a booklet",
