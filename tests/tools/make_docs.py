@@ -1,0 +1,114 @@
+"""Make the parts of the docs that come from the code.
+
+``python -m tests.tools.make_docs`` writes them; with ``--check`` it only compares and ends with 1
+where something is out of date.
+"""
+
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+from seqplan.load.keys import KEYS, Key, Section, Status
+from seqplan.rules.book import RULES
+from seqplan.rules.rule import Rule
+
+DOCS = Path(__file__).parents[2] / "docs"
+_BEGIN = "<!-- made from the table of keys -->"
+_END = "<!-- end -->"
+
+
+def rules_page() -> str:
+    """The rule book as a page."""
+    lines = [
+        "# The rule book",
+        "",
+        "Made from the code by `python -m tests.tools.make_docs`; `seqplan rules` prints the same.",
+        "",
+        "*must*: the other way is impossible or ruins cloth. *should*: accepted good practice, a",
+        "warning. A need follows from what operations make; the other rules are the trade's.",
+        "",
+        "| rule | strength | trade rule |",
+        "|---|---|---|",
+    ]
+    for rule in RULES:
+        numbers = ", ".join(str(number) for number in rule.numbers) or "need"
+        lines.append(f"| [{rule.slug}](#{rule.slug}) | {rule.strength.value} | {numbers} |")
+    for rule in RULES:
+        lines += ["", *_rule(rule)]
+    return "\n".join(lines) + "\n"
+
+
+def language_page(page: str) -> str:
+    """The language page with its tables of keys made anew."""
+    before, _, rest = page.partition(_BEGIN)
+    _, _, after = rest.partition(_END)
+    return f"{before}{_BEGIN}\n\n{key_tables()}\n{_END}{after}"
+
+
+def key_tables() -> str:
+    """All keys, section by section."""
+    titles = {
+        Section.GARMENT: "At the top of the file",
+        Section.FABRIC: "Of a fabric",
+        Section.PIECE: "Of a piece",
+        Section.NOTION: "Of a notion",
+        Section.STATION: "Of a station",
+        Section.OPERATION: "Of an operation",
+    }
+    return "\n".join(line for section, title in titles.items() for line in _table(section, title))
+
+
+def _table(section: Section, title: str) -> Iterator[str]:
+    keys = [key for key in KEYS if key.section is section]
+    yield f"### {title}"
+    yield ""
+    yield "| key | what stands after it | what it is for | with |"
+    yield "|---|---|---|---|"
+    for key in keys:
+        if key.status is Status.BUILT:
+            verbs = "" if key.is_verb else ", ".join(f"`{verb.value}`" for verb in key.verbs)
+            yield f"| `{key.name}` | {_takes(key)} | {key.help} | {verbs} |"
+    planned = ", ".join(f"`{key.name}`" for key in keys if key.status is Status.PLANNED)
+    yield ""
+    if planned:
+        yield f"Planned, and not looked at yet: {planned}."
+        yield ""
+
+
+def _takes(key: Key) -> str:
+    if key.choices:
+        return ", ".join(f"`{choice}`" for choice in key.choices)
+    return key.takes.value
+
+
+def _rule(rule: Rule) -> Iterator[str]:
+    yield f"## {rule.slug}"
+    yield ""
+    lines = rule.text.strip().splitlines()
+    for place, line in enumerate(lines):
+        underlined = place + 1 < len(lines) and set(lines[place + 1]) == {"-"}
+        if underlined:
+            yield f"**{line}.**"
+        elif not line or set(line) != {"-"}:
+            yield line
+
+
+def main() -> int:
+    """Write the pages, or compare them."""
+    language = DOCS / "language.md"
+    wanted = {
+        DOCS / "rules.md": rules_page(),
+        language: language_page(language.read_text(encoding="utf-8")),
+    }
+    if "--check" not in sys.argv:
+        for path, text in wanted.items():
+            path.write_text(text, encoding="utf-8")
+        return 0
+    stale = [p for p, text in wanted.items() if p.read_text(encoding="utf-8") != text]
+    for path in stale:
+        sys.stderr.write(f"{path.name} is out of date: python -m tests.tools.make_docs\n")
+    return 1 if stale else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
