@@ -9,6 +9,12 @@ from typing import Protocol, TypeAlias
 
 from seqplan.base.path import DocPath, Span
 
+NODE_LIMIT = 100_000
+"""A garment of a hundred operations has about a thousand nodes."""
+
+DEPTH_LIMIT = 50
+"""Nothing in the language lies deeper than five levels."""
+
 
 class Placed(Protocol):
     """Anything that a finding can point at."""

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from seqplan.base.diagnostic import Note
 from seqplan.base.path import Span
-from seqplan.load.nodes import Spot
+from seqplan.load.nodes import DEPTH_LIMIT, Spot
 from seqplan.load.sink import Sink
 from seqplan.words.say import say
 
@@ -22,6 +22,7 @@ class Complaint:
 
 # What the two parsers say, by a part that both use, and what we call it.
 _KNOWN: tuple[tuple[str, str], ...] = (
+    ("maximum nesting depth", "too-deep"),
     ("mapping values are not allowed", "stray-colon"),
     ("',' or ']'", "unclosed-list"),
     ("',' or '}'", "unclosed-braces"),
@@ -57,7 +58,7 @@ def report_complaint(complaint: Complaint, lines: list[str], sink: Sink) -> None
         opened_line, opened_column = complaint.opened
         place = Span(opened_line, opened_column, opened_line, opened_column + 1)
         notes = (Note(say("note-opened-here"), span=place),)
-    sink.error(words, at, notes=notes, problem=complaint.problem)
+    sink.error(words, at, notes=notes, limit=DEPTH_LIMIT, problem=complaint.problem)
 
 
 def _tab(complaint: Complaint, lines: list[str]) -> Spot | None:

@@ -17,14 +17,20 @@ import yaml
 
 from seqplan.base.diagnostic import Note
 from seqplan.base.path import DocPath, Span
-from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar, Spot
+from seqplan.load.nodes import (
+    DEPTH_LIMIT,
+    NODE_LIMIT,
+    ListNode,
+    MappingNode,
+    Node,
+    Pair,
+    Scalar,
+    Spot,
+)
 from seqplan.load.sink import Sink, quoted
 from seqplan.load.syntax import Complaint, report_complaint
 from seqplan.load.text import character_code, first_unseen, lines_of
 from seqplan.words.say import say
-
-NODE_LIMIT = 100_000
-DEPTH_LIMIT = 50
 
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _MERGE = "<<"

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from fractions import Fraction
+from typing import TypeVar
 from unicodedata import normalize
 
 from hypothesis import strategies as st
@@ -15,6 +16,8 @@ from seqplan.model.entry import Entry, Portion, SeamKind, Verb, ZipMethod
 from seqplan.model.garment import Fabric, Garment, Notion, Wearer
 from seqplan.model.piece import Cut, Edge, EdgeRef, Hand, Layer, Piece, Worn
 from seqplan.model.station import DEFAULT_STATIONS, Station
+
+T = TypeVar("T")
 
 _FIRST = st.characters(categories=["L", "Nd"])
 _LATER = st.characters(categories=["L", "Nd"], include_characters="-_")
@@ -55,7 +58,7 @@ def lengths() -> st.SearchStrategy[Length]:
     )
 
 
-def maybe(strategy: st.SearchStrategy) -> st.SearchStrategy:
+def maybe(strategy: st.SearchStrategy[T]) -> st.SearchStrategy[T | None]:
     return st.one_of(st.none(), strategy)
 
 
@@ -116,7 +119,8 @@ def pieces(draw: st.DrawFn, fabric_names: list[str]) -> tuple[Piece, ...]:
             st.sampled_from([(Cut.FOLD, 1), (Cut.PAIR, 2), (Cut.ALIKE, 1), (Cut.ALIKE, 3)])
         )
         edges = draw(edge_lists())
-        other = draw(st.sampled_from(made)) if made and draw(st.booleans()) else None
+        is_like = draw(st.booleans())
+        other = draw(st.sampled_from(made)) if made and is_like else None
         made.append(
             Piece(
                 id=PieceId(name),

@@ -42,3 +42,16 @@ def test_fine_inches_are_written_so_that_they_read_back() -> None:
     assert garment is not None
     fine = replace(garment, allowance=parse_length("0.1255 in"))
     assert load_text(dump(fine)).garment == fine
+
+
+def test_hidden_characters_of_a_garment_made_elsewhere_are_written_as_numbers() -> None:
+    garment = load_text("garment: Pier apron\noperations: {a: {do: cut}}\n").garment
+    assert garment is not None
+    text = dump(replace(garment, name="a\x07\u2028b"))
+    assert text.startswith('garment: "a\\x07\\u2028b"\n')
+
+
+def test_all_is_written_where_there_are_no_pieces() -> None:
+    garment = load_text("garment: Pier apron\noperations: {a: {turn: all}}\n").garment
+    assert garment is not None
+    assert "a: {turn: all}" in dump(garment)
