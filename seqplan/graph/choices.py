@@ -144,9 +144,7 @@ class Decision:
         closure = self.closure.copy()
         if not closure.add_all(alternatives[alternative]):
             return None
-        for other in self.alive[number]:
-            if other == alternative:
-                break
+        for other in self.alive[number][: self.alive[number].index(alternative)]:
             if len(alternatives[other]) == 1:
                 before, after = alternatives[other][0]
                 if not closure.add(after, before):

@@ -4,9 +4,8 @@ A conflict is irreducible: its reasons admit no order, and without any one of th
 
 1. Where plain arcs clash, the conflict is a shortest cycle. Of several reasons for one arc the
    strongest is taken, since dropping a weaker one would not help.
-2. Where it takes either-ors to clash, the set of all reasons is cut down by halves: a half is
-   needed only as far as the other half alone does not clash (the known scheme of quick
-   explanation).
+2. Where it takes either-ors to clash, all reasons are cut down to what is needed
+   (`irreducible`).
 3. Conflicts that share no reason are found first: one is taken and all its reasons are set
    aside, until the rest admits an order. Then the others: only the weakest reason of every
    conflict known is set aside.
@@ -25,6 +24,7 @@ from seqplan.base.ids import OpId
 from seqplan.graph.cycles import shortest_cycle
 from seqplan.graph.directions import NoOrderError, is_feasible
 from seqplan.graph.hitting import least_hitting_set
+from seqplan.graph.irreducible import irreducible
 from seqplan.graph.reason import Arc, Reason, ReasonKind
 
 _SURENESS = {ReasonKind.SAID: 0, ReasonKind.RULE: 1, ReasonKind.NEEDS: 2}
@@ -114,13 +114,13 @@ def find_conflict(operations: Sequence[OpId], reasons: Iterable[Reason]) -> Conf
     weights = {arc: reason.strength.weight for arc, reason in bearer.items()}
     cycle = shortest_cycle(operations, weights)
     if cycle is not None:
-        core = _irreducible(operations, list(dict.fromkeys(bearer[arc] for arc in cycle)))
+        core = irreducible(operations, list(dict.fromkeys(bearer[arc] for arc in cycle)))
         if len(core) == len(cycle):
             return Conflict(tuple(bearer[arc] for arc in cycle), cycle)
         return Conflict(tuple(core))
     if is_feasible(operations, everything):
         return None
-    return Conflict(tuple(_irreducible(operations, everything)))
+    return Conflict(tuple(irreducible(operations, everything)))
 
 
 def give_up(
@@ -196,23 +196,3 @@ def _strongest(reasons: Iterable[Reason]) -> dict[Arc, Reason]:
 
 def _binding(reason: Reason) -> tuple[int, int]:
     return reason.strength.weight, _SURENESS[reason.kind]
-
-
-def _irreducible(operations: Sequence[OpId], reasons: list[Reason]) -> list[Reason]:
-    """Cut reasons that admit no order down to a conflict, in their order."""
-
-    def clashes(chosen: list[Reason]) -> bool:
-        return not is_feasible(operations, chosen)
-
-    def needed(ground: list[Reason], added: bool, doubtful: list[Reason]) -> list[Reason]:
-        if added and clashes(ground):
-            return []
-        if len(doubtful) == 1:
-            return doubtful
-        middle = len(doubtful) // 2
-        first, second = doubtful[:middle], doubtful[middle:]
-        late = needed(ground + first, True, second)
-        early = needed(ground + late, bool(late), first)
-        return early + late
-
-    return needed([], False, reasons)

@@ -119,15 +119,12 @@ def _distances_to(start: int, inward: Lengths, cut: int | None) -> dict[int, int
 
 def _walk(start: int, outward: Lengths, distance: Mapping[int, int]) -> list[int]:
     """Follow the shortest way round from the start, the earliest operation first."""
+    left = {**distance, start: 0}
     walk = [start]
     rest = distance[start]
-    while True:
-        node = walk[-1]
-        for after in sorted(outward[node]):
-            left = rest - outward[node][after]
-            if left == 0 and after == start:
-                return walk
-            if after != start and left > 0 and distance.get(after) == left:
-                walk.append(after)
-                rest = left
-                break
+    while rest:
+        steps = outward[walk[-1]]
+        after = next(each for each in sorted(steps) if left.get(each) == rest - steps[each])
+        walk.append(after)
+        rest = left[after]
+    return walk[:-1]

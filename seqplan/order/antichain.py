@@ -18,8 +18,12 @@ Cost: ``p sqrt(n)`` for p clashing pairs among n operations.
 """
 
 from collections.abc import Sequence
+from typing import TypeAlias
 
 from seqplan.graph.bits import bits
+
+Matching: TypeAlias = tuple[dict[int, int], dict[int, int]]
+"""For earlier operations the later one each is matched with, and the other way round."""
 
 
 def most_that_stay(clashes: Sequence[int]) -> list[int]:
@@ -37,7 +41,7 @@ def most_that_stay(clashes: Sequence[int]) -> list[int]:
         The places of the operations that stay, rising.
     """
     later_of, earlier_of = _matching(clashes)
-    as_earlier = {node for node, later in later_of.items() if later is None}
+    as_earlier = set(range(len(clashes))) - set(later_of)
     as_later: set[int] = set()
     frontier = list(as_earlier)
     while frontier:
@@ -45,54 +49,45 @@ def most_that_stay(clashes: Sequence[int]) -> list[int]:
         for later in bits(clashes[node]):
             if later not in as_later:
                 as_later.add(later)
-                partner = earlier_of[later]
-                if partner is not None and partner not in as_earlier:
-                    as_earlier.add(partner)
-                    frontier.append(partner)
+                as_earlier.add(earlier_of[later])
+                frontier.append(earlier_of[later])
     return sorted(as_earlier - as_later)
 
 
 def fewest_that_move(clashes: Sequence[int]) -> int:
     """Count the operations outside a largest set without a clash."""
-    later_of, _ = _matching(clashes)
-    return sum(later is not None for later in later_of.values())
+    return len(_matching(clashes)[0])
 
 
-def _matching(
-    clashes: Sequence[int],
-) -> tuple[dict[int, int | None], dict[int, int | None]]:
+def _matching(clashes: Sequence[int]) -> Matching:
     """Match as many operations as possible with one written later that clashes with them.
 
     Returns
     -------
     tuple of dict
-        For every operation the later one it is matched with, and the earlier one.
+        For every operation matched with a later one, that one; and the other way round.
     """
-    later_of: dict[int, int | None] = dict.fromkeys(range(len(clashes)))
-    earlier_of: dict[int, int | None] = dict.fromkeys(range(len(clashes)))
+    matching: Matching = ({}, {})
     while True:
-        layer = _layers(clashes, later_of, earlier_of)
+        layer = _layers(clashes, matching)
         if layer is None:
-            return later_of, earlier_of
+            return matching
         for node in range(len(clashes)):
-            if later_of[node] is None:
-                _augment(node, clashes, layer, (later_of, earlier_of))
+            if node not in matching[0]:
+                _augment(node, clashes, layer, matching)
 
 
-def _layers(
-    clashes: Sequence[int],
-    later_of: dict[int, int | None],
-    earlier_of: dict[int, int | None],
-) -> dict[int, int] | None:
+def _layers(clashes: Sequence[int], matching: Matching) -> dict[int, int] | None:
     """Number operations by their distance from an unmatched one; None if no path augments."""
-    layer = {node: 0 for node, later in later_of.items() if later is None}
+    later_of, earlier_of = matching
+    layer = {node: 0 for node in range(len(clashes)) if node not in later_of}
     frontier = list(layer)
     augments = False
     while frontier and not augments:
         following = []
         for node in frontier:
             for later in bits(clashes[node]):
-                partner = earlier_of[later]
+                partner = earlier_of.get(later)
                 if partner is None:
                     augments = True
                 elif partner not in layer:
@@ -106,7 +101,7 @@ def _augment(
     start: int,
     clashes: Sequence[int],
     layer: dict[int, int],
-    matching: tuple[dict[int, int | None], dict[int, int | None]],
+    matching: Matching,
 ) -> None:
     """Follow the layers from an unmatched operation to a free partner and turn the path round."""
     later_of, earlier_of = matching
@@ -115,7 +110,7 @@ def _augment(
     while path:
         node, choices = path[-1]
         for later in choices:
-            partner = earlier_of[later]
+            partner = earlier_of.get(later)
             if partner is None:
                 for (earlier, _), after in zip(path, [*taken, later], strict=True):
                     later_of[earlier], earlier_of[after] = after, earlier

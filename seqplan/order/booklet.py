@@ -65,15 +65,15 @@ def booklet_order(
     UnknownOperationError
         A reason names an operation that is not among ``operations``.
     """
-    repaired = fewest_moves(operations, reasons).order
-    if repaired is None:
+    index = {operation: node for node, operation in enumerate(operations)}
+    repaired = fewest_moves(operations, reasons).order or ()
+    first = tuple(index[operation] for operation in repaired)
+    closure = _settled(operations, reasons, first)
+    if closure is None:
         raise NoOrderError
     sheet = Sheet.of(
         [unit_of[each] for each in operations], [entry_of[each] for each in operations]
     )
-    index = {operation: node for node, operation in enumerate(operations)}
-    first = tuple(index[operation] for operation in repaired)
-    closure = _settled(operations, reasons, first)
     walks = (_Walk(closure, sheet, ranking).run() for ranking in _RANKINGS)
     best = min((first, *walks), key=sheet.judge)
     return tuple(operations[node] for node in improve(best, closure, sheet))
@@ -89,16 +89,14 @@ def unit_changes(order: Sequence[OpId], unit_of: Mapping[OpId, frozenset[str]]) 
 
 def _settled(
     operations: Sequence[OpId], reasons: Sequence[Reason], order: Sequence[int]
-) -> Closure:
-    """Settle every either-or by an alternative that holds in the order."""
-    position = [0] * len(order)
+) -> Closure | None:
+    """Settle every either-or by an alternative that holds in the order; None without one."""
+    position = [0] * len(operations)
     for place, node in enumerate(order):
         position[node] = place
     start = Problem.of(operations, reasons).start
     settled = None if start is None else settle_all(start, position)
-    if settled is None:
-        raise NoOrderError
-    return settled.closure
+    return None if settled is None else settled.closure
 
 
 @dataclass(frozen=True, slots=True)

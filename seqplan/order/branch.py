@@ -145,6 +145,7 @@ class _Search:
             if self.meter.is_spent:
                 self.push(case, max(bound, answer.lower))
                 return self.stopped()
+        self.tell(self.cost)
         return Outcome(self.order, self.cost, self.cost, Proof.OPTIMAL)
 
     def take_up(self, case: Decision, lower: int, order: tuple[int, ...]) -> None:
@@ -168,7 +169,7 @@ class _Search:
     ) -> list[tuple[int, Decision]]:
         """Split on the broken either-or whose cases promise to cost most; drop hopeless cases."""
         best: list[tuple[int, Decision]] = []
-        rank: tuple[float, ...] = ()
+        rank: tuple[int, ...] = ()
         for number in sorted(broken, key=lambda each: (len(case.alive[each]), each))[:_LOOKED_AT]:
             children = [
                 (max(lower, self.inner.bound(child.closure)), child)
@@ -196,9 +197,9 @@ class _Search:
         return True
 
     def accept(self, cost: int, order: tuple[int, ...]) -> None:
-        if cost < self.cost:
-            self.cost, self.order = cost, order
-            self.observer.found(order, cost)
+        """Take a valid order; it is better than the last, which was its ceiling."""
+        self.cost, self.order = cost, order
+        self.observer.found(order, cost)
 
     def push(self, case: Decision, bound: int) -> None:
         if bound < self.cost:

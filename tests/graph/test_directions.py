@@ -6,7 +6,6 @@ from hypothesis import strategies as st
 from oracles import has_order, holds, positions
 from strategies import problems, reason
 
-from seqplan.graph.choices import Problem
 from seqplan.graph.directions import find_directions, is_feasible
 from seqplan.graph.precedence import Precedence, UnknownOperationError
 
@@ -58,26 +57,9 @@ def test_a_preferred_order_decides_where_nothing_else_does():
     assert find_directions("ab", [reason("ab", "ba")], preferred=preferred) == (1,)
 
 
-def test_an_alternative_that_closes_a_cycle_forces_the_other():
-    start = Problem.of("abcd", [reason("ab"), reason("bc"), reason("ca", "cd")]).start
-    assert start.alive == {}
-    assert start.chosen == {0: 1}
-
-
 def test_forced_alternatives_force_others_in_turn():
     given_reasons = [reason("ab"), reason("ba", "bc"), reason("ca", "cd"), reason("dc", "de")]
-    assert Problem.of("abcde", given_reasons).start.alive == {}
     assert find_directions("abcde", given_reasons) == (0, 1, 1, 1)
-
-
-def test_arcs_that_all_alternatives_share_are_settled():
-    start = Problem.of("abcd", [reason("ab ac", "ab ad")]).start
-    assert start.closure.has(0, 1)
-
-
-def test_an_alternative_already_implied_satisfies_its_choice():
-    start = Problem.of("abc", [reason("ab"), reason("bc"), reason("ca", "ac")]).start
-    assert start.chosen == {0: 1}
 
 
 def test_a_bundle_that_clashes_with_itself_is_no_way_out():

@@ -22,3 +22,8 @@ def test_the_least_hitting_set_is_the_least_of_all(sets, weights):
 
 def test_nothing_hits_no_sets():
     assert least_hitting_set([], []) == ()
+
+
+def test_three_sets_that_overlap_in_pairs_take_two_members():
+    pairs = [frozenset({0, 1}), frozenset({1, 2}), frozenset({0, 2})]
+    assert least_hitting_set(pairs, [3, 1, 2]) == (1, 2)

@@ -1,17 +1,15 @@
 import json
 import os
-from itertools import pairwise
 from pathlib import Path
 
 import oracles
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from strategies import LETTERS, problems, reason, reasons, setups
+from strategies import problems, reason, reasons, setups
 
 from seqplan.order.fewest import count_changes, fewest_changes
 from seqplan.order.limits import StateLimit
-from seqplan.order.observer import Observer
 from seqplan.order.result import Proof
 
 DATA = Path(os.environ.get("SEQPLAN_DATA", Path(__file__).parents[3] / "shared" / "data"))
@@ -115,36 +113,6 @@ def test_the_cheaper_alternative_is_taken():
     result = fewest_changes("axb", [reason("ax xb", "ab bx")], setup_of)
     assert result.order == ("a", "b", "x")
     assert result.cost == 1
-
-
-def test_the_observer_hears_of_bounds_orders_cases_and_states():
-    class Diary(Observer):
-        def __init__(self):
-            self.bounds, self.costs, self.states, self.cases = [], [], 0, 0
-
-        def took_up(self, states):
-            self.states = states
-
-        def raised(self, lower_bound):
-            self.bounds.append(lower_bound)
-
-        def found(self, order, cost):
-            assert len(order) == 10
-            self.costs.append(cost)
-
-        def branched(self, alternatives):
-            self.cases += alternatives
-
-    diary = Diary()
-    names = LETTERS[:10]
-    given_reasons = [reason(f"{one}{other}", f"{other}{one}") for one, other in pairwise(names)]
-    given_reasons += [reason("aj", "ja bi"), reason("cd dc", "ah fb hc"), reason("bg gd", "je ea")]
-    setup_of = dict(zip(names, "1212312312", strict=True))
-    result = fewest_changes(names, given_reasons, setup_of, observer=diary)
-    assert diary.states == result.states
-    assert diary.costs == sorted(set(diary.costs), reverse=True)
-    assert diary.costs[-1] == result.cost
-    assert diary.bounds == sorted(set(diary.bounds))
 
 
 def test_changes_are_counted_between_neighbours():
