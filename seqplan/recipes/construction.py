@@ -71,12 +71,14 @@ class Construction:
         return next(op for op in self.of_entry[entry] if not op.part)
 
     def opening(self, entry: EntryId) -> Operation:
-        """The operation with which an entry first lays hold of its edges for good.
+        """The operation with which an entry first lays hold of its edges from end to end.
 
-        The turning up of a hem or casing, else the operation that the entry is named after.
+        The turning up of a hem or casing, the basting of an opening for a zip, else the operation
+        that the entry is named after.
         """
         ops = self.of_entry[entry]
-        return next((op for op in ops if op.action is Action.TURN_UP), self.main(entry))
+        first = (op for op in ops if op.action in {Action.TURN_UP, Action.BASTE})
+        return next(first, self.main(entry))
 
     def closing(self, entry: EntryId) -> Operation:
         """The operation after which a seam holds for good: the last stitching of its recipe."""
