@@ -39,7 +39,8 @@ class Demand:
     Parameters
     ----------
     always
-        Entries whose seams must be sewn first.
+        Entries whose seams must be sewn first. One that stands for two seams of a ring, as side
+        seams do, is among them: only one of the two could be left open.
     all_but_one
         For each ring that a join closes: the seams it crosses, link by link. Any one link may
         still be open, and no more.
@@ -133,7 +134,10 @@ class Meetings:
                 elif entry.is_flat and entry.verb in FOLDING:
                     one_open.append(links)
                 elif len(links) > 1:
-                    all_but_one.append(links)
+                    readings = _readings(links)
+                    always.update(frozenset.intersection(*readings))
+                    if len(readings) > 1:
+                        all_but_one.append(links)
             elif not (entry.is_flat and entry.verb in FOLDING):
                 always.update(*links)
         return Demand(frozenset(always), tuple(all_but_one), tuple(one_open))
@@ -142,3 +146,9 @@ class Meetings:
 def _seam_links(stretch: Stretch) -> tuple[frozenset[EntryId], ...]:
     """The links of a stretch that are seams; edges of one piece meet without any."""
     return tuple(frozenset(link.junctions) for link in stretch.links if link.junctions)
+
+
+def _readings(links: tuple[frozenset[EntryId], ...]) -> list[frozenset[EntryId]]:
+    """What a ring needs closed, for each link that may be left open; the least of these only."""
+    needed = {frozenset().union(*links[:place], *links[place + 1 :]) for place in range(len(links))}
+    return [one for one in needed if not any(other < one for other in needed)]
