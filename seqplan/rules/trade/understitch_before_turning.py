@@ -12,7 +12,7 @@ Fires
 
 Stays quiet
 -----------
-The seam is not understitched.
+The seam is not understitched, or what is tacked is a piece of the garment and not of the facing.
 
 Sources
 -------
@@ -26,6 +26,7 @@ from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.operation import Action
+from seqplan.model.piece import Layer
 from seqplan.recipes.construction import Construction
 from seqplan.rules.crossings import tidying
 from seqplan.rules.rule import Rule, arc
@@ -38,10 +39,12 @@ def _derive(c: Construction) -> Iterator[Reason]:
             for action in (Action.TRIM, Action.CLIP, Action.PRESS):
                 for before in tidying(c, seam, action):
                     yield arc(RULE, before, row, key="because-ready-before-understitching")
-            tacks = c.on_pieces(row.pieces, Action.TACK)
+            facings = frozenset(
+                id_ for id_ in row.pieces if c.garment.piece[id_].layer is not Layer.SHELL
+            )
             for after in (*tidying(c, seam, Action.TURN), *tidying(c, seam, Action.TOPSTITCH)):
                 yield arc(RULE, row, after)
-            yield from (arc(RULE, row, tack) for tack in tacks)
+            yield from (arc(RULE, row, tack) for tack in c.on_pieces(facings, Action.TACK))
 
 
 RULE = Rule(
