@@ -2,4 +2,21 @@
 
 from typing import Final
 
-SENTENCES: Final[dict[str, str]] = {}
+SENTENCES: Final[dict[str, str]] = {
+    # The picture of the dependencies.
+    "chart-operation": "{entry} · {part}",
+    "chart-before": "{before} before {after}",
+    "chart-done-at": "{operation} ({station})",
+    "chart-whole-garment": "whole garment",
+    "chart-said": "you asked for it",
+    "chart-description": (
+        "{operations} operations in {lanes} lanes, with {links} reasons that put one before another."
+        " The longest chain: {chain}."
+    ),
+    # Faults of the layout program; these end the sentence "PROGRAM: ...".
+    "chart-no-such-program": "there is no such program; leave `--dot` and `SEQPLAN_DOT` out to use the bundled one",
+    "chart-no-program": "the layout program is not there; install it with `pip install graphviz-pure`, or name another with `--dot` or `{variable}`",
+    "chart-program-too-slow": "it took longer than {seconds} s and was stopped",
+    "chart-program-will-not-run": "it cannot be started: {problem}",
+    "chart-program-failed": "it drew no picture: {problem}",
+}
