@@ -1,27 +1,34 @@
 """One function for each thing that people ask for. No printing, no exit codes, no clock.
 
 `open_garment` reads a file as far as it can be read; everything else starts from what it returns.
+What only some commands need (the searches, the pictures, the pages) is imported where it is used:
+most runs are checks, and half of a check's time is importing.
 """
+
+from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId
-from seqplan.explain.chart import Lanes, make_chart
 from seqplan.explain.leftover import check_leftovers
 from seqplan.explain.said import check_said
-from seqplan.explain.why import Explainer
 from seqplan.explain.written import check_binding, check_written
 from seqplan.graph.reason import Reason
 from seqplan.load.document import Loaded, load_file, place
 from seqplan.plan.binding import Binding, bind
-from seqplan.plan.plan import Planner
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.expand import construct
 from seqplan.rules.derive import derive
+
+if TYPE_CHECKING:
+    from seqplan.explain.chart import Lanes
+    from seqplan.explain.why import Explainer
+    from seqplan.plan.plan import Planner
 
 
 @dataclass(frozen=True)
@@ -97,11 +104,15 @@ class Opened:
         NoPlanError
             When no order exists.
         """
+        from seqplan.plan.plan import Planner
+
         return Planner(self.garment, self.binding)
 
     @property
     def explainer(self) -> Explainer:
         """Answers why."""
+        from seqplan.explain.why import Explainer
+
         return Explainer(self.garment, self.binding.held)
 
     def _order_findings(self) -> Iterable[Diagnostic]:
@@ -135,6 +146,7 @@ def draw_graph(opened: Opened, lanes: Lanes, program: str | None = None) -> str:
     MissingToolError
         When the program that lays the graph out is missing or fails.
     """
+    from seqplan.explain.chart import make_chart
     from seqplan.render.dot import chart_to_dot
     from seqplan.render.engine import render_svg
 

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, field
 from enum import Enum
+from typing import NamedTuple
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.path import DocPath, Span
@@ -20,8 +21,7 @@ class Severity(Enum):
         return ["error", "warning", "hint"].index(self.value)
 
 
-@dataclass(frozen=True, slots=True)
-class Note:
+class Note(NamedTuple):
     """A further sentence of a finding, with the place it speaks of if it has one."""
 
     message: str

@@ -1,7 +1,6 @@
 """Where something stands: a path inside the document, and a place in the text."""
 
-from dataclasses import dataclass
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 DocPath: TypeAlias = tuple[str | int, ...]
 """A route through the document, such as ``("operations", "hem", "depth")``.
@@ -11,8 +10,7 @@ built in Python and one read from a file carry the same reasons.
 """
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Span:
+class Span(NamedTuple):
     """A place in a text file; lines and columns count from 1, the end column is exclusive."""
 
     line: int

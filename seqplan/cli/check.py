@@ -7,7 +7,8 @@ from seqplan.cli.options import command, format_option
 from seqplan.cli.report import findings_text
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
-from seqplan.render.machine import Data, diagnostic_data, to_json
+from seqplan.render.machine.document import Data, to_json
+from seqplan.render.machine.finding import diagnostic_data
 
 
 @command()

@@ -19,7 +19,8 @@ from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.pipeline import Opened, booklet_page, draw_graph, open_garment
 from seqplan.render.listing import list_steps
-from seqplan.render.machine import diagnostic_data, to_json
+from seqplan.render.machine.document import to_json
+from seqplan.render.machine.finding import diagnostic_data
 from seqplan.words.say import say
 
 _POLL_SECONDS = 0.3

@@ -7,7 +7,8 @@ import click
 from seqplan.base.ids import RuleSlug
 from seqplan.cli.options import command, format_option
 from seqplan.render.listing import list_rules, show_rule
-from seqplan.render.machine import rule_data, to_json
+from seqplan.render.machine.answer import rule_data
+from seqplan.render.machine.document import to_json
 from seqplan.rules.book import RULE, RULES
 from seqplan.words.say import say
 

@@ -6,7 +6,8 @@ from seqplan.cli.options import command, file_argument, format_option, seconds_o
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import open_for_work
 from seqplan.render.listing import list_steps
-from seqplan.render.machine import plan_data, to_json
+from seqplan.render.machine.document import to_json
+from seqplan.render.machine.plan import plan_data
 
 
 @command()

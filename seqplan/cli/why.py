@@ -8,7 +8,8 @@ from seqplan.cli.options import command, file_argument, format_option
 from seqplan.cli.report import open_for_work
 from seqplan.explain.why import Explainer
 from seqplan.render.listing import list_between, list_place
-from seqplan.render.machine import between_data, place_data, to_json
+from seqplan.render.machine.answer import between_data, place_data
+from seqplan.render.machine.document import to_json
 from seqplan.words.say import say
 
 

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
+from typing import NamedTuple
 
 from seqplan.base.ids import OpId, RuleSlug
 from seqplan.base.path import DocPath
@@ -28,8 +29,7 @@ class ReasonKind(Enum):
     """The rule book derived it."""
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Arc:
+class Arc(NamedTuple):
     """``before`` is done before ``after``."""
 
     before: OpId

@@ -95,4 +95,4 @@ def _placed(item: Diagnostic, where: Where) -> Diagnostic:
 def _placed_note(note: Note, where: Where) -> Note:
     if note.span is not None or note.path is None:
         return note
-    return replace(note, span=where.span(note.path))
+    return note._replace(span=where.span(note.path))

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.base.path import DocPath
@@ -53,8 +54,7 @@ class Action(Enum):
     DO = "do"
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Setup:
+class Setup(NamedTuple):
     """What has to be ready: a station and the presser foot on it (empty where there is none)."""
 
     station: str

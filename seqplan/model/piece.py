@@ -8,6 +8,7 @@ its left when it lies right side up with its top away from you.
 
 from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.base.path import DocPath
@@ -59,8 +60,7 @@ class Half(Enum):
         return Half.MIRRORED if self is Half.DESCRIBED else Half.DESCRIBED
 
 
-@dataclass(frozen=True, slots=True)
-class Edge:
+class Edge(NamedTuple):
     """One edge of a piece.
 
     ``at_mark`` tells that it meets the edge before it at a mark on a straight run, written
@@ -90,8 +90,7 @@ class Segment:
         return self.half == Half.MIRRORED.value
 
 
-@dataclass(frozen=True, slots=True)
-class EdgeRef:
+class EdgeRef(NamedTuple):
     """An edge as an entry names it: ``front.side`` or ``front.side@left``."""
 
     piece: PieceId

@@ -9,8 +9,8 @@ A run that ends at a mark where the other begins is a continuation, not a crossi
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId
 from seqplan.model.entry import Verb
@@ -19,8 +19,7 @@ from seqplan.surface.glued import Surface
 from seqplan.surface.stretch import Stretch
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Crossing:
+class Crossing(NamedTuple):
     """Two entries that meet.
 
     ``runs_across``: ``over`` goes on across the end of ``under``. Otherwise both end there, and
@@ -32,8 +31,7 @@ class Crossing:
     runs_across: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Demand:
+class Demand(NamedTuple):
     """The seams that a run needs before it is continuous.
 
     Parameters

@@ -1,6 +1,6 @@
 """What a recipe is made of: steps that say part, action and where it is done."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.model.operation import Action
 
@@ -8,8 +8,7 @@ MAIN = ""
 """The part name of the operation that an entry is named after."""
 
 
-@dataclass(frozen=True, slots=True)
-class Ingredient:
+class Ingredient(NamedTuple):
     """One operation of a recipe.
 
     Parameters

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId, PieceId, RuleSlug
@@ -46,8 +47,7 @@ class Shape:
     glues: tuple[Glue, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Cloth:
+class Cloth(NamedTuple):
     """The pieces, split where entries mean only parts of their edges, and each entry's shape."""
 
     rings: Rings

@@ -12,16 +12,15 @@ All walks are linear in the number of edges.
 """
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, PieceId
 from seqplan.model.piece import Segment
 from seqplan.surface.ring import EdgeEnd, Rings
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Glue:
+class Glue(NamedTuple):
     """A seam between two cut edges, made by ``entry``.
 
     ``aligned``: the listed start of one meets the listed start of the other.
@@ -42,8 +41,7 @@ class Glue:
         return self.aligned == (self.first.is_mirrored != self.second.is_mirrored)
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """A connected part of what is sewn so far.
 
     Parameters

@@ -10,15 +10,14 @@ meets which copy of the back follows from two facts:
 All ways to pair the copies are weighed by the second; where they tie, left meets left.
 """
 
-from dataclasses import dataclass
 from itertools import permutations
+from typing import NamedTuple
 
 from seqplan.model.piece import Segment
 from seqplan.surface.ring import EdgeEnd, Rings
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
+class Pair(NamedTuple):
     """Two cut edges that meet; ``aligned`` when their listed starts meet."""
 
     first: Segment

@@ -6,15 +6,15 @@ is a mark on a straight run.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
+from typing import NamedTuple
 
 from seqplan.model.entry import Portion
 from seqplan.model.piece import Cut, Edge, Piece
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class _Cut:
+class _Cut(NamedTuple):
     """Where an edge is split: so many mm from its start, or from its end."""
 
     from_end: bool

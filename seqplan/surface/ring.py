@@ -6,15 +6,14 @@ halves that meet at the top and the bottom of the fold.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.model.piece import Cut, Half, Piece, Segment
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class EdgeEnd:
+class EdgeEnd(NamedTuple):
     """One end of a cut edge; ``at_end`` tells the end from the start, in the listed direction."""
 
     segment: Segment
@@ -26,8 +25,7 @@ class EdgeEnd:
         return EdgeEnd(self.segment, not self.at_end)
 
 
-@dataclass(frozen=True, slots=True)
-class Corner:
+class Corner(NamedTuple):
     """Where an edge end meets its neighbour; ``is_straight`` at a mark or a fold."""
 
     neighbour: EdgeEnd

@@ -8,7 +8,7 @@ and its edges go straight on, are two stretches.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId
 from seqplan.model.piece import Segment
@@ -19,16 +19,14 @@ MayFollow = Callable[[Segment, Segment], bool]
 """Whether one edge of a run may go on into another."""
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
+class Link(NamedTuple):
     """Two edges of a run that meet, and the entries whose seams lie between (none on one piece)."""
 
     ends: tuple[EdgeEnd, EdgeEnd]
     junctions: tuple[EntryId, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(NamedTuple):
     """A continuous piece of a run.
 
     Parameters

@@ -1,0 +1,1 @@
+"""Everything as JSON for programs: plain data with stable keys."""

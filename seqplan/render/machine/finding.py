@@ -1,0 +1,30 @@
+"""Findings as data."""
+
+from seqplan.base.diagnostic import Diagnostic
+from seqplan.base.path import Span, format_path
+from seqplan.render.machine.document import Data
+
+
+def diagnostic_data(item: Diagnostic, name: str) -> Data:
+    """Give a finding: slug, severity, message, file, place, path, notes and fix."""
+    return {
+        "slug": item.slug,
+        "severity": item.severity.value,
+        "message": item.message,
+        "file": name,
+        "path": format_path(item.path),
+        "place": _span(item.span),
+        "notes": [{"message": note.message, "place": _span(note.span)} for note in item.notes],
+        "fix": item.fix,
+    }
+
+
+def _span(span: Span | None) -> Data | None:
+    if span is None:
+        return None
+    return {
+        "line": span.line,
+        "column": span.column,
+        "end_line": span.end_line,
+        "end_column": span.end_column,
+    }
