@@ -64,7 +64,9 @@ def warn_of_likeness(names: Iterable[tuple[str, Placed]], sink: Sink) -> None:
         other, place = first.setdefault(folded(name), (name, at))
         if other != name:
             note = Note(say("note-first-here", name=quoted(other)), place.path, place.span)
-            sink.warning("look-alike-names", at, notes=note, name=quoted(name), other=quoted(other))
+            sink.warning(
+                "look-alike-names", at, notes=(note,), name=quoted(name), other=quoted(other)
+            )
 
 
 def read_names(table: MappingNode, sink: Sink) -> list[Pair]:

@@ -5,7 +5,7 @@ from difflib import get_close_matches
 from itertools import islice
 from unicodedata import combining, normalize
 
-from seqplan.base.diagnostic import Diagnostic, Note, Severity
+from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.base.path import Span
 from seqplan.load.nodes import ListNode, MappingNode, Node, Placed
@@ -41,7 +41,7 @@ class Sink:
         return any(item.severity is Severity.ERROR for item in self._found)
 
     def error(self, slug: str, at: Placed, *, words: str | None = None, **values: object) -> None:
-        """Report an error. ``fix`` and ``notes`` among the values take the place of the usual."""
+        """Report an error. A ``fix`` among the values replaces the usual; ``notes`` are a tuple."""
         self._add(Severity.ERROR, slug, at, words or slug, values)
 
     def warning(self, slug: str, at: Placed, *, words: str | None = None, **values: object) -> None:
@@ -82,7 +82,7 @@ class Sink:
         if at.span in self._muted:
             return
         fix = values.pop("fix", None)
-        notes = values.pop("notes", ())
+        notes = values.pop("notes", None)
         if fix is None and has(f"fix-{words}"):
             fix = say(f"fix-{words}", **values)
         self._found.append(
@@ -92,14 +92,10 @@ class Sink:
                 message=say(f"fault-{words}", **values),
                 path=at.path,
                 span=at.span,
-                notes=tuple(note for note in _iterate(notes) if isinstance(note, Note)),
+                notes=notes if isinstance(notes, tuple) else (),
                 fix=fix if isinstance(fix, str) else None,
             )
         )
-
-
-def _iterate(notes: object) -> tuple[object, ...]:
-    return notes if isinstance(notes, tuple) else (notes,)
 
 
 def folded(name: str) -> str:

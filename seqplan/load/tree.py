@@ -216,5 +216,5 @@ class _Builder:
             parent.first[pair.key] = pair.span
         else:
             note = Note(say("note-first-here", name=quoted(pair.key)), pair.path, first)
-            self._sink.error("duplicate-key", pair, notes=note, name=quoted(pair.key))
+            self._sink.error("duplicate-key", pair, notes=(note,), name=quoted(pair.key))
         parent.pairs.append(pair)
