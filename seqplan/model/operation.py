@@ -97,3 +97,7 @@ class Operation:
     pieces: frozenset[PieceId] = frozenset()
     notions: tuple[NotionId, ...] = ()
     path: DocPath = ()
+
+    def __hash__(self) -> int:
+        """Names are unique within a garment, so the name is hash enough."""
+        return hash(self.id)

@@ -90,8 +90,15 @@ class Construction:
         return tuple(op for op in self.of_entry[entry] if op.action in actions)
 
     def acting(self, *actions: Action) -> tuple[Operation, ...]:
-        """All operations that do one of these."""
-        return tuple(op for op in self.operations if op.action in actions)
+        """All operations that do one of these, in the written order for each action."""
+        return tuple(op for action in actions for op in self._by_action.get(action, ()))
+
+    @cached_property
+    def _by_action(self) -> Mapping[Action, tuple[Operation, ...]]:
+        found: dict[Action, list[Operation]] = {}
+        for op in self.operations:
+            found.setdefault(op.action, []).append(op)
+        return {action: tuple(ops) for action, ops in found.items()}
 
     # -- edges -----------------------------------------------------------------------------
 
@@ -136,7 +143,16 @@ class Construction:
 
     def on_pieces(self, pieces: frozenset[PieceId], *actions: Action) -> tuple[Operation, ...]:
         """Operations that do one of these to one of the pieces."""
-        return tuple(op for op in self.acting(*actions) if op.pieces & pieces)
+        found = (op for piece in pieces for op in self._on_piece.get(piece, ()))
+        return tuple(op for op in dict.fromkeys(found) if op.action in actions)
+
+    @cached_property
+    def _on_piece(self) -> Mapping[PieceId, tuple[Operation, ...]]:
+        found: dict[PieceId, list[Operation]] = {}
+        for op in self.operations:
+            for piece in op.pieces:
+                found.setdefault(piece, []).append(op)
+        return {piece: tuple(ops) for piece, ops in found.items()}
 
     def edge_name(self, segment: Segment) -> str:
         """The edge as a file would name it."""
@@ -148,7 +164,7 @@ class Construction:
     def stretches(self) -> Mapping[EntryId, tuple[Stretch, ...]]:
         """The continuous stretches that the run of each entry forms in the finished garment."""
         return {
-            id_: find_stretches(self._without(shape), shape.run, self._may_follow(shape))
+            id_: find_stretches(self.finished, shape.run, self._may_follow(shape), id_)
             for id_, shape in self.shapes.items()
             if shape.run
         }
@@ -157,12 +173,6 @@ class Construction:
     def meetings(self) -> Meetings:
         """Where entries cross, and which seams each run needs closed."""
         return Meetings(self.shapes, self.finished, self.stretches)
-
-    def _without(self, shape: Shape) -> Surface:
-        """The finished garment but for the seam of one entry."""
-        if not shape.glues:
-            return self.finished
-        return Surface(self.rings, set(self.finished.glues) - set(shape.glues))
 
     def _may_follow(self, shape: Shape) -> MayFollow:
         """Which edges of a run go on into one another.

@@ -96,7 +96,12 @@ class Surface:
         found = self._mate.get(EdgeEnd(segment, False))
         return found[1] if found else None
 
-    def fan(self, end: EdgeEnd, stop: Callable[[Segment], bool]) -> tuple[EdgeEnd, list[EntryId]]:
+    def fan(
+        self,
+        end: EdgeEnd,
+        stop: Callable[[Segment], bool],
+        unsewn: EntryId | None = None,
+    ) -> tuple[EdgeEnd, list[EntryId]]:
         """Turn round the point at ``end``, away from its edge.
 
         Parameters
@@ -105,6 +110,8 @@ class Surface:
             Where to start.
         stop
             Tells the edges at which to stop, besides free ones.
+        unsewn
+            An entry whose seams count as not sewn.
 
         Returns
         -------
@@ -119,7 +126,7 @@ class Surface:
             if stop(other.segment):
                 return other, crossed
             found = self._mate.get(other)
-            if found is None:
+            if found is None or found[1].entry == unsewn:
                 return other, crossed
             here, glue = found
             crossed.append(glue.entry)

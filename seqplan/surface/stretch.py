@@ -53,20 +53,25 @@ class Stretch(NamedTuple):
 
 
 def find_stretches(
-    surface: Surface, run: Sequence[Segment], may_follow: MayFollow
+    surface: Surface,
+    run: Sequence[Segment],
+    may_follow: MayFollow,
+    unsewn: EntryId | None = None,
 ) -> tuple[Stretch, ...]:
     """Find the stretches of a run.
 
     Parameters
     ----------
     surface
-        The garment with every seam but the run's own.
+        The garment with its seams sewn.
     run
         The edges, in the order in which they are named.
     may_follow
         Whether two of them may be neighbours, where the walk says that they can.
+    unsewn
+        The entry whose run it is, if it sews seams itself: these count as not sewn.
     """
-    links = _find_links(surface, run, may_follow)
+    links = _find_links(surface, run, may_follow, unsewn)
     left = dict.fromkeys(run)
     stretches = []
     while left:
@@ -78,14 +83,14 @@ def find_stretches(
 
 
 def _find_links(
-    surface: Surface, run: Sequence[Segment], may_follow: MayFollow
+    surface: Surface, run: Sequence[Segment], may_follow: MayFollow, unsewn: EntryId | None
 ) -> dict[EdgeEnd, Link]:
     members = frozenset(run)
     links: dict[EdgeEnd, Link] = {}
     for segment in run:
         for at_end in (False, True):
             end = EdgeEnd(segment, at_end)
-            reached, crossed = surface.fan(end, members.__contains__)
+            reached, crossed = surface.fan(end, members.__contains__, unsewn)
             is_neighbour = reached.segment in members and reached != end
             if is_neighbour and crossed and _is_slit(surface, end, reached):
                 continue
