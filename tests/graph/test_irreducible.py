@@ -1,4 +1,4 @@
-from hypothesis import assume, given, settings
+from hypothesis import given, settings
 from oracles import has_order
 from strategies import problems, reason
 
@@ -9,7 +9,9 @@ from seqplan.graph.irreducible import irreducible
 @settings(max_examples=100)
 def test_what_is_left_clashes_and_less_does_not(problem):
     names, given_reasons = problem
-    assume(not has_order(names, given_reasons))
+    if has_order(names, given_reasons):
+        given_reasons = (*given_reasons, reason("ab", "ac"), reason("ba"), reason("ca"))
+        names = (*names, *(name for name in "abc" if name not in names))
     core = irreducible(names, given_reasons)
     assert not has_order(names, core)
     for place in range(len(core)):
