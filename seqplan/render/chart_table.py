@@ -1,32 +1,12 @@
 """Tables in the graph language, with cells of fixed size, so that no layout program measures text."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from math import ceil
+from collections.abc import Iterable, Sequence
 
-from seqplan.render.chart_look import LOOK
+from seqplan.render.chart_look import Lettering
 from seqplan.render.quoting import markup
-from seqplan.render.textwidth import text_width
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Lettering:
-    """How a text is set: size in points, and face."""
-
-    size: float = LOOK.text
-    bold: bool = False
-
-    def width(self, lines: Sequence[str]) -> int:
-        """The room that lines of text take, with slack, in whole points."""
-        widest = max((text_width(line, self.size, bold=self.bold) for line in lines), default=0)
-        return ceil(widest + LOOK.slack)
-
-    def height(self, lines: Sequence[str]) -> int:
-        """The room from the top of the first line to the bottom of the last."""
-        return ceil(len(lines) * self.size * LOOK.line) + 3
-
-
-def text_cell(  # noqa: PLR0913 -- a cell has that many sides
+def text_cell(
     lines: Sequence[str],
     width: int,
     height: int,
@@ -58,7 +38,8 @@ def table_cell(table: str, width: int, height: int, *, extra: str = "") -> str:
     return f'<TD FIXEDSIZE="TRUE" WIDTH="{width}" HEIGHT="{height}"{extra}>{table}</TD>'
 
 
-def table(rows: Sequence[Sequence[str]], *, extra: str = "") -> str:
+def table(rows: Iterable[Iterable[str]], *, border: int = 0, extra: str = "") -> str:
     """A table without lines between its cells, from rows of cells."""
     made = "".join(f"<TR>{''.join(cells)}</TR>" for cells in rows)
-    return f'<TABLE BORDER="0" CELLBORDER="0" CELLSPACING="0" CELLPADDING="0"{extra}>{made}</TABLE>'
+    plain = 'CELLBORDER="0" CELLSPACING="0" CELLPADDING="0"'
+    return f'<TABLE BORDER="{border}" {plain}{extra}>{made}</TABLE>'

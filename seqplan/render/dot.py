@@ -1,15 +1,16 @@
 """A chart of the dependencies in the graph language: lanes, boxes, reasons, and a key to it all.
 
-1. Operations of one entry that simply follow one another become rows of one box (`make_boxes`).
+1. Operations of one entry that simply follow one another become rows of one box.
 2. Every text is measured in the shipped font and every box gets its size here, so that a layout
    program only has to place boxes and draw lines.
-3. The kinds of reason are numbered; the number stands beside the arc, the words in the key.
+3. Boxes are put on levels so that the whole fits a page.
+4. The kinds of reason are numbered; the number stands beside the arc, the words in the key.
 
 Nothing rests on colour: strength is the style of a line, the longest chain its weight and a bar
-beside the operation, a station a letter.
+beside the operation, a station its letter.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 
 from seqplan.base.ids import OpId
 from seqplan.explain.chart import Chart, ChartLink, Lane, Lanes
@@ -17,20 +18,31 @@ from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
 from seqplan.render.chart_boxes import Box, Row, make_boxes, operation_words
-from seqplan.render.chart_key import key_table
-from seqplan.render.chart_look import CHAIN_WIDTH, LINE_WIDTH, LOOK, STYLE
-from seqplan.render.chart_reasons import Numbers, number_reasons
-from seqplan.render.chart_table import Lettering, gap_cell, table, table_cell, text_cell
+from seqplan.render.chart_choices import Choice, find_choices
+from seqplan.render.chart_key import key_rows, key_table
+from seqplan.render.chart_layers import Arrangement, Item, Levels, Spacing
+from seqplan.render.chart_look import (
+    CHAIN_WIDTH,
+    HEADING,
+    LINE_WIDTH,
+    LOOK,
+    SMALL,
+    STYLE,
+    TITLE,
+    Lettering,
+)
+from seqplan.render.chart_node import BoxWriter
+from seqplan.render.chart_reasons import number_reasons
+from seqplan.render.chart_table import table, text_cell
 from seqplan.render.quoting import name, quote
 from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
-_TEXT = Lettering()
-_BOLD = Lettering(bold=True)
-_SMALL = Lettering(size=LOOK.small)
-_BADGE = Lettering(size=LOOK.small, bold=True)
-_HEADING = Lettering(size=LOOK.heading, bold=True)
-_TITLE = Lettering(size=LOOK.title, bold=True)
+_LANE_MARGIN = 6
+_SIDE_GAP = 9
+_LEVEL_GAP = 30
+_KNOT = 10
+_TITLE_WIDTH = 460
 
 
 def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> str:
@@ -52,10 +64,10 @@ def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> 
     str
         The same text for the same chart, byte by byte.
     """
-    return "\n".join(_Writer(chart, c, title, lanes).lines()) + "\n"
+    return "\n".join(_Page(chart, c, title, lanes).lines()) + "\n"
 
 
-class _Writer:
+class _Page:
     """Writes one chart."""
 
     def __init__(self, chart: Chart, c: Construction, title: str, lanes: Lanes) -> None:
@@ -67,53 +79,72 @@ class _Writer:
         self._box_of = {
             row.operation.id: number for number, box in enumerate(self._boxes) for row in box.rows
         }
-        self._chain = frozenset(chart.longest_chain)
-        self._numbers: Numbers = number_reasons(chart)
-        self._text_width = self._widest_text()
+        self._numbers = number_reasons(chart)
+        self._choices = find_choices(c, chart.choices, self._box_of)
+        self._writer = BoxWriter.fitting(
+            self._boxes, c.garment, self._numbers, frozenset(chart.longest_chain)
+        )
 
     def lines(self) -> Iterator[str]:
         """The text, line by line."""
         yield f"digraph {quote(self._title)} {{"
         yield from self._settings()
         yield "subgraph cluster_page {"
-        yield f"label=<{self._heading(self._title, 400, _TITLE)}>; labelloc=t; labeljust=l;"
-        yield 'pencolor=none; bgcolor="none"; margin=4;'
+        yield f"label=<{self._head()}>; labelloc=t; labeljust=l; pencolor=none; margin=4;"
         for number, lane in enumerate(self._chart.lanes):
             yield from self._lane(number, lane)
+        for number, choice in enumerate(self._choices):
+            if not choice.ends:
+                yield self._knot(number, choice)
         yield "}"
         yield from self._links()
-        yield from self._choices()
+        yield from self._choice_lines()
+        yield from self._levels()
         yield "}"
 
-    # -- settings --------------------------------------------------------------------------
+    # -- page ------------------------------------------------------------------------------
 
     def _settings(self) -> Iterator[str]:
+        chain = (operation_words(self._c, self._c.op[id_]) for id_ in self._chart.longest_chain)
         description = say(
             "chart-description",
             operations=len(self._c.operations),
             lanes=len(self._chart.lanes),
             links=len(self._chart.links),
-            chain=" → ".join(operation_words(self._c, self._c.op[i]) for i in self._chart.longest_chain),
+            chain=say("chart-then").join(chain),
         )
-        yield f"label=<{key_table(self._chart, self._c, self._numbers)}>;"
-        yield f"tooltip={quote(description)};"
+        font = f'fontname="{LOOK.font}", fontcolor="{LOOK.ink}"'
         yield (
-            f'graph [rankdir=TB, newrank=true, labelloc=b, labeljust=l, nodesep=0.14, ranksep=0.2,'
-            f' fontname="{LOOK.font}", fontsize={LOOK.text:g}, fontcolor="{LOOK.ink}", pad=0.06];'
+            "graph [rankdir=TB, newrank=true, labelloc=b, labeljust=l, pad=0.06,"
+            f" nodesep={_SIDE_GAP / 72:.3f}, ranksep=0.16, {font}];"
         )
-        yield f'node [shape=none, margin=0, fixedsize=true, fontname="{LOOK.font}", fontcolor="{LOOK.ink}"];'
+        yield f"node [shape=none, margin=0, fixedsize=true, {font}];"
         yield (
             f'edge [color="{LOOK.ink}", arrowhead=vee, arrowsize=0.55, penwidth={LINE_WIDTH},'
-            f' fontname="{LOOK.font}", fontsize={LOOK.small:g}, fontcolor="{LOOK.ink}"];'
+            f" {font}, fontsize={LOOK.small:g}];"
+        )
+        key = key_table(self._chart, self._c, self._numbers, self._boxes)
+        yield f"label=<{key}>; tooltip={quote(description)};"
+
+    def _head(self) -> str:
+        title = wrap(self._title, _TITLE_WIDTH, TITLE.size, bold=True)
+        below = wrap(say(f"chart-lanes-{self._lanes.value}"), _TITLE_WIDTH, SMALL.size)
+        width = max(TITLE.width(title), SMALL.width(below))
+        return table(
+            [text_cell(lines, width, lettering.height(lines), lettering=lettering)]
+            for lines, lettering in ((title, TITLE), (below, SMALL))
         )
 
     # -- lanes and boxes -------------------------------------------------------------------
 
     def _lane(self, number: int, lane: Lane) -> Iterator[str]:
-        heading = self._heading(self._lane_words(lane), self._box_width() + 8, _HEADING)
+        words = self._lane_words(lane)
         yield f"subgraph cluster_lane_{number} {{"
-        yield f'label=<{heading}>; labelloc=t; labeljust=l; margin=7; pencolor="{LOOK.faint}";'
-        yield f'penwidth=0.5; bgcolor="{LOOK.lane}"; style=rounded; tooltip={quote(self._lane_words(lane))};'
+        yield (
+            f"label=<{_words_table(words, self._writer.width, HEADING)}>; labelloc=t; labeljust=l;"
+            f' margin={_LANE_MARGIN}; style=rounded; bgcolor="{LOOK.lane}";'
+            f' pencolor="{LOOK.faint}"; penwidth=0.5; tooltip={quote(words)};'
+        )
         for box in self._boxes:
             if box.lane == number:
                 yield self._node(box)
@@ -124,127 +155,149 @@ class _Writer:
             return self._c.garment.station[lane.station].title
         return unit_words(self._c, lane.unit)
 
-    def _heading(self, text: str, width: int, lettering: Lettering) -> str:
-        lines = wrap(text, width, lettering.size, bold=lettering.bold)
-        cell = text_cell(lines, lettering.width(lines), lettering.height(lines), lettering=lettering)
-        return table([[cell]])
-
     def _node(self, box: Box) -> str:
-        rows = [self._row(row) for row in box.rows]
-        height = 2 + sum(self._row_height(row) for row in box.rows)
-        if box.heading:
-            lines = wrap(box.heading, self._heading_width(), _BOLD.size, bold=True)
-            tall = _BOLD.height(lines)
-            cell = text_cell(
-                lines, self._heading_width(), tall, lettering=_BOLD, extra=' COLSPAN="3"'
-            )
-            rows.insert(0, [gap_cell(LOOK.bar, tall), cell])
-            height += tall
-        made = table(rows, extra=f' BGCOLOR="white" COLOR="{LOOK.ink}"').replace(
-            'BORDER="0"', 'BORDER="1"', 1
-        )
-        width = self._box_width()
-        tooltip = "\n".join(line for row in box.rows for line in self._told(row))
+        tooltip = "\n".join(line for row in box.rows for line in self._row_told(row))
+        width, height = self._writer.width, self._writer.height(box)
         return (
-            f"{name(box.first)} [id={name('chart-' + box.first)}, label=<{made}>,"
+            f"{name(box.first)} [id={name(f'chart-{box.first}')}, label=<{self._writer.table(box)}>,"
             f" width={width / 72:.4f}, height={height / 72:.4f}, tooltip={quote(tooltip)}];"
         )
 
-    def _told(self, row: Row) -> Iterator[str]:
-        station = self._c.garment.station[row.operation.setup.station].title
-        yield say("chart-done-at", operation=operation_words(self._c, row.operation), station=station)
-        for reason in row.link.reasons if row.link else ():
-            yield f"({self._numbers.of([reason])}) {reason.because}"
-
-    def _row(self, row: Row) -> Sequence[str]:
-        height = self._row_height(row)
-        on_chain = row.operation.id in self._chain
-        rule = ""
-        if row.link:
-            style = STYLE[row.link.reasons[0].strength].upper()
-            rule = f' BORDER="1" SIDES="T" COLOR="{LOOK.faint}" STYLE="{style}"'
-        badge = self._c.garment.station[row.operation.setup.station].mark
-        number = self._numbers.of(row.link.reasons) if row.link else ""
+    def _knot(self, number: int, choice: Choice) -> str:
         return (
-            gap_cell(LOOK.bar, height, extra=f' BGCOLOR="{LOOK.ink}"' if on_chain else ""),
-            table_cell(badge_table(badge), LOOK.badge, height, extra=rule),
-            text_cell(
-                wrap(row.words, self._text_width - LOOK.slack, _TEXT.size),
-                self._text_width,
-                height,
-                lettering=_TEXT,
-                extra=rule,
-            ),
-            text_cell([number], LOOK.number, height, lettering=_SMALL, align="RIGHT", extra=rule),
+            f'"knot {number}" [label="", shape=diamond, style=filled, fillcolor=white,'
+            f' color="{LOOK.ink}", penwidth={LINE_WIDTH}, width={_KNOT / 72:.3f},'
+            f" height={_KNOT / 72:.3f}, tooltip={quote(self._told(choice.reasons))}];"
         )
 
-    def _row_height(self, row: Row) -> int:
-        lines = wrap(row.words, self._text_width - LOOK.slack, _TEXT.size)
-        return max(LOOK.row, _TEXT.height(lines))
+    # -- what tooltips say -----------------------------------------------------------------
 
-    def _widest_text(self) -> int:
-        rows = [row for box in self._boxes for row in box.rows]
-        limit = LOOK.text_limit
-        return max((_TEXT.width(wrap(row.words, limit, _TEXT.size)) for row in rows), default=limit)
+    def _row_told(self, row: Row) -> Iterator[str]:
+        station = self._c.garment.station[row.operation.setup.station].title
+        words = operation_words(self._c, row.operation)
+        yield say("chart-done-at", operation=words, station=station)
+        if row.link:
+            yield self._told(row.link.reasons)
 
-    def _heading_width(self) -> int:
-        return LOOK.badge + self._text_width + LOOK.number
+    def _told(self, reasons: Iterable[Reason]) -> str:
+        return "\n".join(
+            say("chart-numbered", number=self._numbers.of([reason]), because=reason.because)
+            for reason in reasons
+        )
 
-    def _box_width(self) -> int:
-        return LOOK.bar + self._heading_width() + 2
+    def _words_of(self, id_: OpId) -> str:
+        return operation_words(self._c, self._c.op[id_])
 
-    # -- links -----------------------------------------------------------------------------
+    # -- lines -----------------------------------------------------------------------------
 
     def _links(self) -> Iterator[str]:
         for link in self._chart.links:
-            before, after = (self._box_of[id_] for id_ in (link.arc.before, link.arc.after))
+            before, after = self._ends(link)
             if before != after:
-                yield f"{self._point(before)} -> {self._point(after)} [{self._looks(link)}];"
+                yield f"{self._at(before)} -> {self._at(after)} [{', '.join(self._looks(link))}];"
 
-    def _point(self, box: int) -> str:
+    def _ends(self, link: ChartLink) -> tuple[int, int]:
+        return self._box_of[link.arc.before], self._box_of[link.arc.after]
+
+    def _at(self, box: int) -> str:
         return name(self._boxes[box].first)
 
-    def _looks(self, link: ChartLink) -> str:
-        reasons = link.reasons
-        looks = [f"style={STYLE[reasons[0].strength]}"]
+    def _looks(self, link: ChartLink) -> Iterator[str]:
+        yield f"style={STYLE[link.reasons[0].strength]}"
         if link.on_longest_chain:
-            looks.append(f"penwidth={CHAIN_WIDTH}, arrowhead=normal, weight=8")
-        if any(reason.kind is ReasonKind.SAID for reason in reasons):
-            looks.append("dir=both, arrowtail=odot")
-        looks.append(f'label=" {self._numbers.of(reasons)}"')
-        told = [self._arc_words(link.arc.before, link.arc.after)]
-        told.extend(f"({self._numbers.of([reason])}) {reason.because}" for reason in reasons)
-        looks.append(f"tooltip={quote(chr(10).join(told))}")
-        return ", ".join(looks)
-
-    def _arc_words(self, before: OpId, after: OpId) -> str:
-        return say(
+            yield f"penwidth={CHAIN_WIDTH}, arrowhead=normal, weight=4"
+        if any(reason.kind is ReasonKind.SAID for reason in link.reasons):
+            yield "dir=both, arrowtail=odot"
+        yield self._label(link.reasons)
+        words = say(
             "chart-before",
-            before=operation_words(self._c, self._c.op[before]),
-            after=operation_words(self._c, self._c.op[after]),
+            before=self._words_of(link.arc.before),
+            after=self._words_of(link.arc.after),
+        )
+        yield f"tooltip={quote(words + chr(10) + self._told(link.reasons))}"
+
+    def _label(self, reasons: Iterable[Reason]) -> str:
+        return f'label=" {self._numbers.of(reasons)}"'
+
+    def _choice_lines(self) -> Iterator[str]:
+        for number, choice in enumerate(self._choices):
+            if choice.ends:
+                one, other = (self._at(end) for end in choice.ends)
+                looks = "style=dashed, dir=both, arrowhead=odiamond, arrowtail=odiamond"
+                label = self._label(choice.reasons)
+                told = quote(self._told(choice.reasons))
+                yield f"{one} -> {other} [{looks}, {label}, tooltip={told}];"
+                continue
+            for box in choice.before:
+                yield f'{self._at(box)} -> "knot {number}" [style=dashed, dir=none];'
+            for box in choice.after:
+                label = self._label(choice.reasons)
+                yield f'"knot {number}" -> {self._at(box)} [style=dashed, {label}];'
+
+    # -- levels ----------------------------------------------------------------------------
+
+    def _levels(self) -> Iterator[str]:
+        levels = self._arrangement().levels()
+        names = [self._at(box) for box in range(len(self._boxes))]
+        names.extend(f'"knot {n}"' for n, choice in enumerate(self._choices) if not choice.ends)
+        for level in levels:
+            yield "{rank=same; " + "; ".join(names[item] for item in level) + "}"
+        for upper, lower in zip(levels, levels[1:], strict=False):
+            yield f"{names[upper[0]]} -> {names[lower[0]]} [style=invis, weight=0];"
+
+    def _arrangement(self) -> Arrangement:
+        boxes = [Item(box.lane, self._writer.height(box)) for box in self._boxes]
+        knots = [choice for choice in self._choices if not choice.ends]
+        arcs = {self._ends(link) for link in self._chart.links}
+        arcs = {(before, after) for before, after in arcs if before != after}
+        wished = [choice.ends for choice in self._choices if choice.ends]
+        for number, choice in enumerate(knots, len(boxes)):
+            wished.extend((box, number) for box in choice.before)
+            wished.extend((number, box) for box in choice.after)
+        for one, other in wished:
+            if not _leads(arcs, other, one):
+                arcs.add((one, other))
+        return Arrangement(
+            (*boxes, *(Item(None, _KNOT) for _ in knots)),
+            frozenset(arcs),
+            self._lanes is Lanes.STATION,
+            Spacing(
+                column=self._writer.width + _SIDE_GAP,
+                lane=2 * _LANE_MARGIN + _SIDE_GAP,
+                gap=_LEVEL_GAP,
+                extra=60 + 12 * key_rows(self._numbers),
+            ),
         )
 
-    def _choices(self) -> Iterator[str]:
-        pairs: dict[tuple[int, int], list[Reason]] = {}
-        for reason in self._chart.choices:
-            ends = sorted({self._box_of[b[0].after] for b in reason.alternatives})
-            pairs.setdefault((ends[0], ends[-1]), []).append(reason)
-        for (one, other), reasons in pairs.items():
-            yield (
-                f"{self._point(one)} -> {self._point(other)} [dir=both, arrowhead=odiamond,"
-                f' arrowtail=odiamond, style=dashed, constraint=false, label=" {self._numbers.of(reasons)}",'
-                f" tooltip={quote(chr(10).join(reason.because for reason in reasons))}];"
-            )
+
+def _leads(arcs: Iterable[tuple[int, int]], start: int, end: int) -> bool:
+    """Whether arcs lead from one box to another."""
+    held = tuple(arcs)
+    seen, waiting = {start}, [start]
+    while waiting:
+        here = waiting.pop()
+        found = {after for before, after in held if before == here} - seen
+        seen |= found
+        waiting.extend(found)
+    return end in seen
 
 
-def badge_table(mark: str) -> str:
-    """The letters of a station in a small frame."""
-    cell = text_cell([mark], 11, 9, lettering=_BADGE, align="CENTER")
-    return table([[cell]], extra=f' COLOR="{LOOK.ink}"').replace('BORDER="0"', 'BORDER="1"', 1)
+def _words_table(text: str, width: int, lettering: Lettering) -> str:
+    lines = wrap(text, width, lettering.size, bold=lettering.bold)
+    cell = text_cell(lines, lettering.width(lines), lettering.height(lines), lettering=lettering)
+    return table([[cell]])
 
 
 def unit_words(c: Construction, unit: Unit) -> str:
-    """The part in hand, in words: its pieces, or that it is all of them."""
+    """The part in hand, in words: its pieces, or that it is all of them.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    unit
+        The pieces in hand.
+    """
     pieces = [piece.title for piece in c.garment.pieces if piece.id in unit]
     if len(pieces) == len(c.garment.pieces):
         return say("chart-whole-garment")

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Final
 
 from seqplan.base.errors import MissingToolError
+from seqplan.render.chart_look import PAGE_PT
 from seqplan.render.quoting import JOINER
 from seqplan.render.textwidth import FONT_FAMILY
 from seqplan.words.say import say
@@ -24,8 +25,6 @@ TIMEOUT_S: Final = 60
 BUNDLED: Final = "graphviz-pure"
 SYSTEM: Final = "dot"
 
-PAGE_PT: Final = (538.0, 785.0)
-"""What may be drawn on upright A4 inside margins of 10 mm, in points."""
 
 _SVG: Final = "{http://www.w3.org/2000/svg}"
 _TITLE_OF_LINK: Final = "{http://www.w3.org/1999/xlink}title"

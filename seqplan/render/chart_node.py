@@ -1,0 +1,143 @@
+"""A box of a chart, made to measure: a heading, and a row for every operation.
+
+A row has a bar where the longest chain runs, the mark of the station in a frame, what is done, and
+the number of the reason that puts it after the row above.
+"""
+
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from seqplan.base.ids import OpId
+from seqplan.model.garment import Garment
+from seqplan.render.chart_boxes import Box, Row
+from seqplan.render.chart_look import BADGE, BOLD, LOOK, SMALL, STYLE, TEXT
+from seqplan.render.chart_reasons import Numbers
+from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
+from seqplan.render.textwidth import text_width, wrap
+
+_FRAME = 2
+"""What the frame of a box adds to its width and to its height."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoxWriter:
+    """Writes boxes of one width as tables in the graph language.
+
+    Parameters
+    ----------
+    garment
+        For the stations.
+    numbers
+        The numbers of the reasons.
+    chain
+        The operations of the longest chain.
+    text_width
+        The room for words in a row.
+    number_width
+        The room for the numbers of the reasons.
+    """
+
+    garment: Garment
+    numbers: Numbers
+    chain: Collection[OpId]
+    text_width: int
+    number_width: int
+
+    @classmethod
+    def fitting(
+        cls, boxes: Iterable[Box], garment: Garment, numbers: Numbers, chain: Collection[OpId]
+    ) -> "BoxWriter":
+        """Find the width that takes all rows, the longest of them wrapped."""
+        held = tuple(boxes)
+        rows = [row for box in held for row in box.rows]
+        limit = LOOK.text_limit - LOOK.slack
+        words = [line for row in rows for line in wrap(row.words, limit, TEXT.size)]
+        inner = [[numbers.of(row.link.reasons)] for row in rows if row.link]
+        number_width = max((SMALL.width(number) for number in inner), default=0)
+        heads = [line for box in held for line in wrap(box.heading, limit, BOLD.size, bold=True)]
+        beside = LOOK.badge + number_width
+        return cls(
+            garment,
+            numbers,
+            chain,
+            max(TEXT.width(words), BOLD.width(heads) - beside),
+            number_width,
+        )
+
+    @property
+    def width(self) -> int:
+        """The width of every box."""
+        return LOOK.bar + self._inner_width + _FRAME
+
+    @property
+    def _inner_width(self) -> int:
+        return LOOK.badge + self.text_width + self.number_width
+
+    def height(self, box: Box) -> int:
+        """The height of a box."""
+        rows = sum(self._row_height(row) + bool(row.link) for row in box.rows)
+        return _FRAME + self._heading_height(box) + rows
+
+    def table(self, box: Box) -> str:
+        """The box as a table."""
+        made: list[Sequence[str]] = []
+        if box.heading:
+            made.append(self._heading(box))
+        for row in box.rows:
+            if row.link:
+                made.append(self._rule(row))
+            made.append(self._row(row))
+        return table(made, border=1, extra=f' BGCOLOR="white" COLOR="{LOOK.ink}"')
+
+    def _heading(self, box: Box) -> Sequence[str]:
+        height = self._heading_height(box)
+        is_whole = all(row.operation.id in self.chain for row in box.rows)
+        cell = text_cell(
+            self._heading_lines(box), self._inner_width, height, lettering=BOLD, extra=_OVER_ALL
+        )
+        return gap_cell(LOOK.bar, height, extra=_BLACK if is_whole else ""), cell
+
+    def _heading_lines(self, box: Box) -> tuple[str, ...]:
+        return wrap(box.heading, self._inner_width - LOOK.slack, BOLD.size, bold=True)
+
+    def _heading_height(self, box: Box) -> int:
+        return max(LOOK.row, BOLD.height(self._heading_lines(box))) if box.heading else 0
+
+    def _rule(self, row: Row) -> Iterator[str]:
+        """A line above a row, in the style of the reason that puts it there."""
+        assert row.link is not None
+        style = STYLE[row.link.reasons[0].strength].upper()
+        both = {row.link.arc.before, row.link.arc.after} <= set(self.chain)
+        yield gap_cell(LOOK.bar, 1, extra=_BLACK if both else "")
+        looks = f'{_OVER_ALL} BORDER="1" SIDES="T" COLOR="{LOOK.faint}" STYLE="{style}"'
+        yield gap_cell(self._inner_width, 1, extra=looks)
+
+    def _row(self, row: Row) -> Iterator[str]:
+        height = self._row_height(row)
+        yield gap_cell(LOOK.bar, height, extra=_BLACK if row.operation.id in self.chain else "")
+        mark = self.garment.station[row.operation.setup.station].mark
+        yield table_cell(badge(mark), LOOK.badge, height)
+        yield text_cell(self._lines(row), self.text_width, height, lettering=TEXT)
+        if self.number_width:
+            number = self.numbers.of(row.link.reasons) if row.link else ""
+            yield text_cell([number], self.number_width, height, lettering=SMALL, align="RIGHT")
+
+    def _lines(self, row: Row) -> tuple[str, ...]:
+        return wrap(row.words, self.text_width - LOOK.slack, TEXT.size)
+
+    def _row_height(self, row: Row) -> int:
+        return max(LOOK.row, TEXT.height(self._lines(row)))
+
+
+_OVER_ALL = ' COLSPAN="3"'
+_BLACK = f' BGCOLOR="{LOOK.ink}"'
+
+
+def badge(mark: str) -> str:
+    """The letters of a station in a small frame, smaller if they are wide."""
+    size = BADGE.size
+    while text_width(mark, size, bold=True) > LOOK.badge - 7 and size > 4:
+        size -= 0.5
+    cell = text_cell([mark], LOOK.badge - 6, 8, lettering=BADGE.sized(size), align="CENTER")
+    frame = f' FIXEDSIZE="TRUE" WIDTH="{LOOK.badge - 4}" HEIGHT="10" COLOR="{LOOK.ink}"'
+    return table([[cell]], border=1, extra=frame)
