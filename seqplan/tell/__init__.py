@@ -1,0 +1,1 @@
+"""From the facts of operations to the sentences and lists that people sew from."""

@@ -1,0 +1,92 @@
+"""Sentences for zips and for what is sewn on."""
+
+from seqplan.base.measure import both
+from seqplan.model.entry import Verb, ZipMethod
+from seqplan.model.operation import Action
+from seqplan.model.piece import Segment
+from seqplan.tell import usual
+from seqplan.tell.names import name_edges, name_seam, readable
+from seqplan.tell.scene import Scene
+from seqplan.tell.sentence import Told
+from seqplan.words.say import say
+
+
+def press_coils(s: Scene) -> Told:
+    """Pressing the coils of an invisible zip."""
+    return Told((say("step-press-coils", notion=s.notion_name),))
+
+
+def set_zip(s: Scene) -> Told:
+    """Setting a zip."""
+    opening = s.edge_title(s.op.segments[0])
+    upper = _upper_edge(s)
+    is_faced = upper is not None and s.is_faced(upper)
+    below = s.usual(usual.ZIP_STOP_UNDER_FACING if is_faced else usual.ZIP_STOP)
+    values = {"notion": s.notion_name, "opening": opening, "below": below}
+    runs = say("step-check-zip-runs")
+    if s.entry.method is ZipMethod.CENTRED:
+        distance = s.usual(usual.CENTRED_ZIP)
+        return Told((say("step-set-centred", distance=distance, **values),), runs)
+    values["edges"] = s.edges
+    if s.allowance is None or upper is None:
+        first = say("step-set-invisible-plain", **values)
+    else:
+        names = {"allowance": both(s.allowance), "upper": s.edge_title(upper)}
+        first = say("step-set-invisible", **names, **values)
+    mark = say("step-zip-mark-sides", notion=s.notion_name)
+    return Told((mark, first, say("step-set-other-tape")), say("step-check-invisible"))
+
+
+def remove_basting(s: Scene) -> Told:
+    """Taking basting out, that of a zip or what an entry names."""
+    if s.entry.verb is Verb.INSERT:
+        return Told((say("step-zip-unbaste", edges=s.edges),), say("step-check-zip-runs"))
+    return Told((say("step-unbaste", edges=s.edges),))
+
+
+def attach(s: Scene) -> Told:
+    """Sewing on a hook, buttons or anything else."""
+    name = s.notion_name
+    check = say("step-check-attach")
+    count = s.notion.count if s.notion else 1
+    how_many = (say("step-attach-count", count=count),) if count > 1 else ()
+    if "hook" in name:
+        return Told((say("step-attach-hook", edges=s.edges), *how_many), check)
+    if "button" in name:
+        return Told((say("step-attach-button", notion=name, edges=s.edges), *how_many), check)
+    return Told((say("step-attach", notion=name, edges=s.edges), *how_many))
+
+
+def tack(s: Scene) -> Told:
+    """Fastening an edge to a notion or to the allowances of a seam."""
+    name = s.entry.to_name or ""
+    garment = s.garment
+    notion = next((n for n in garment.notions if n.id == name), None)
+    if notion is not None and "zip" in notion.kind:
+        clear = s.usual(usual.FOLD_CLEAR_OF_ZIP)
+        text = say("step-tack-zip", edges=s.edges, name=readable(notion.kind), clear=clear)
+        return Told((text,), say("step-check-tack-zip"))
+    if notion is not None:
+        return Told((say("step-tack-notion", edges=s.edges, name=readable(notion.kind)),))
+    entry = next((e for e in garment.entries if e.id == name), None)
+    if entry is None:
+        return Told((say("step-tack-notion", edges=s.edges, name=readable(name)),))
+    if entry.verb is Verb.SEW:
+        return Told((say("step-tack-seam", edges=s.edges, name=name_seam(garment, entry)),))
+    target = name_edges(garment, entry.run) if entry.run else readable(name)
+    return Told((say("step-tack-edges", edges=s.edges, other=target),))
+
+
+def _upper_edge(s: Scene) -> Segment | None:
+    """The edge at the top of an opening: the one that it meets at a corner."""
+    found = s.beside(s.op.segments, at_mark=False)
+    return found[0] if found else None
+
+
+TELLERS = {
+    Action.PRESS_COILS: press_coils,
+    Action.SET_ZIP: set_zip,
+    Action.REMOVE_BASTING: remove_basting,
+    Action.ATTACH: attach,
+    Action.TACK: tack,
+}

@@ -1,0 +1,133 @@
+"""What to cut, what to mark, and which allowances there are."""
+
+from collections.abc import Iterator
+
+from seqplan.base.measure import both
+from seqplan.model.entry import Entry, Verb
+from seqplan.model.operation import Action
+from seqplan.model.piece import Cut, EdgeRef, Layer, Piece
+from seqplan.recipes.construction import Construction
+from seqplan.tell import usual
+from seqplan.tell.content import CutRow
+from seqplan.tell.folds import whole_fold
+from seqplan.tell.names import as_sentence, capital, listing, name_edges, name_pieces, readable
+from seqplan.words.say import say
+
+_HOLDING = (Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP, Action.TACK)
+
+
+def tell_cutting(c: Construction) -> tuple[CutRow, ...]:
+    """List every piece, and after it the interfacing that is fused to it."""
+    return tuple(row for piece in c.garment.pieces for row in _rows(c, piece))
+
+
+def tell_cutting_notes(c: Construction) -> tuple[str, ...]:
+    """What the words of the cutting list mean."""
+    if not c.garment.pieces:
+        return (say("sheet-no-pieces"),)
+    cuts = {piece.cut for piece in c.garment.pieces}
+    notes = []
+    if Cut.FOLD in cuts:
+        notes.append(say("sheet-fold-means"))
+    if Cut.PAIR in cuts:
+        notes.append(say("sheet-pair-means"))
+    return tuple(notes)
+
+
+def tell_marks(c: Construction) -> tuple[str, ...]:
+    """List the points to mark: where two edges meet on a straight run."""
+    found = []
+    for piece in c.garment.pieces:
+        pairs: dict[frozenset[str], tuple[str, str]] = {}
+        for index, edge in enumerate(piece.edges):
+            if edge.at_mark:
+                before = piece.edges[index - 1].name
+                pairs.setdefault(frozenset((before, edge.name)), (before, edge.name))
+        name = name_pieces(c.garment, (piece.id,))
+        found += [
+            say("sheet-marked", pieces=name, one=readable(one), other=readable(other))
+            for one, other in pairs.values()
+        ]
+    return (*found, say("sheet-marked-notches")) if c.garment.pieces else ()
+
+
+def tell_allowances(c: Construction) -> tuple[str, ...]:
+    """Say the garment's allowance, and every edge that has another one."""
+    garment = c.garment
+    lines = [
+        say("sheet-allowance", allowance=both(garment.allowance))
+        if garment.allowance is not None
+        else say("sheet-allowance-none")
+    ]
+    for entry in garment.entries:
+        edges = dict.fromkeys((*entry.run, *entry.to))
+        if edges and entry.verb in {Verb.SEW, Verb.HEM, Verb.CASING}:
+            name = capital(name_edges(garment, tuple(edges)))
+            lines += _own_allowance(entry, name)
+    free = _free_edges(c)
+    if free:
+        lines.append(say("sheet-allowance-free", edges=capital(name_edges(garment, free))))
+    return tuple(lines)
+
+
+def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
+    fused = [e for e in c.garment.entries if e.verb is Verb.FUSE and piece.id in e.pieces]
+    title = capital(piece.title)
+    is_shell = piece.layer is Layer.SHELL or piece.layer.value in piece.title
+    yield CutRow(
+        piece=title if is_shell else say("sheet-layer", name=title, layer=piece.layer.value),
+        cut=_how(piece),
+        fabric=readable(piece.fabric) if piece.fabric else say("sheet-fabric-none"),
+        edges=listing(readable(name) for name in piece.edge_names),
+        notes=(as_sentence(piece.note),) if piece.note else (),
+    )
+    for entry in fused:
+        yield CutRow(
+            piece=title,
+            cut=_how(piece),
+            fabric=readable(entry.fabric) if entry.fabric else say("sheet-interfacing"),
+            notes=(say("sheet-cut-fused", pieces=name_pieces(c.garment, (piece.id,))),),
+            is_interfacing=True,
+        )
+
+
+def _how(piece: Piece) -> str:
+    count = piece.copies
+    if piece.cut is Cut.FOLD:
+        return say("sheet-cut-fold") if count == 1 else say("sheet-cut-folds", count=count)
+    if piece.cut is Cut.PAIR:
+        return say("sheet-cut-pair") if count == 2 else say("sheet-cut-pairs", count=count)
+    if piece.like:
+        return say("sheet-cut-mirrored", count=count)
+    return say("sheet-cut-one") if count == 1 else say("sheet-cut-some", count=count)
+
+
+def _own_allowance(entry: Entry, edges: str) -> list[str]:
+    if entry.verb is Verb.SEW:
+        if entry.allowance is None:
+            return []
+        return [say("sheet-allowance-seam", edges=edges, allowance=both(entry.allowance))]
+    if entry.depth is None:
+        return []
+    depth = both(entry.depth)
+    if entry.turned == "once":
+        return [say("sheet-allowance-fold-once", edges=edges, depth=depth)]
+    whole = both(whole_fold(entry.depth, entry.turned))
+    first = both(usual.first_turn(entry.depth))
+    return [say("sheet-allowance-fold", edges=edges, whole=whole, first=first, depth=depth)]
+
+
+def _free_edges(c: Construction) -> tuple[EdgeRef, ...]:
+    """Edges that nothing is sewn to and that are not folded."""
+    held = {
+        (segment.piece, c.rings.name(segment))
+        for op in c.acting(*_HOLDING)
+        for segment in op.segments
+    }
+    touched = {(s.piece, c.rings.name(s)) for op in c.operations for s in op.segments}
+    return tuple(
+        EdgeRef(piece.id, name)
+        for piece in c.garment.pieces
+        for name in piece.edge_names
+        if (piece.id, name) in touched - held
+    )

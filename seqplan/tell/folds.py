@@ -1,0 +1,117 @@
+"""Sentences for what is folded: hems and casings, and what is drawn through a casing."""
+
+from seqplan.base.measure import Length, both
+from seqplan.model.operation import Action
+from seqplan.model.piece import Worn
+from seqplan.tell import usual
+from seqplan.tell.names import as_clause, in_garment_order, name_pieces
+from seqplan.tell.scene import Scene
+from seqplan.tell.seams import again
+from seqplan.tell.sentence import Told
+from seqplan.words.say import say
+
+_HAND = "hand"
+
+
+def turn_up(s: Scene) -> Told:
+    """Folding and pressing a hem or casing."""
+    ring = "-ring" if s.is_ring else ""
+    check = say(f"step-check-turn-up{ring}")
+    if s.entry.depth is None:
+        return Told((say("step-turn-up-unknown", edges=s.edges), *again(s)), check)
+    values = {"edges": s.edges, "depth": both(s.entry.depth)}
+    if s.entry.turned == "once":
+        return Told((say(f"step-turn-up-once{ring}", **values), *again(s)), check)
+    first = both(usual.first_turn(s.entry.depth))
+    return Told((say(f"step-turn-up-twice{ring}", first=first, **values), *again(s)), check)
+
+
+def hem(s: Scene) -> Told:
+    """Sewing a hem by hand or machine."""
+    ring = "-ring" if s.is_ring else ""
+    check = say("step-check-hem")
+    if s.op.setup.station == _HAND:
+        apart = s.usual(usual.SLIP_STITCH_APART)
+        return Told((say(f"step-hem-hand{ring}", edges=s.edges, apart=apart), *again(s)), check)
+    text = say(f"step-hem-machine{ring}", edges=s.edges, **_row(s))
+    return Told((text, *again(s)), check)
+
+
+def case(s: Scene) -> Told:
+    """Stitching a casing."""
+    check = say("step-check-case")
+    if s.entry.gap is None:
+        key = "step-case-ring" if s.is_ring else "step-case"
+        return Told((say(key, edges=s.edges, **_row(s)), *again(s)), check)
+    values = {"edges": s.edges, "gap": both(s.entry.gap), "distance": _row(s)["distance"]}
+    backs = [id_ for id_ in s.piece_ids if s.garment.piece[id_].worn is Worn.BACK]
+    if not backs:
+        return Told((say("step-case-gap", **values), *again(s)), check)
+    place = name_pieces(s.garment, in_garment_order(s.garment, backs))
+    return Told((say("step-case-gap-at", place=place, **values), *again(s)), check)
+
+
+def thread(s: Scene) -> Told:
+    """Drawing elastic or cord through a casing."""
+    notion = s.notion
+    values = {"notion": s.notion_name, "edges": s.edges}
+    texts = _cutting_to_length(s)
+    if "elastic" in s.notion_name:
+        texts.append(say("step-thread-elastic", **values))
+        return Told((*texts, *again(s)), say("step-check-elastic"))
+    is_round = s.count == 2 and not s.is_ring
+    texts.append(say("step-thread-cord-round" if is_round else "step-thread-cord", **values))
+    count = notion.count if notion else 1
+    if is_round and count == 2:
+        texts.append(say("step-thread-second-cord"))
+    elif count > 1:
+        texts.append(say("step-thread-more-cords", count=count))
+    return Told(tuple(texts), say("step-check-cord"))
+
+
+def join_ends(s: Scene) -> Told:
+    """Joining the ends of elastic."""
+    overlap = s.entry.overlap or usual.usual(s.garment, usual.ELASTIC_OVERLAP)
+    text = say("step-join-ends", notion=s.notion_name, overlap=both(overlap))
+    return Told((text, *again(s)), say("step-check-ends"))
+
+
+def close_gap(s: Scene) -> Told:
+    """Closing the gap through which elastic was drawn."""
+    casing = s.garment.entry[s.entry.into] if s.entry.into else s.entry
+    check = say("step-check-gap")
+    if casing.gap is None:
+        return Told((say("step-close-gap"), *again(s)), check)
+    return Told((say("step-close-gap-width", gap=both(casing.gap)), *again(s)), check)
+
+
+def whole_fold(depth: Length, turned: str | None) -> Length:
+    """How much cloth a hem or casing takes up below its fold line."""
+    if turned == "once":
+        return depth
+    return Length(depth.mm + usual.first_turn(depth).mm, depth.written_in)
+
+
+def _row(s: Scene) -> dict[str, str]:
+    overlap = s.usual(usual.OVERLAP_OF_STITCHING)
+    return {"distance": s.usual(usual.EDGE_STITCH), **({"overlap": overlap} if s.is_ring else {})}
+
+
+def _cutting_to_length(s: Scene) -> list[str]:
+    notion = s.notion
+    if notion is None or notion.length is None:
+        return []
+    values = {"notion": s.notion_name, "length": both(notion.length)}
+    if notion.note:
+        return [say("step-thread-length-note", note=as_clause(notion.note), **values)]
+    return [say("step-thread-length", **values)]
+
+
+TELLERS = {
+    Action.TURN_UP: turn_up,
+    Action.HEM: hem,
+    Action.CASE: case,
+    Action.THREAD: thread,
+    Action.JOIN_ENDS: join_ends,
+    Action.CLOSE_GAP: close_gap,
+}

@@ -1,0 +1,133 @@
+"""How pieces, edges and seams are called. Lists of names, and nothing else, are joined."""
+
+from collections.abc import Iterable, Sequence
+
+from seqplan.base.ids import PieceId
+from seqplan.model.entry import Entry
+from seqplan.model.garment import Garment
+from seqplan.model.piece import EdgeRef, Hand, Layer
+from seqplan.words.say import say
+
+
+def listing(names: Iterable[str]) -> str:
+    """A list of names as people say it.
+
+    >>> listing(["front"]), listing(["front", "back"]), listing(["a", "b", "c"])
+    ('front', 'front and back', 'a, b and c')
+    """
+    found = list(names)
+    if not found:
+        return ""
+    most = found[0]
+    for name in found[1:-1]:
+        most = say("step-list-comma", one=most, other=name)
+    return say("step-list-and", most=most, last=found[-1]) if len(found) > 1 else most
+
+
+def readable(name: str) -> str:
+    """A name from a file as people read it.
+
+    >>> readable("side-seams")
+    'side seams'
+    """
+    return " ".join(name.replace("-", " ").replace("_", " ").split())
+
+
+def capital(text: str) -> str:
+    """The text with a capital first letter; the rest stays as it is.
+
+    >>> capital("right side of A")
+    'Right side of A'
+    """
+    return text[:1].upper() + text[1:]
+
+
+def as_sentence(text: str) -> str:
+    """An author's words with a full stop, unless they end with some mark already.
+
+    >>> as_sentence("press"), as_sentence("Press!")
+    ('press.', 'Press!')
+    """
+    tidy = " ".join(text.split())
+    return tidy if tidy[-1:] in ".!?…:;" else say("step-authors-words", words=tidy)
+
+
+def as_clause(text: str) -> str:
+    """An author's words in one line and without a full stop, to stand inside a sentence.
+
+    >>> as_clause("Cut it long. ")
+    'Cut it long'
+    """
+    return " ".join(text.split()).removesuffix(".")
+
+
+def name_pieces(garment: Garment, pieces: Iterable[PieceId]) -> str:
+    """Whole pieces: "the front piece", "the front and back pieces"."""
+    ids = list(dict.fromkeys(pieces))
+    names = listing(garment.piece[id_].title for id_ in ids)
+    is_one = len(ids) == 1 and garment.piece[ids[0]].copies == 1
+    return say("step-piece" if is_one else "step-pieces", pieces=names)
+
+
+def name_copies(garment: Garment, pieces: Iterable[PieceId]) -> str:
+    """The copies of a piece, counted: "the 2 back pieces"; like ``name_pieces`` for several."""
+    ids = list(dict.fromkeys(pieces))
+    if len(ids) != 1:
+        return name_pieces(garment, ids)
+    piece = garment.piece[ids[0]]
+    if piece.copies == 1:
+        return name_pieces(garment, ids)
+    return say("step-piece-copies", count=piece.copies, pieces=piece.title)
+
+
+def in_garment_order(garment: Garment, pieces: Iterable[PieceId]) -> tuple[PieceId, ...]:
+    """Pieces in the order of the file."""
+    wanted = set(pieces)
+    return tuple(piece.id for piece in garment.pieces if piece.id in wanted)
+
+
+def name_edge(ref: EdgeRef) -> str:
+    """The name of an edge, with the wearer's side where the file names one."""
+    name = readable(ref.edge)
+    if ref.hand is None:
+        return name
+    return say("step-worn-left" if ref.hand is Hand.LEFT else "step-worn-right", name=name)
+
+
+def name_edges(garment: Garment, refs: Sequence[EdgeRef]) -> str:
+    """Edges with their pieces: "the side and foot edges of the panel pieces"."""
+    pieces_of: dict[str, list[PieceId]] = {}
+    for ref in refs:
+        pieces_of.setdefault(name_edge(ref), []).append(ref.piece)
+    edges_of: dict[tuple[PieceId, ...], list[str]] = {}
+    for edge, pieces in pieces_of.items():
+        edges_of.setdefault(tuple(dict.fromkeys(pieces)), []).append(edge)
+    return listing(_name_group(garment, edges, pieces, refs) for pieces, edges in edges_of.items())
+
+
+def _name_group(
+    garment: Garment, edges: list[str], pieces: tuple[PieceId, ...], refs: Sequence[EdgeRef]
+) -> str:
+    held = [ref for ref in refs if ref.piece in pieces and name_edge(ref) in edges]
+    count = sum(len(garment.piece[ref.piece].segments(ref.edge, ref.hand)) for ref in held)
+    key = "step-edge-of" if count == 1 else "step-edges-of"
+    return say(key, edges=listing(edges), pieces=name_pieces(garment, pieces))
+
+
+def name_seam(garment: Garment, entry: Entry) -> str:
+    """A seam by its edges: "side seam", "side seam of the facing"."""
+    base = name_seam_plainly(entry)
+    layers = {garment.piece[ref.piece].layer for ref in (*entry.run, *entry.to)}
+    if len(layers) == 1 and Layer.SHELL not in layers:
+        return say("step-seam-layer", seam=base, layer=layers.pop().value)
+    return base
+
+
+def name_seam_plainly(entry: Entry) -> str:
+    """A seam by its edges, whatever layer it is in."""
+    one = list(dict.fromkeys(name_edge(ref) for ref in entry.run))
+    other = list(dict.fromkeys(name_edge(ref) for ref in entry.to))
+    if not other or set(one) == set(other):
+        is_seam = one[-1].endswith("seam")
+        return listing(one) if is_seam else say("step-seam", edges=listing(one))
+    return say("step-seam-between", one=listing(one), other=listing(other))

@@ -1,0 +1,118 @@
+"""What to buy and have ready."""
+
+from collections.abc import Iterator
+
+from seqplan.base.measure import both, both_whole_inches
+from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.garment import Fabric, Notion
+from seqplan.model.operation import Action
+from seqplan.model.station import STANDARD_FOOT, Station
+from seqplan.recipes.construction import Construction
+from seqplan.tell.content import Titled
+from seqplan.tell.names import as_clause, capital, listing, readable
+from seqplan.tell.step import foot_name
+from seqplan.words.say import has, say
+
+_INTERFACING = "interfacing"
+
+
+def tell_needs(c: Construction) -> tuple[Titled, ...]:
+    """List fabrics, interfacing, notions, thread, machines with their feet, and tools."""
+    found = (
+        Titled(say("sheet-need-fabric"), _fabrics(c)),
+        Titled(say("sheet-need-interfacing"), _interfacings(c)),
+        Titled(say("sheet-need-notions"), tuple(_notion(n) for n in c.garment.notions)),
+        Titled(say("sheet-need-thread"), tuple(_threads(c))),
+        Titled(say("sheet-need-machines"), tuple(_machines(c))),
+        Titled(say("sheet-need-tools"), tuple(_tools(c))),
+    )
+    return tuple(need for need in found if need.lines)
+
+
+def stations_used(c: Construction) -> tuple[Station, ...]:
+    """The stations where something is done, in the order of the garment's list."""
+    used = {op.setup.station for op in c.operations}
+    return tuple(station for station in c.garment.stations if station.id in used)
+
+
+def tell_notion(notion: Notion) -> str:
+    """A notion with how many and its measures; zips in whole inches, as they are sold."""
+    kind = readable(notion.kind)
+    length = notion.length
+    values = {"count": str(notion.count), "kind": kind}
+    if length is not None:
+        values["length"] = both_whole_inches(length) if "zip" in kind else both(length)
+    if notion.width is not None:
+        values["width"] = both(notion.width)
+    key = "sheet-notion" + ("-wide" if notion.width else "") + ("-long" if length else "")
+    return say(key, **values)
+
+
+def _fabrics(c: Construction) -> tuple[str, ...]:
+    cloths = [fabric for fabric in c.garment.fabrics if fabric.kind != _INTERFACING]
+    lines = [_fabric(fabric) for fabric in cloths] or [say("sheet-fabric-unnamed")]
+    return (*lines, say("sheet-fabric-amount"), say("sheet-fabric-wash"))
+
+
+def _interfacings(c: Construction) -> tuple[str, ...]:
+    named = tuple(_fabric(f) for f in c.garment.fabrics if f.kind == _INTERFACING)
+    is_fused = any(entry.verb is Verb.FUSE for entry in c.garment.entries)
+    return named or ((capital(say("sheet-interfacing")),) if is_fused else ())
+
+
+def _fabric(fabric: Fabric) -> str:
+    values = {"name": capital(readable(fabric.id)), "kind": readable(fabric.kind)}
+    if fabric.weight:
+        told = say("sheet-fabric-weight", weight=as_clause(fabric.weight), **values)
+    else:
+        told = say("sheet-fabric", **values)
+    if not fabric.note:
+        return told
+    return say("sheet-fabric-note", fabric=told, note=as_clause(fabric.note))
+
+
+def _notion(notion: Notion) -> str:
+    told = tell_notion(notion)
+    if not notion.note:
+        return told
+    return say("sheet-notion-note", notion=told, note=as_clause(notion.note))
+
+
+def _threads(c: Construction) -> Iterator[str]:
+    used = {op.setup.station for op in c.operations}
+    yield say("sheet-thread")
+    if used & {"overlocker", "coverstitch"}:
+        yield say("sheet-thread-overlocker")
+    if c.acting(Action.BASTE, Action.REMOVE_BASTING):
+        yield say("sheet-thread-baste")
+
+
+def _machines(c: Construction) -> Iterator[str]:
+    for station in stations_used(c):
+        feet = dict.fromkeys(
+            op.setup.foot for op in c.operations if op.setup.station == station.id and op.setup.foot
+        )
+        names = sorted(feet, key=lambda foot: (foot != STANDARD_FOOT, foot))
+        told = listing(say("sheet-foot", foot=foot_name(foot)) for foot in names)
+        if has(f"sheet-machine-{station.id}"):
+            yield say(f"sheet-machine-{station.id}", feet=told)
+        elif station.id not in {"hand", "table"}:
+            title = capital(station.title)
+            yield say("sheet-machine-feet", machine=title, feet=told) if told else title
+
+
+def _tools(c: Construction) -> Iterator[str]:
+    used = {op.setup.station for op in c.operations}
+    yield say("sheet-tool-scissors")
+    yield say("sheet-tool-pins")
+    yield say("sheet-tool-tape")
+    yield say("sheet-tool-chalk")
+    yield say("sheet-tool-ripper")
+    if "iron" in used:
+        yield say("sheet-tool-cloth")
+    if "hand" in used:
+        yield say("sheet-tool-needle")
+    if c.acting(Action.THREAD):
+        yield say("sheet-tool-safety-pin")
+    if any(e.seam in {SeamKind.FACED, SeamKind.FRENCH} for e in c.garment.entries):
+        yield say("sheet-tool-point")

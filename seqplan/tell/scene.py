@@ -1,0 +1,224 @@
+"""An operation with all around it that a sentence may need."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+
+from seqplan.base.ids import OpId, PieceId
+from seqplan.base.measure import Length, both
+from seqplan.model.entry import Entry, SeamKind, Verb
+from seqplan.model.garment import Garment, Notion
+from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import EdgeRef, Layer, Segment
+from seqplan.recipes.construction import Construction
+from seqplan.surface.glued import Part, Surface
+from seqplan.surface.ring import EdgeEnd
+from seqplan.surface.stretch import Stretch
+from seqplan.tell.names import name_edges, name_pieces, name_seam, readable
+from seqplan.tell.usual import told
+
+
+@dataclass(frozen=True)
+class Scene:
+    """One operation in its garment, with what is done before it.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    op
+        The operation.
+    before
+        The operations that are done by then.
+    """
+
+    c: Construction
+    op: Operation
+    before: frozenset[OpId]
+
+    @property
+    def garment(self) -> Garment:
+        """The garment as written."""
+        return self.c.garment
+
+    @cached_property
+    def entry(self) -> Entry:
+        """The entry that the operation comes from."""
+        return self.c.entry(self.op)
+
+    @cached_property
+    def refs(self) -> tuple[EdgeRef, ...]:
+        """The edges that are named: those of the casing for what goes through one."""
+        return self.garment.entry[self.entry.into].run if self.entry.into else self.entry.run
+
+    @cached_property
+    def edges(self) -> str:
+        """The edges as a sentence calls them."""
+        return name_edges(self.garment, self.refs)
+
+    @cached_property
+    def all_edges(self) -> str:
+        """Both sides of a join."""
+        both_sides = dict.fromkeys((*self.entry.run, *self.entry.to))
+        return name_edges(self.garment, tuple(both_sides))
+
+    @cached_property
+    def pieces(self) -> str:
+        """The pieces as a sentence calls them."""
+        return name_pieces(self.garment, self.piece_ids)
+
+    @cached_property
+    def piece_ids(self) -> tuple[PieceId, ...]:
+        """The pieces that are named, in the order in which the entry names them."""
+        named = (*self.entry.pieces, *(ref.piece for ref in (*self.refs, *self.entry.to)))
+        return tuple(dict.fromkeys(named))
+
+    @cached_property
+    def seam(self) -> str:
+        """The seam as a sentence calls it."""
+        return name_seam(self.garment, self.entry)
+
+    @cached_property
+    def notion(self) -> Notion | None:
+        """The notion that is used."""
+        return self.garment.notion.get(self.entry.notion) if self.entry.notion else None
+
+    @property
+    def notion_name(self) -> str:
+        """The notion as a sentence calls it: its kind."""
+        return readable(self.notion.kind) if self.notion else ""
+
+    @cached_property
+    def allowance(self) -> Length | None:
+        """The seam allowance: the entry's own, else the garment's."""
+        return self.entry.allowance or self.garment.allowance
+
+    @cached_property
+    def is_alone(self) -> bool:
+        """Whether copies of the same edges are joined to one another."""
+        one = {(ref.piece, ref.edge) for ref in self.entry.run}
+        return not self.entry.to or one == {(ref.piece, ref.edge) for ref in self.entry.to}
+
+    def usual(self, mm: int) -> str:
+        """A measure of common practice in both systems."""
+        return told(self.garment, mm)
+
+    def inner(self) -> tuple[PieceId, ...]:
+        """The pieces of a join that go to the inside, if some but not all do."""
+        ids = [id_ for id_ in self.piece_ids if self.garment.piece[id_].layer is not Layer.SHELL]
+        return tuple(ids) if len(ids) < len(self.piece_ids) else ()
+
+    def outer(self) -> tuple[PieceId, ...]:
+        """The pieces of a join that stay outside."""
+        inner = set(self.inner())
+        return tuple(id_ for id_ in self.piece_ids if id_ not in inner)
+
+    # -- on the cloth ----------------------------------------------------------------------
+
+    @cached_property
+    def stretches(self) -> tuple[Stretch, ...]:
+        """The stretches of the run, or of the casing that something goes through."""
+        return self.c.stretches.get(self.entry.into or self.entry.id, ())
+
+    @cached_property
+    def is_ring(self) -> bool:
+        """Whether the run goes all the way round something."""
+        return not self.entry.is_flat and any(stretch.is_ring for stretch in self.stretches)
+
+    @cached_property
+    def groups(self) -> tuple[frozenset[Segment], ...]:
+        """The cut edges, those that are sewn in one go together."""
+        held = [set(stretch.segments) for stretch in self.stretches]
+        held += [{g.first, g.second} for g in self.c.shapes[self.entry.id].glues]
+        found: list[set[Segment]] = []
+        for group in held:
+            touching = [other for other in found if other & group]
+            found = [other for other in found if not other & group]
+            found.append(group.union(*touching))
+        return tuple(frozenset(group) for group in found)
+
+    @property
+    def count(self) -> int:
+        """How many times it is done."""
+        return len(self.groups)
+
+    @cached_property
+    def is_once_for_each_side(self) -> bool:
+        """Whether it is done twice, and the second is the mirror image of the first."""
+        if self.count != 2:
+            return False
+        one, other = self.groups
+        flipped = {(s.piece, "a" if s.is_mirrored else "b", s.index) for s in other}
+        return {(s.piece, s.half, s.index) for s in one} == flipped
+
+    @cached_property
+    def crossed(self) -> tuple[Entry, ...]:
+        """The seams that the run goes across and that are sewn by now."""
+        found = dict.fromkeys(e for stretch in self.stretches for e in stretch.junctions)
+        return tuple(self.garment.entry[e] for e in found if self.c.main(e).id in self.before)
+
+    @cached_property
+    def joins_tubes(self) -> bool:
+        """Whether a seam joins two tubes, one of which is slipped into the other."""
+        glues = self.c.shapes[self.entry.id].glues
+        if not glues:
+            return False
+        sewn = (
+            glue
+            for shape in self.c.joins
+            if shape.entry.id != self.entry.id and self.c.main(shape.entry.id).id in self.before
+            for glue in shape.glues
+        )
+        parts = Surface(self.c.rings, sewn).parts
+        one, other = self._part(parts, glues[0].first), self._part(parts, glues[0].second)
+        return one is not other and all(len(part.loops) > 1 for part in (one, other))
+
+    def _part(self, parts: tuple[Part, ...], segment: Segment) -> Part:
+        disc = self.c.rings.disc(segment)
+        return next(part for part in parts if disc in part.discs)
+
+    @cached_property
+    def turns_corner(self) -> bool:
+        """Whether one seam goes on round a corner of a piece."""
+        run = set(self.op.segments)
+        return any(
+            end.neighbour.segment in run and not end.is_straight
+            for segment in run
+            for end in (self.c.rings.across(EdgeEnd(segment, True)),)
+        )
+
+    def beside(self, segments: Iterable[Segment], *, at_mark: bool) -> tuple[Segment, ...]:
+        """Edges next to these on their pieces, at a mark or at a corner, each name once."""
+        run = set(segments)
+        found: dict[str, Segment] = {}
+        for segment in sorted(run):
+            for at_end in (False, True):
+                corner = self.c.rings.across(EdgeEnd(segment, at_end))
+                other = corner.neighbour.segment
+                is_fold = other.index == segment.index and other.half != segment.half
+                if other not in run and corner.is_straight == at_mark and not is_fold:
+                    found.setdefault(self.c.rings.name(other), other)
+        return tuple(found.values())
+
+    def zip_at(self, segment: Segment) -> Operation | None:
+        """The operation that sets a zip into this edge."""
+        ops = self.c.on_segment.get(segment, ())
+        return next((op for op in ops if op.action is Action.SET_ZIP), None)
+
+    def is_faced(self, segment: Segment) -> bool:
+        """Whether a facing is sewn to this edge."""
+        seam = self.c.seam_at(segment)
+        return seam is not None and self.garment.entry[seam].seam is SeamKind.FACED
+
+    def edge_title(self, segment: Segment) -> str:
+        """The name of a cut edge as people read it."""
+        return readable(self.c.rings.name(segment))
+
+    def written(self, length: Length) -> str:
+        """A length in both systems."""
+        return both(length)
+
+    @property
+    def is_join(self) -> bool:
+        """Whether the entry sews a seam."""
+        return self.entry.verb is Verb.SEW

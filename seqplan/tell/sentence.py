@@ -1,0 +1,44 @@
+"""What one operation is told with."""
+
+from dataclasses import dataclass
+
+from seqplan.base.ids import OpId
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sentence:
+    """What to do in one operation.
+
+    Parameters
+    ----------
+    operation
+        The operation that is told.
+    station, foot
+        Where it is done, and the presser foot where it is not the standard one (else empty).
+    text
+        What to do, in whole sentences.
+    check
+        What to look at when it is done, a clause that follows "Check:"; may be empty.
+    """
+
+    operation: OpId
+    station: str
+    foot: str = ""
+    text: str
+    check: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What a teller gives back: whole sentences, and what to check."""
+
+    texts: tuple[str, ...]
+    check: str = ""
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Term:
+    """A word of the trade and what it means."""
+
+    name: str
+    meaning: str

@@ -1,0 +1,157 @@
+"""Make a sheet: everything that a stranger needs to sew a garment from paper."""
+
+from collections.abc import Iterable, Iterator
+from itertools import groupby
+
+from seqplan.base.ids import OpId, PieceId
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action
+from seqplan.model.piece import Layer
+from seqplan.model.station import STANDARD_FOOT
+from seqplan.plan.plan import Group, Plan, Purpose, Step
+from seqplan.recipes.construction import Construction
+from seqplan.tell import usual
+from seqplan.tell.cautions import tell_cautions
+from seqplan.tell.content import Sheet, SheetGroup, SheetStep, StationKey
+from seqplan.tell.cutting import tell_allowances, tell_cutting, tell_cutting_notes, tell_marks
+from seqplan.tell.names import as_sentence, capital, in_garment_order, listing, readable
+from seqplan.tell.needs import stations_used, tell_needs
+from seqplan.tell.sentence import Sentence, Term
+from seqplan.tell.step import foot_name, heading, tell_step
+from seqplan.tell.terms import terms_in
+from seqplan.words.say import has, say
+
+_LAYER_HEADINGS = {Layer.FACING: "sheet-unit-facings", Layer.LINING: "sheet-unit-lining"}
+
+
+def make_sheet(c: Construction, plan: Plan) -> Sheet:
+    """Make the sheet for one order of a garment.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    plan
+        The order: one for a booklet has headings by the part in hand, one for a batch by station.
+    """
+    garment = c.garment
+    steps = _tell_steps(c, plan)
+    groups = tuple(
+        SheetGroup(title, tuple(steps[step.number - 1] for step in held))
+        for title, held in _headed(c, plan)
+    )
+    texts = [text for step in steps for text in _texts(step.sentences)]
+    is_batch = plan.purpose is Purpose.BATCH
+    return Sheet(
+        kind=say("sheet-kind-batch" if is_batch else "sheet-kind-booklet"),
+        title=_line(garment.name) or "",
+        about=_line(garment.about),
+        author=_line(garment.author),
+        version=_line(garment.version),
+        steps=len(steps),
+        operations=len(plan.order),
+        changes=plan.changes,
+        needs=tell_needs(c),
+        cutting=tell_cutting(c),
+        cutting_notes=tell_cutting_notes(c),
+        marks=tell_marks(c),
+        allowances=tell_allowances(c),
+        stations=tuple(_stations(c)),
+        reading=tuple(_reading()),
+        caution_intro=say("caution-intro"),
+        cautions=tell_cautions(c),
+        before=(say("sheet-before-press"), say("sheet-before-scrap")),
+        groups=groups,
+        checks=tuple(_checks(c)),
+        glossary=terms_in(texts),
+    )
+
+
+def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
+    done: set[OpId] = set()
+    known: set[Term] = set()
+    seen: set[str] = set()
+    found = []
+    for group in plan.groups:
+        for step in group.steps:
+            sentences = tell_step(c, step, done)
+            terms = tuple(t for t in terms_in(_texts(sentences)) if t not in known)
+            note = c.garment.entry[step.entry].note
+            is_continued = step.entry in seen
+            found.append(
+                SheetStep(
+                    number=step.number,
+                    entry=step.entry,
+                    heading=heading(c, step, is_continued=is_continued),
+                    sentences=sentences,
+                    terms=terms,
+                    note=as_sentence(note) if note and not is_continued else None,
+                )
+            )
+            done.update(op.id for op in step.operations)
+            known.update(terms)
+            seen.add(step.entry)
+    return found
+
+
+def _headed(c: Construction, plan: Plan) -> Iterator[tuple[str, list[Step]]]:
+    """Steps with their headings; neighbours of one heading stand together."""
+    titled = ((_heading(c, group, step), step) for group in plan.groups for step in group.steps)
+    for title, held in groupby(titled, lambda pair: pair[0]):
+        yield title, [step for _, step in held]
+
+
+def _heading(c: Construction, group: Group, step: Step) -> str:
+    if group.setup is not None:
+        station = capital(c.garment.station[group.setup.station].title)
+        if group.setup.foot in {"", STANDARD_FOOT}:
+            return say("sheet-setup", station=station)
+        return say("sheet-setup-foot", station=station, foot=foot_name(group.setup.foot))
+    pieces = frozenset[PieceId]().union(*(op.pieces for op in step.operations))
+    layers = {c.garment.piece[id_].layer for id_ in pieces}
+    if len(layers) == 1 and layers <= set(_LAYER_HEADINGS):
+        return say(_LAYER_HEADINGS[layers.pop()])
+    if not group.unit:
+        return say("sheet-unit-none")
+    if group.unit == set(c.garment.piece) and len(group.unit) > 1:
+        return say("sheet-unit-whole")
+    ids = in_garment_order(c.garment, group.unit)
+    return capital(listing(c.garment.piece[id_].title for id_ in ids))
+
+
+def _stations(c: Construction) -> Iterator[StationKey]:
+    for station in stations_used(c):
+        key = f"sheet-station-{station.id}"
+        note = say(key) if has(key) else ""
+        yield StationKey(station.id, station.mark, station.title, note)
+
+
+def _reading() -> Iterator[str]:
+    yield say("sheet-read-order")
+    yield say("sheet-read-stitch", stitch=usual.stitch(usual.STRAIGHT_STITCH))
+    yield say("sheet-read-measures")
+    yield say("sheet-read-pieces")
+
+
+def _checks(c: Construction) -> Iterator[str]:
+    yield say("sheet-done-threads")
+    yield say("sheet-done-seams")
+    yield say("sheet-done-basting")
+    closing = c.acting(Action.SET_ZIP, Action.ATTACH, Action.THREAD)
+    ids = dict.fromkeys(notion for op in closing for notion in op.notions)
+    if ids:
+        kinds = dict.fromkeys(readable(c.garment.notion[id_].kind) for id_ in ids)
+        yield say("sheet-done-closures", closures=listing(kinds))
+    if any(entry.verb is Verb.HEM for entry in c.garment.entries):
+        yield say("sheet-done-hem")
+    yield say("sheet-done-press")
+    yield say("sheet-done-boxes")
+
+
+def _texts(sentences: Iterable[Sentence]) -> list[str]:
+    return [text for sentence in sentences for text in (sentence.text, sentence.check)]
+
+
+def _line(text: str | None) -> str | None:
+    """The text in one line."""
+    return " ".join(text.split()) if text else None

@@ -1,0 +1,101 @@
+"""Tell a step: every operation of it in plain sentences."""
+
+from collections.abc import Callable, Collection, Mapping
+from itertools import takewhile
+from typing import Final
+
+from seqplan.base.ids import OpId
+from seqplan.model.operation import Action, Operation
+from seqplan.model.station import STANDARD_FOOT
+from seqplan.plan.plan import Step
+from seqplan.recipes.book import recipe_for
+from seqplan.recipes.construction import Construction
+from seqplan.recipes.recipe import MAIN
+from seqplan.tell import closures, folds, seams, shaping
+from seqplan.tell.names import as_sentence, capital, readable
+from seqplan.tell.scene import Scene
+from seqplan.tell.sentence import Sentence, Told
+from seqplan.words.say import say
+
+TELLERS: Final[Mapping[Action, Callable[[Scene], Told]]] = {
+    **seams.TELLERS,
+    **folds.TELLERS,
+    **closures.TELLERS,
+    **shaping.TELLERS,
+}
+"""Who tells which action; every action has its teller."""
+
+
+def tell_step(
+    c: Construction, step: Step, before: Collection[OpId] | None = None
+) -> tuple[Sentence, ...]:
+    """Tell the operations of a step, each with one or more whole sentences.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    step
+        The step.
+    before
+        The operations that are done before it; what the file lists before it where nobody says.
+    """
+    ids = [op.id for op in step.operations]
+    if before is None:
+        before = list(takewhile(lambda id_: id_ not in ids, c.ids))
+    done = set(before)
+    told = []
+    for op in step.operations:
+        told.append(tell_operation(c, op, done))
+        done.add(op.id)
+    return tuple(told)
+
+
+def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> Sentence:
+    """Tell one operation.
+
+    The author's ``say:`` stands in place of what the program would say of the operation that the
+    entry is named after; the other parts of its recipe are told as usual.
+    """
+    scene = Scene(c, op, frozenset(before))
+    foot = "" if op.setup.foot == STANDARD_FOOT else foot_name(op.setup.foot)
+    own = scene.entry.say if op.part == MAIN else None
+    if own:
+        told = Told((as_sentence(own),))
+    else:
+        told = TELLERS[op.action](scene)
+        told = Told((*told.texts, *_place(scene, foot)), told.check)
+    return Sentence(
+        operation=op.id,
+        station=op.setup.station,
+        foot=foot,
+        text=" ".join(told.texts),
+        check=told.check,
+    )
+
+
+def heading(c: Construction, step: Step, *, is_continued: bool = False) -> str:
+    """The heading of a step: the author's title, else the name of the entry."""
+    entry = c.garment.entry[step.entry]
+    title = " ".join((entry.title or "").split()) or capital(readable(entry.id))
+    return say("step-heading-continued", title=title) if is_continued else title
+
+
+def foot_name(foot: str) -> str:
+    """The name of a presser foot without the word "foot".
+
+    >>> foot_name("zip foot"), foot_name("invisible zip")
+    ('zip', 'invisible zip')
+    """
+    return readable(foot).removesuffix(" foot")
+
+
+def _place(scene: Scene, foot: str) -> list[str]:
+    """The foot where it is not the standard one, the station where the author changed it."""
+    texts = [say("step-foot", foot=foot)] if foot else []
+    recipe = recipe_for(scene.entry, scene.garment)
+    usual = {ingredient.part: ingredient.station for ingredient in recipe}
+    station = scene.op.setup.station
+    if station != usual[scene.op.part]:
+        texts.append(say("step-at-station", station=scene.garment.station[station].title))
+    return texts

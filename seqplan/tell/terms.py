@@ -1,0 +1,55 @@
+"""Words of the trade: which of them a text uses, and what they mean."""
+
+import re
+from collections.abc import Iterable
+from functools import cache
+from typing import Final
+
+from seqplan.tell.sentence import Term
+from seqplan.words.say import say
+
+_KEYS: Final = (
+    "allowance",
+    "backstitch",
+    "baste",
+    "casing",
+    "clip",
+    "dart",
+    "ease",
+    "facing",
+    "finish",
+    "french",
+    "fuse",
+    "gather",
+    "grade",
+    "interfacing",
+    "mark",
+    "notch",
+    "pleat",
+    "raw-edge",
+    "right-sides",
+    "seam-line",
+    "slip-stitch",
+    "staystitch",
+    "topstitch",
+    "understitch",
+    "wrong-sides",
+)
+
+
+def terms_in(texts: Iterable[str]) -> tuple[Term, ...]:
+    """The words of the trade that occur, in the order of their names."""
+    text = " ".join(texts)
+    found = [key for key in _KEYS if _forms(key).search(text)]
+    return tuple(sorted(_term(key) for key in found))
+
+
+@cache
+def _forms(key: str) -> re.Pattern[str]:
+    """All forms of a word, whole words only, in whatever case."""
+    forms = "|".join(re.escape(form) for form in say(f"term-{key}-forms").split("|"))
+    return re.compile(rf"\b(?:{forms})\b", re.IGNORECASE)
+
+
+def _term(key: str) -> Term:
+    return Term(say(f"term-{key}-name"), say(f"term-{key}"))

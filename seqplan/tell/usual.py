@@ -1,0 +1,120 @@
+"""Measures that no file gives: common practice, each with where it is seen.
+
+Sources by title: "Apparel" = Apparel: Design, Textiles & Construction, Goodheart-Willcox 2012,
+chapter 26; "Dressmaking" = A Complete Course in Dressmaking, I. D. Conover 1921; "French seam" =
+Technique: French Seam, Utah State University Extension; others in full. Common practice has no
+single source.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from seqplan.base.measure import MM_PER_INCH, Length, both
+from seqplan.model.garment import Garment
+from seqplan.words.say import say
+
+STAYSTITCH_INSIDE = 3
+"""From the seam line towards the raw edge; 1/8 in: common practice."""
+GRADED_NARROW = 3
+GRADED_WIDE = 6
+"""The layer next to the outside widest, 1/4 in, the inner less: Apparel; 3 and 6 mm: Sew magazine,
+"Crash course on creating collars"."""
+TRIMMED = 6
+"""Seams that are trimmed: 1/8 to 1/4 in: Apparel."""
+FRENCH_TRIMMED = 3
+"""After the first row, 1/8 in: French seam."""
+UNDERSTITCH = 3
+"""From the seam, 1/8 in: Threads, "How to Understitch a Facing"."""
+CLIP_FROM = 6
+CLIP_TO = 13
+"""A clip every 1/4 to 1/2 in: Apparel."""
+FRENCH_CLIP_SHORT = 3
+"""How far before the final seam line a snip at the end of a French seam stops: common practice."""
+EDGE_STITCH = 2
+"""From the inner fold of a hem or casing: common practice."""
+TOPSTITCH = 6
+"""From seam or edge: common practice."""
+FIRST_TURN = 10
+"""The first turn of an edge turned twice: common practice; never deeper than the second."""
+SLIP_STITCH_APART = 6
+"""Between hand stitches of a hem: common practice."""
+OVERLAP_OF_STITCHING = 20
+"""Where a row that runs round meets its beginning: common practice."""
+ELASTIC_OVERLAP = 20
+"""1/2 to 1 in: common practice of elastic casings."""
+ZIP_STOP_UNDER_FACING = 13
+ZIP_STOP = 6
+"""Top stop below the seam line: 1/4 in, and 1/2 in where a facing follows."""
+CENTRED_ZIP = 6
+"""From the seam line on each side, 1/4 in: "How to fix a stuck zipper" and common practice."""
+FOLD_CLEAR_OF_ZIP = 3
+"""Between the fold of a facing and the teeth: common practice."""
+BASTE_OUTSIDE = 3
+"""From the seam line towards the raw edge, so that the seam does not catch it: common practice."""
+PLEAT_BASTE = 6
+"""From the raw edge: common practice."""
+GATHER_FIRST = 6
+GATHER_SECOND = 13
+"""Rows from the raw edge, 1/4 and 1/2 in: published rows at 6, 13 and 19 mm."""
+
+STRAIGHT_STITCH = "2.5"
+STAYSTITCH_LENGTH = "2"
+TOPSTITCH_LENGTH = "3"
+"""Stitch lengths in mm: regular 2 to 3, staystitching 1.5 to 2, topstitching 3 to 3.5."""
+
+
+def usual(garment: Garment, mm: int | Fraction) -> Length:
+    """A measure of common practice in the unit that the file uses."""
+    return Length(Fraction(mm), "in" if garment.units == "in" else "mm")
+
+
+def told(garment: Garment, mm: int | Fraction) -> str:
+    """A measure of common practice in both systems, the file's first."""
+    return both(usual(garment, mm))
+
+
+def stitch(mm: str) -> str:
+    """A stitch length, also as stitches to the inch."""
+    per_inch = round(MM_PER_INCH / Fraction(mm))
+    return say("step-stitch-length", mm=mm, per_inch=per_inch)
+
+
+def first_turn(depth: Length) -> Length:
+    """How deep the first turn of an edge turned twice is: 1 cm, or all of a narrow hem."""
+    return Length(min(Fraction(FIRST_TURN), depth.mm), depth.written_in)
+
+
+@dataclass(frozen=True, slots=True)
+class FrenchRows:
+    """The rows of a French seam: the first from the raw edges, the second from the fold."""
+
+    first: Length
+    second: Length
+
+
+def french_rows(allowance: Length) -> FrenchRows:
+    """Part an allowance between the two rows, the first the narrower.
+
+    Together they take up the whole allowance in both systems, each rounded as printed, so that
+    whoever follows the inches sews the same seam. Published: 3/8 and 3/8 in (French seam), 1/8 and
+    1/4 in (Dressmaking).
+
+    >>> rows = french_rows(Length(Fraction(10)))
+    >>> both(rows.first), both(rows.second)
+    ('4 mm (⅛ in)', '6 mm (¼ in)')
+    """
+    unit = allowance.written_in
+    grain = MM_PER_INCH / 8 if unit == "in" else Fraction(1)
+    half = max(1, int(allowance.mm / 2 / grain))
+    best = next((n for n in range(half, 2, -1) if _adds_up(allowance, n * grain)), half)
+    first = min(best * grain, allowance.mm)
+    return FrenchRows(Length(first, unit), Length(allowance.mm - first, unit))
+
+
+def _adds_up(allowance: Length, first: Fraction) -> bool:
+    """Whether the printed inches of the rows add up to those of the allowance."""
+    return _eighths(first) + _eighths(allowance.mm - first) == _eighths(allowance.mm)
+
+
+def _eighths(mm: Fraction) -> int:
+    return max(1, round(mm / MM_PER_INCH * 8))
