@@ -20,13 +20,7 @@ from seqplan.graph.reason import Arc, Reason
 
 
 class UnknownOperationError(ValueError):
-    """An arc or a reason names an operation that is not in the sequence.
-
-    Attributes
-    ----------
-    operation
-        The name that nothing bears.
-    """
+    """An arc or a reason names an ``operation`` that is not in the sequence."""
 
     def __init__(self, operation: OpId) -> None:
         super().__init__(f"`{operation}` is not among the operations")
