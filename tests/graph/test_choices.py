@@ -22,7 +22,7 @@ def agrees(decision, order):
 
 
 @given(problems(least=2, most=5, most_choices=4, acyclic=True))
-@settings(max_examples=150)
+@settings(max_examples=90)
 def test_settling_loses_no_order_that_holds_everything(problem):
     names, given_reasons = problem
     start = Problem.of(names, given_reasons).start
@@ -33,7 +33,7 @@ def test_settling_loses_no_order_that_holds_everything(problem):
 
 
 @given(problems(least=2, most=5, most_choices=4, acyclic=True), st.data())
-@settings(max_examples=150)
+@settings(max_examples=90)
 def test_the_cases_of_an_either_or_lose_no_order_that_holds_everything(problem, data):
     names, given_reasons = problem
     start = Problem.of(names, given_reasons).start

@@ -9,7 +9,7 @@ PAIRS = st.lists(st.tuples(st.integers(0, 6), st.integers(0, 6)), max_size=15)
 
 
 @given(PAIRS)
-@settings(max_examples=200)
+@settings(max_examples=100)
 def test_arcs_added_one_by_one_give_what_networkx_finds_or_are_refused(pairs):
     closure = Closure(7)
     graph = nx.empty_graph(7, create_using=nx.DiGraph)
@@ -26,7 +26,7 @@ def test_arcs_added_one_by_one_give_what_networkx_finds_or_are_refused(pairs):
 
 
 @given(PAIRS)
-@settings(max_examples=200)
+@settings(max_examples=100)
 def test_arcs_closed_at_once_give_the_same(pairs):
     one_by_one = Closure(7)
     fits = one_by_one.add_all(pairs)

@@ -17,14 +17,14 @@ def without(reasons, dropped):
 
 
 @given(problems(most=5, most_arcs=7))
-@settings(max_examples=200)
+@settings(max_examples=100)
 def test_conflicts_are_reported_exactly_when_no_order_exists(problem):
     names, given_reasons = problem
     assert bool(conflicts(names, given_reasons)) == (not has_order(names, given_reasons))
 
 
 @given(problems(least=2, most=4, most_arcs=8))
-@settings(max_examples=150)
+@settings(max_examples=90)
 def test_a_conflict_less_any_one_reason_admits_an_order(problem):
     names, given_reasons = problem
     for conflict in conflicts(names, given_reasons):
@@ -35,7 +35,7 @@ def test_a_conflict_less_any_one_reason_admits_an_order(problem):
 
 
 @given(problems(least=2, most=4, most_arcs=8))
-@settings(max_examples=150)
+@settings(max_examples=90)
 def test_giving_up_the_weakest_of_every_conflict_is_enough(problem):
     names, given_reasons = problem
     weakest = {conflict.weakest for conflict in conflicts(names, given_reasons)}
@@ -51,7 +51,7 @@ def test_shuffled_reasons_give_the_same_conflicts(problem, shuffler):
 
 
 @given(problems(least=2, most=4, most_arcs=6, most_choices=3), st.data())
-@settings(max_examples=150)
+@settings(max_examples=90)
 def test_what_is_given_up_is_the_least(problem, data):
     names, given_reasons = problem
     split = data.draw(st.integers(0, len(given_reasons)))

@@ -11,7 +11,7 @@ from seqplan.graph.precedence import Precedence, UnknownOperationError
 
 
 @given(problems(most=5, most_arcs=5, most_choices=6))
-@settings(max_examples=300)
+@settings(max_examples=90)
 def test_directions_are_found_exactly_when_an_order_exists(problem):
     names, given_reasons = problem
     chosen = find_directions(names, given_reasons)

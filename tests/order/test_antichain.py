@@ -15,7 +15,7 @@ PAIRS = st.lists(
 
 
 @given(PAIRS)
-@settings(max_examples=200)
+@settings(max_examples=100)
 def test_the_largest_set_without_a_clash_is_found_and_of_those_the_latest(pairs):
     closure = Closure(SIZE)
     assert closure.add_all(pairs)
