@@ -20,13 +20,11 @@ def set_zip(s: Scene) -> Told:
     """Setting a zip."""
     opening = s.edge_title(s.op.segments[0])
     upper = _upper_edge(s)
-    is_faced = upper is not None and s.is_faced(upper)
-    below = s.usual(usual.ZIP_STOP_UNDER_FACING if is_faced else usual.ZIP_STOP)
-    values = {"notion": s.notion_name, "opening": opening, "below": below}
+    values = {"notion": s.notion_name, "opening": opening, "below": stop_below(s)}
     runs = say("step-check-zip-runs")
     if s.entry.method is ZipMethod.CENTRED:
-        distance = s.usual(usual.CENTRED_ZIP)
-        return Told((say("step-set-centred", distance=distance, **values),), runs)
+        row = say("step-stitch-centred", distance=s.usual(usual.CENTRED_ZIP))
+        return Told((say("step-set-centred", **values), row), runs)
     values["edges"] = s.edges
     if s.allowance is None or upper is None:
         first = say("step-set-invisible-plain", **values)
@@ -34,7 +32,15 @@ def set_zip(s: Scene) -> Told:
         names = {"allowance": both(s.allowance), "upper": s.edge_title(upper)}
         first = say("step-set-invisible", **names, **values)
     mark = say("step-zip-mark-sides", notion=s.notion_name)
-    return Told((mark, first, say("step-set-other-tape")), say("step-check-invisible"))
+    row = say("step-stitch-invisible", opening=opening)
+    return Told((mark, first, row, say("step-set-other-tape")), say("step-check-invisible"))
+
+
+def stop_below(s: Scene) -> str:
+    """How far the top stop lies below the seam line at the top of an opening."""
+    upper = _upper_edge(s)
+    is_faced = upper is not None and s.is_faced(upper)
+    return s.usual(usual.ZIP_STOP_UNDER_FACING if is_faced else usual.ZIP_STOP)
 
 
 def remove_basting(s: Scene) -> Told:

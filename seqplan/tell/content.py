@@ -107,8 +107,6 @@ class Sheet:
         The key of the stations that are used, and how to read the sheet.
     caution_intro, cautions
         What to take care of.
-    before
-        What to do before the first step.
     groups
         The steps.
     checks
@@ -136,7 +134,6 @@ class Sheet:
     reading: tuple[str, ...]
     caution_intro: str
     cautions: tuple[Titled, ...]
-    before: tuple[str, ...]
     groups: tuple[SheetGroup, ...]
     checks: tuple[str, ...]
     glossary: tuple[Term, ...]

@@ -3,14 +3,16 @@
 from collections.abc import Iterator
 
 from seqplan.base.measure import both
-from seqplan.model.entry import Entry, Verb
+from seqplan.model.entry import Entry, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Cut, EdgeRef, Layer, Piece
 from seqplan.recipes.construction import Construction
 from seqplan.tell import usual
+from seqplan.tell.closures import stop_below
 from seqplan.tell.content import CutRow
 from seqplan.tell.folds import whole_fold
 from seqplan.tell.names import as_sentence, capital, listing, name_edges, name_pieces, readable
+from seqplan.tell.scene import Scene
 from seqplan.words.say import say
 
 _HOLDING = (Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP, Action.TACK)
@@ -26,7 +28,7 @@ def tell_cutting_notes(c: Construction) -> tuple[str, ...]:
     if not c.garment.pieces:
         return (say("sheet-no-pieces"),)
     cuts = {piece.cut for piece in c.garment.pieces}
-    notes = []
+    notes = [say("sheet-cut-first")]
     if Cut.FOLD in cuts:
         notes.append(say("sheet-fold-means"))
     if Cut.PAIR in cuts:
@@ -48,7 +50,10 @@ def tell_marks(c: Construction) -> tuple[str, ...]:
             say("sheet-marked", pieces=name, one=readable(one), other=readable(other))
             for one, other in pairs.values()
         ]
-    return (*found, say("sheet-marked-notches")) if c.garment.pieces else ()
+    if not c.garment.pieces:
+        return ()
+    found += [_zip_mark(Scene(c, op, frozenset())) for op in c.acting(Action.SET_ZIP)]
+    return (*found, say("sheet-marked-notches"), say("sheet-marked-names"))
 
 
 def tell_allowances(c: Construction) -> tuple[str, ...]:
@@ -89,6 +94,18 @@ def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
             notes=(say("sheet-cut-fused", pieces=name_pieces(c.garment, (piece.id,))),),
             is_interfacing=True,
         )
+
+
+def _zip_mark(s: Scene) -> str:
+    """Where an opening ends, for whoever has no pattern that shows it."""
+    values = {
+        "opening": s.edge_title(s.op.segments[0]),
+        "notion": s.notion_name,
+        "below": stop_below(s),
+    }
+    if s.entry.method is ZipMethod.CENTRED:
+        return say("sheet-marked-centred", **values)
+    return say("sheet-marked-invisible", short=s.usual(usual.INVISIBLE_ZIP_LONGER), **values)
 
 
 def _how(piece: Piece) -> str:

@@ -102,6 +102,8 @@ def _cutting_to_length(s: Scene) -> list[str]:
     if notion is None or notion.length is None:
         return []
     values = {"notion": s.notion_name, "length": both(notion.length)}
+    if notion.count > 1:
+        return [say("step-thread-lengths", count=notion.count, **values)]
     if notion.note:
         return [say("step-thread-length-note", note=as_clause(notion.note), **values)]
     return [say("step-thread-length", **values)]

@@ -85,6 +85,23 @@ def _threads(c: Construction) -> Iterator[str]:
         yield say("sheet-thread-overlocker")
     if c.acting(Action.BASTE, Action.REMOVE_BASTING):
         yield say("sheet-thread-baste")
+    if "lockstitch" in used:
+        yield from _needles(c)
+
+
+def _needles(c: Construction) -> Iterator[str]:
+    """Machine needles by the weight of the cloth: 70/10 light, 80/12 medium, 90/14 heavy.
+
+    Sizes as in Sweet Briar Studio, "On pins and needles", and common practice.
+    """
+    keys: dict[str, None] = {}
+    for fabric in c.garment.fabrics:
+        if fabric.kind == _INTERFACING:
+            continue
+        key = "knit" if fabric.kind == "knit" else (fabric.weight or "any").casefold()
+        keys[key if has(f"sheet-needle-{key}") else "any"] = None
+    for key in keys or {"any": None}:
+        yield say(f"sheet-needle-{key}")
 
 
 def _machines(c: Construction) -> Iterator[str]:

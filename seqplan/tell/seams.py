@@ -37,7 +37,7 @@ def enclose(s: Scene) -> Told:
     else:
         rows = usual.french_rows(s.allowance)
         text = say("step-enclose", seam=s.seam, second=both(rows.second))
-    return Told((text, *again(s)), say("step-check-enclosed"))
+    return Told((text, *_ends(s), *again(s)), say("step-check-enclosed"))
 
 
 def baste(s: Scene) -> Told:
@@ -136,6 +136,8 @@ def again(s: Scene) -> tuple[str, ...]:
         return ()
     if s.is_once_for_each_side:
         return (say("step-other-side"),)
+    if s.count == 2:
+        return (say("step-the-other"),)
     return (say("step-the-others", count=s.count),)
 
 

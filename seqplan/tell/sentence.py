@@ -15,8 +15,8 @@ class Sentence:
         The operation that is told.
     station, foot
         Where it is done, and the presser foot where it is not the standard one (else empty).
-    text
-        What to do, in whole sentences.
+    texts
+        What to do, in whole sentences, in the order in which it is done.
     check
         What to look at when it is done, a clause that follows "Check:"; may be empty.
     """
@@ -24,8 +24,13 @@ class Sentence:
     operation: OpId
     station: str
     foot: str = ""
-    text: str
+    texts: tuple[str, ...]
     check: str = ""
+
+    @property
+    def text(self) -> str:
+        """All that is to be done, in one paragraph."""
+        return " ".join(self.texts)
 
 
 @dataclass(frozen=True, slots=True)

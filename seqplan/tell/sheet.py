@@ -60,7 +60,6 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         reading=tuple(_reading()),
         caution_intro=say("caution-intro"),
         cautions=tell_cautions(c),
-        before=(say("sheet-before-press"), say("sheet-before-scrap")),
         groups=groups,
         checks=tuple(_checks(c)),
         glossary=terms_in(texts),
@@ -144,6 +143,8 @@ def _checks(c: Construction) -> Iterator[str]:
         yield say("sheet-done-closures", closures=listing(kinds))
     if any(entry.verb is Verb.HEM for entry in c.garment.entries):
         yield say("sheet-done-hem")
+    if c.garment.pieces:
+        yield say("sheet-done-turned")
     yield say("sheet-done-press")
     yield say("sheet-done-boxes")
 

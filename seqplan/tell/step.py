@@ -69,7 +69,7 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
         operation=op.id,
         station=op.setup.station,
         foot=foot,
-        text=" ".join(told.texts),
+        texts=told.texts,
         check=told.check,
     )
 

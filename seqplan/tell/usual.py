@@ -45,6 +45,9 @@ ELASTIC_OVERLAP = 20
 ZIP_STOP_UNDER_FACING = 13
 ZIP_STOP = 6
 """Top stop below the seam line: 1/4 in, and 1/2 in where a facing follows."""
+INVISIBLE_ZIP_LONGER = 25
+"""How much longer an invisible zip is than its opening, since the slider stops the foot: common
+practice."""
 CENTRED_ZIP = 6
 """From the seam line on each side, 1/4 in: "How to fix a stuck zipper" and common practice."""
 FOLD_CLEAR_OF_ZIP = 3

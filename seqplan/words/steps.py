@@ -54,14 +54,14 @@ _SEAMS: Final[dict[str, str]] = {
         " ends and any notches meet, and pin across the {edges} edges."
     ),
     "step-lay-tubes": (
-        "Turn one of the two tubes right side out and slip it into the other, which stays wrong"
-        " side out, so that right sides face each other; let the ends and any notches of {edges}"
-        " meet, and pin."
+        "The two parts are tubes by now: turn one right side out and slip it into the other,"
+        " which stays wrong side out, so that right sides face each other; let the ends and any"
+        " notches of {edges} meet, and pin."
     ),
     "step-lay-tubes-french": (
-        "Leave one of the two tubes wrong side out and slip it into the other, which is right"
-        " side out, so that wrong sides face each other; let the ends and any notches of {edges}"
-        " meet, and pin."
+        "The two parts are tubes by now: leave one wrong side out and slip it into the other,"
+        " which is right side out, so that wrong sides face each other; let the ends and any"
+        " notches of {edges} meet, and pin."
     ),
     "step-match-seams": (
         "Where the seam crosses {seams}, put a pin straight through both layers at the stitching,"
@@ -127,6 +127,7 @@ _SEAMS: Final[dict[str, str]] = {
     "step-twice-sides": "Sew this seam twice, once for each side.",
     "step-seam-times": "Sew {count} such seams in all.",
     "step-other-side": "Do the same on the other side.",
+    "step-the-other": "Do the same with the other one.",
     "step-the-others": "Do the same with the others, {count} in all.",
     "step-check-seam": (
         "both layers are caught all the way along, and nothing else is caught between them."
@@ -318,6 +319,7 @@ _FOLDS: Final[dict[str, str]] = {
         " that it cannot slip in; draw it through the channel of {edges}."
     ),
     "step-thread-length": "Cut the {notion} to {length} before you begin.",
+    "step-thread-lengths": "Cut the {notion} into {count} lengths of {length} before you begin.",
     "step-thread-length-note": "Cut the {notion} to {length} before you begin ({note}).",
     "step-check-elastic": "the elastic is not twisted anywhere; feel it all the way round.",
     "step-thread-cord": (
@@ -365,14 +367,15 @@ _ZIPS: Final[dict[str, str]] = {
         "Open the {notion} and lay the tape L face down on the right side of the cloth marked L,"
         " along {edges}: the coil on the seam line, {allowance} from the raw edge, the flat of"
         " the tape towards the raw edge, and the top stop {below} below the {upper} seam line."
-        " Pin, and stitch close beside the coil from the top down to the mark where the {opening}"
-        " ends; backstitch."
     ),
     "step-set-invisible-plain": (
         "Open the {notion} and lay the tape L face down on the right side of the cloth marked L,"
         " along {edges}: the coil on the seam line, the flat of the tape towards the raw edge,"
-        " and the top stop {below} below the seam line at the top. Pin, and stitch close beside"
-        " the coil from the top down to the mark where the {opening} ends; backstitch."
+        " and the top stop {below} below the seam line at the top."
+    ),
+    "step-stitch-invisible": (
+        "Pin, and stitch close beside the coil from the top down to the mark where the {opening}"
+        " ends; backstitch."
     ),
     "step-set-other-tape": (
         "Without twisting the zip, stitch the tape R to the cloth marked R in the same way."
@@ -395,8 +398,11 @@ _ZIPS: Final[dict[str, str]] = {
     "step-set-centred": (
         "Close the {notion} and lay it face down on the wrong side of the basted {opening}, the"
         " teeth exactly over the seam line and the top stop {below} below the seam line at the"
-        " top; baste the tapes to the allowances. From the right side stitch down one side"
-        " {distance} from the seam line, across below the bottom stop, and up the other side."
+        " top; baste the tapes to the allowances."
+    ),
+    "step-stitch-centred": (
+        "From the right side stitch down one side {distance} from the seam line, across below the"
+        " bottom stop, and up the other side."
     ),
     "step-check-centred": "the rows are straight and equally far from the opening.",
     "step-zip-unbaste": (
@@ -505,9 +511,9 @@ _OTHERS: Final[dict[str, str]] = {
     ),
     "step-check-tack-zip": "the zip runs past the folds without catching.",
     "step-attach-hook": (
-        "By hand, sew the hook to the inside of one of {edges}, at the end where the opening"
-        " begins, and the eye opposite on the other, so that the two sides just meet; sew through"
-        " the inner layers only."
+        "By hand, sew the hook to the inside of one of {edges}, at the end beside the opening,"
+        " and the eye opposite on the other, so that the two sides just meet; either may bear the"
+        " hook. Sew through the inner layers only."
     ),
     "step-attach-button": (
         "By hand, sew the {notion} on along {edges}, opposite the buttonholes or where the"
@@ -735,7 +741,6 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-cutting": "Cut",
     "sheet-allowances": "Allowances",
     "sheet-marks": "Mark before you take the pattern off",
-    "sheet-before": "Before the first step",
     "sheet-key": "How to read this sheet",
     "sheet-cautions": "Take care",
     "sheet-steps": "Steps",
@@ -755,7 +760,7 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-need-fabric": "Fabric",
     "sheet-need-interfacing": "Interfacing",
     "sheet-need-notions": "Notions",
-    "sheet-need-thread": "Thread",
+    "sheet-need-thread": "Thread and needles",
     "sheet-need-machines": "Machines and feet",
     "sheet-need-tools": "Tools",
     "sheet-fabric": "{name}: {kind}",
@@ -779,6 +784,11 @@ _SHEET: Final[dict[str, str]] = {
         "Thread for the overlocker, one reel for each of its needles and loopers"
     ),
     "sheet-thread-baste": "Basting thread of another colour",
+    "sheet-needle-light": "New machine needles, about 70/10 for light cloth",
+    "sheet-needle-medium": "New machine needles, about 80/12 for medium cloth",
+    "sheet-needle-heavy": "New machine needles, about 90/14 for heavy cloth",
+    "sheet-needle-knit": "New machine needles with ball points, for knitted cloth",
+    "sheet-needle-any": "New machine needles that suit the cloth",
     "sheet-machine-lockstitch": "Sewing machine with {feet}",
     "sheet-foot": "{foot} foot",
     "sheet-machine-overlocker": "Overlocker, or a zigzag stitch on the sewing machine",
@@ -789,7 +799,7 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-tool-tape": "Tape measure and a short ruler",
     "sheet-tool-chalk": "Tailor's chalk or another marker that comes out, tried on a scrap",
     "sheet-tool-ripper": "Seam ripper",
-    "sheet-tool-needle": "Hand needle and thimble",
+    "sheet-tool-needle": "Hand needles and a thimble",
     "sheet-tool-safety-pin": "Safety pin or bodkin",
     "sheet-tool-point": (
         "Something blunt and pointed, such as a knitting needle, to push out corners"
@@ -810,10 +820,11 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-cut-some": "{count}, all alike",
     "sheet-cut-mirrored": "{count}, with the pattern turned over",
     "sheet-layer": "{name}, {layer}",
-    "sheet-cut-fused": "Interfacing, to be fused to {pieces}.",
+    "sheet-cut-fused": "Interfacing of the same size, to be fused to {pieces}.",
     "sheet-fabric-none": "as you choose",
     "sheet-interfacing": "interfacing",
     "sheet-no-pieces": "This garment file lists no pieces; cut what your pattern shows.",
+    "sheet-cut-first": "Press the cloth, lay out every piece along the grain, then cut.",
     "sheet-fold-means": (
         "On the fold: lay the edge of the pattern that is marked so on the fold of doubled cloth,"
         " and do not cut along it."
@@ -822,7 +833,16 @@ _SHEET: Final[dict[str, str]] = {
         "A mirrored pair: cut through two layers with right sides together, or turn the pattern"
         " over for every second one."
     ),
-    "sheet-marked": "On {pieces}: the point where {one} and {other} meet.",
+    "sheet-marked": "On {pieces}: the point where {one} and {other} meet, as the pattern shows it.",
+    "sheet-marked-invisible": (
+        "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"
+        " top stop {below} below the seam line, and mark {short} above its bottom stop."
+    ),
+    "sheet-marked-centred": (
+        "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"
+        " top stop {below} below the seam line, and mark just below its bottom stop."
+    ),
+    "sheet-marked-names": "On the wrong side of every piece: its name, and which end is up.",
     "sheet-marked-notches": "All notches, and the middle of every edge that lies on a fold.",
     # Allowances.
     "sheet-allowance": "A seam allowance of {allowance} is included unless a step says otherwise.",
@@ -856,10 +876,6 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-station-iron": "press down and lift, without sliding; from the wrong side if you can",
     "sheet-station-hand": "needle, thread and thimble",
     "sheet-station-table": "scissors, chalk, pins and a good light",
-    "sheet-before-press": "Press the cloth, lay out every piece along the grain, then cut.",
-    "sheet-before-scrap": (
-        "Sew a seam on a scrap, two layers, and press it: adjust until it is flat."
-    ),
     # Units and checks.
     "sheet-unit-whole": "The whole garment",
     "sheet-unit-facings": "The facings",
@@ -872,6 +888,7 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-done-basting": "No pin, basting thread or chalk is left.",
     "sheet-done-closures": "Every closure works, several times: {closures}.",
     "sheet-done-hem": "Hems are level, and nothing is twisted.",
+    "sheet-done-turned": "It is turned right side out.",
     "sheet-done-press": "All is pressed once more from the wrong side.",
     "sheet-done-boxes": "Every box on this sheet is ticked.",
 }

@@ -1,5 +1,6 @@
 """The booklet as one HTML page: no scripts, nothing from elsewhere, ready to print."""
 
+from collections.abc import Iterable
 from functools import cache
 from importlib.resources import files
 from typing import Final
@@ -12,6 +13,8 @@ from seqplan.words.say import say
 
 _PAGE: Final = "booklet.html"
 _STYLE: Final = "booklet.css"
+_SHORT: Final = 50
+"""A sentence of so many letters does not need a paragraph of its own."""
 
 
 def booklet_html(sheet: Sheet) -> str:
@@ -39,6 +42,21 @@ def css_string(text: str) -> Markup:
     return Markup(f'"{inner}"')
 
 
+def paragraphs(texts: Iterable[str]) -> list[str]:
+    """Put sentences into paragraphs: each its own, but short ones follow on the one before.
+
+    >>> paragraphs(["Stitch from the mark to the end, as close to the fold as you can.", "Turn."])
+    ['Stitch from the mark to the end, as close to the fold as you can. Turn.']
+    """
+    found: list[str] = []
+    for text in texts:
+        if found and len(text) <= _SHORT:
+            found[-1] = f"{found[-1]} {text}"
+        else:
+            found.append(text)
+    return found
+
+
 @cache
 def _environment() -> Environment:
     here = files(__package__)
@@ -51,5 +69,6 @@ def _environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
+    environment.filters["paragraphs"] = paragraphs
     environment.filters["css_string"] = css_string
     return environment
