@@ -1,15 +1,16 @@
 """On which level of a chart each box stands, so that the whole fits a page.
 
-Layout programs put a box as high as its reasons allow, and so make a chart of a garment far wider
-than a page. We fill levels from the bottom upwards instead:
+Layout programs put a box as early as its reasons allow, and so make a chart of a garment far wider
+than a page. We fill levels from the last to the first instead:
 
-1. A box may stand on a level when all that come after it stand on lower ones. Of these, the boxes
-   with the longest way above them come first, then those whose lane has been begun.
-2. A level takes only so many columns. A lane that is begun and not ended takes up its columns.
-3. This is done for every number of columns that could be of use; the arrangement that can be
-   printed largest is kept. Cost: the number of boxes, squared, for each number of columns.
+1. A box may stand on a level when all that come after it stand on later ones. Of these, the boxes
+   with the longest way before them come first, then those whose lane has been begun.
+2. A level has only so much room. A lane that is begun and not ended takes up room too.
+3. This is done for every amount of room that could be of use, running down the page and across it;
+   the arrangement that can be printed largest is kept. Cost: the number of boxes, squared, for
+   each amount of room.
 
-So everything stands close above what it is made for, as small parts are made when they are wanted.
+So everything stands close before what it is made for, as small parts are made when they are wanted.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -18,14 +19,16 @@ from functools import cached_property
 
 from seqplan.render.chart_look import PAGE_PT
 
-_MOST_COLUMNS = 14
+_STEPS = 24
+"""How many amounts of room are tried."""
 
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """A box as far as levels go: its lane (``None`` outside all) and its height in points."""
+    """A box as far as levels go, with its size in points; ``lane`` is ``None`` outside all."""
 
     lane: int | None
+    width: float
     height: float
 
 
@@ -35,24 +38,27 @@ class Spacing:
 
     Parameters
     ----------
-    column
-        The width of a box with the gap beside it.
+    beside
+        Between boxes of a level.
     lane
-        What a lane takes beside its columns.
+        What a lane takes beside its boxes, across the way that the chart runs.
     gap
         From one level to the next.
+    least_width
+        The width of what stands above and below.
     extra
-        Height of title and key.
+        The height of what stands above and below.
     """
 
-    column: float
+    beside: float
     lane: float
     gap: float
+    least_width: float
     extra: float
 
 
 Levels = tuple[tuple[int, ...], ...]
-"""The boxes of every level, by their index, from the top."""
+"""The boxes of every level, by their index, the first level first."""
 
 
 @dataclass(frozen=True)
@@ -64,57 +70,62 @@ class Arrangement:
     items
         The boxes.
     arcs
-        Pairs of indices: the first stands above the second. They form no circle.
+        Pairs of indices: the first stands before the second. They form no circle.
+    runs_down
+        Whether the levels stand one below the other; if not, they stand side by side.
     are_lanes_whole
-        Whether every lane reaches from the top to the bottom.
+        Whether every lane reaches from the first level to the last.
     spacing
         What the drawing takes beside the boxes.
     """
 
     items: tuple[Item, ...]
     arcs: frozenset[tuple[int, int]]
+    runs_down: bool
     are_lanes_whole: bool
     spacing: Spacing
 
+    @cached_property
     def levels(self) -> Levels:
         """The levels with which the chart can be printed largest."""
         found = list(dict.fromkeys(self._candidates()))
         return max(found, key=lambda levels: (round(self.scale(levels), 2), -len(levels)))
 
-    def width(self, levels: Levels) -> float:
-        """About how wide the drawing becomes, in points."""
-        columns = self._columns(levels)
-        if self.are_lanes_whole:
-            return sum(self._lane_width(count) for count in columns.values())
-        spans = self._spans(levels)
-        return max(
-            sum(
-                self._lane_width(columns[lane])
-                for lane, (top, bottom) in spans.items()
-                if top <= level <= bottom
-            )
-            for level in range(len(levels))
-        )
-
     def scale(self, levels: Levels) -> float:
-        """How much of its size the drawing keeps on A4, upright or lying."""
-        width = self.width(levels)
-        height = self.spacing.extra + sum(
-            self.spacing.gap + max(self.items[item].height for item in level) for level in levels
-        )
+        """How much of its size the drawing keeps on A4, upright or lying, about."""
+        along = sum(max(self._along(item) for item in level) for level in levels)
+        along += self.spacing.gap * (len(levels) - 1)
+        across = self._across_all(levels)
+        width, height = (across, along) if self.runs_down else (along, across)
+        width, height = max(width, self.spacing.least_width), height + self.spacing.extra
         short, long = PAGE_PT
         return min(1.0, max(min(short / width, long / height), min(long / width, short / height)))
 
-    def _lane_width(self, columns: int) -> float:
-        return columns * self.spacing.column + self.spacing.lane
+    def _along(self, item: int) -> float:
+        return self.items[item].height if self.runs_down else self.items[item].width
 
-    def _columns(self, levels: Levels) -> Mapping[int | None, int]:
-        """How many boxes of a lane stand side by side at most."""
-        found: dict[int | None, int] = {}
+    def _across(self, item: int) -> float:
+        size = self.items[item].width if self.runs_down else self.items[item].height
+        return size + self.spacing.beside
+
+    def _across_all(self, levels: Levels) -> float:
+        """How much room the chart takes across the way that it runs."""
+        rooms = self._rooms(levels)
+        if self.are_lanes_whole:
+            return sum(rooms.values())
+        spans = self._spans(levels)
+        return max(
+            sum(rooms[lane] for lane, (top, end) in spans.items() if top <= level <= end)
+            for level in range(len(levels))
+        )
+
+    def _rooms(self, levels: Levels) -> Mapping[int | None, float]:
+        """How much room every lane takes."""
+        found: dict[int | None, float] = {}
         for level in levels:
-            lanes = [self.items[item].lane for item in level]
-            for lane in lanes:
-                found[lane] = max(found.get(lane, 0), lanes.count(lane))
+            for lane in {self.items[item].lane for item in level}:
+                taken = sum(self._across(i) for i in level if self.items[i].lane == lane)
+                found[lane] = max(found.get(lane, 0), taken + self.spacing.lane)
         return found
 
     def _spans(self, levels: Levels) -> Mapping[int | None, tuple[int, int]]:
@@ -130,26 +141,27 @@ class Arrangement:
 
     def _candidates(self) -> Iterator[Levels]:
         yield self._fill({}, None)
-        counts = [item.lane for item in self.items]
+        lanes = [item.lane for item in self.items]
         if self.are_lanes_whole:
-            for most in range(len(self.depth_levels), len(self.items) + 1):
-                limits = {lane: -(-counts.count(lane) // most) for lane in set(counts)}
+            for most in range(len(self.earliest), len(self.items) + 1):
+                limits = {lane: -(-lanes.count(lane) // most) for lane in set(lanes)}
                 yield self._fill(limits, None)
-        else:
-            for columns in range(1, _MOST_COLUMNS):
-                yield self._fill({}, columns)
+            return
+        total = sum(self._across(item) for item in range(len(self.items)))
+        for step in range(1, _STEPS):
+            yield self._fill({}, total * step / _STEPS)
 
-    def _fill(self, limits: Mapping[int | None, int], columns: int | None) -> Levels:
-        """Fill levels from the bottom, with so many boxes in a lane or columns in all."""
+    def _fill(self, limits: Mapping[int | None, int], room: float | None) -> Levels:
+        """Fill levels from the last, with so many boxes in a lane or so much room in all."""
         levels: list[tuple[int, ...]] = []
         left = set(range(len(self.items)))
         while left:
-            levels.append(self._level(left, limits, columns))
+            levels.append(self._level(left, limits, room))
             left -= set(levels[-1])
         return tuple(reversed(levels))
 
     def _level(
-        self, left: set[int], limits: Mapping[int | None, int], columns: int | None
+        self, left: set[int], limits: Mapping[int | None, int], room: float | None
     ) -> tuple[int, ...]:
         begun = self._begun(left)
         ready = [item for item in left if not self._after[item] & left]
@@ -160,17 +172,22 @@ class Arrangement:
             lanes = [self.items[other].lane for other in taken]
             if taken and lanes.count(lane) >= limits.get(lane, len(self.items)):
                 continue
-            used = len(taken) + len(begun - set(lanes) - {lane})
-            if taken and columns is not None and used >= columns:
+            passing = len(begun - set(lanes) - {lane}) * self._usual_across
+            used = sum(self._across(other) for other in (*taken, item)) + passing
+            if taken and room is not None and used > room:
                 continue
             taken.append(item)
         return tuple(sorted(taken))
 
+    @cached_property
+    def _usual_across(self) -> float:
+        return sum(self._across(item) for item in range(len(self.items))) / len(self.items)
+
     def _begun(self, left: set[int]) -> set[int | None]:
-        """Lanes that have boxes both above and below."""
+        """Lanes that have boxes both before this level and after it."""
         lanes = [item.lane for item in self.items]
-        above = {lanes[item] for item in left}
-        return above & {lane for item, lane in enumerate(lanes) if item not in left}
+        before = {lanes[item] for item in left}
+        return before & {lane for item, lane in enumerate(lanes) if item not in left}
 
     @cached_property
     def _after(self) -> tuple[set[int], ...]:
@@ -181,16 +198,16 @@ class Arrangement:
 
     @cached_property
     def _depth(self) -> Sequence[int]:
-        """How many levels lie above each box at least."""
+        """How many levels lie before each box at least."""
         depth = [0] * len(self.items)
-        for number, level in enumerate(self.depth_levels):
+        for number, level in enumerate(self.earliest):
             for item in level:
                 depth[item] = number
         return depth
 
     @cached_property
-    def depth_levels(self) -> Levels:
-        """Every box as high as the arcs allow."""
+    def earliest(self) -> Levels:
+        """Every box as early as the arcs allow."""
         left = set(range(len(self.items)))
         levels: list[tuple[int, ...]] = []
         while left:

@@ -23,8 +23,8 @@ class Look:
         From one line of text to the next, as a multiple of the font size.
     slack
         Room beside a text, because not every program measures alike.
-    bar, badge
-        Widths of the parts of a row: mark of the longest chain, station.
+    bar, pad, badge
+        Widths of the parts of a row: mark of the longest chain, a gap, station.
     text_limit
         A wider text in a row is wrapped.
     row
@@ -39,10 +39,11 @@ class Look:
     heading: float = 8
     title: float = 13
     line: float = 1.2
-    slack: float = 4
+    slack: float = 3
     bar: int = 4
-    badge: int = 18
-    text_limit: int = 96
+    pad: int = 3
+    badge: int = 16
+    text_limit: int = 84
     row: int = 13
     ink: str = "#1a1a1a"
     faint: str = "#8c8c8c"

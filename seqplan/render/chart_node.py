@@ -1,17 +1,18 @@
 """A box of a chart, made to measure: a heading, and a row for every operation.
 
 A row has a bar where the longest chain runs, the mark of the station in a frame, what is done, and
-the number of the reason that puts it after the row above.
+the number of the reason that puts it after the row above or after what leads to the box.
 """
 
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from seqplan.base.ids import OpId
+from seqplan.explain.chart import Chart, ChartLink
 from seqplan.model.garment import Garment
 from seqplan.render.chart_boxes import Box, Row
 from seqplan.render.chart_look import BADGE, BOLD, LOOK, SMALL, STYLE, TEXT
-from seqplan.render.chart_reasons import Numbers
+from seqplan.render.chart_reasons import Numbers, number_reasons
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
 from seqplan.render.textwidth import text_width, wrap
 
@@ -31,6 +32,8 @@ class BoxWriter:
         The numbers of the reasons.
     chain
         The operations of the longest chain.
+    led_to
+        What stands in the first row of a box for all lines that lead to it, by the first operation.
     text_width
         The room for words in a row.
     number_width
@@ -40,34 +43,30 @@ class BoxWriter:
     garment: Garment
     numbers: Numbers
     chain: Collection[OpId]
+    led_to: Mapping[OpId, str]
     text_width: int
     number_width: int
 
     @classmethod
-    def fitting(
-        cls, boxes: Iterable[Box], garment: Garment, numbers: Numbers, chain: Collection[OpId]
-    ) -> "BoxWriter":
+    def fitting(cls, boxes: Iterable[Box], chart: Chart, garment: Garment) -> "BoxWriter":
         """Find the width that takes all rows, the longest of them wrapped."""
         held = tuple(boxes)
         rows = [row for box in held for row in box.rows]
         limit = LOOK.text_limit - LOOK.slack
         words = [line for row in rows for line in wrap(row.words, limit, TEXT.size)]
-        inner = [[numbers.of(row.link.reasons)] for row in rows if row.link]
-        number_width = max((SMALL.width(number) for number in inner), default=0)
         heads = [line for box in held for line in wrap(box.heading, limit, BOLD.size, bold=True)]
-        beside = LOOK.badge + number_width
-        return cls(
-            garment,
-            numbers,
-            chain,
-            max(TEXT.width(words), BOLD.width(heads) - beside),
-            number_width,
-        )
+        numbers = number_reasons(chart)
+        led_to = _led_to(chart, numbers)
+        figures = [numbers.of(row.link.reasons) for row in rows if row.link]
+        number_width = SMALL.width([*figures, *led_to.values()])
+        text_width = max(TEXT.width(words), BOLD.width(heads) - LOOK.badge - number_width)
+        chain = frozenset(chart.longest_chain)
+        return cls(garment, numbers, chain, led_to, text_width, number_width)
 
     @property
     def width(self) -> int:
         """The width of every box."""
-        return LOOK.bar + self._inner_width + _FRAME
+        return LOOK.bar + LOOK.pad + self._inner_width + _FRAME
 
     @property
     def _inner_width(self) -> int:
@@ -80,22 +79,27 @@ class BoxWriter:
 
     def table(self, box: Box) -> str:
         """The box as a table."""
-        made: list[Sequence[str]] = []
+        height = self.height(box) - _FRAME
+        on_chain = box.first in self.chain
+        count = sum(1 + bool(row.link) for row in box.rows) + bool(box.heading)
+        span = f' ROWSPAN="{count}"'
+        made: list[list[str]] = []
         if box.heading:
-            made.append(self._heading(box))
+            made.append([self._heading(box)])
         for row in box.rows:
             if row.link:
-                made.append(self._rule(row))
-            made.append(self._row(row))
+                made.append([self._rule(row.link)])
+            made.append(list(self._row(row)))
+        made[0] = [
+            gap_cell(LOOK.bar, height, extra=span + (_BLACK if on_chain else "")),
+            gap_cell(LOOK.pad, height, extra=span),
+            *made[0],
+        ]
         return table(made, border=1, extra=f' BGCOLOR="white" COLOR="{LOOK.ink}"')
 
-    def _heading(self, box: Box) -> Sequence[str]:
-        height = self._heading_height(box)
-        is_whole = all(row.operation.id in self.chain for row in box.rows)
-        cell = text_cell(
-            self._heading_lines(box), self._inner_width, height, lettering=BOLD, extra=_OVER_ALL
-        )
-        return gap_cell(LOOK.bar, height, extra=_BLACK if is_whole else ""), cell
+    def _heading(self, box: Box) -> str:
+        lines, height = self._heading_lines(box), self._heading_height(box)
+        return text_cell(lines, self._inner_width, height, lettering=BOLD, extra=_OVER_ALL)
 
     def _heading_lines(self, box: Box) -> tuple[str, ...]:
         return wrap(box.heading, self._inner_width - LOOK.slack, BOLD.size, bold=True)
@@ -103,24 +107,22 @@ class BoxWriter:
     def _heading_height(self, box: Box) -> int:
         return max(LOOK.row, BOLD.height(self._heading_lines(box))) if box.heading else 0
 
-    def _rule(self, row: Row) -> Iterator[str]:
+    def _rule(self, link: ChartLink) -> str:
         """A line above a row, in the style of the reason that puts it there."""
-        assert row.link is not None
-        style = STYLE[row.link.reasons[0].strength].upper()
-        both = {row.link.arc.before, row.link.arc.after} <= set(self.chain)
-        yield gap_cell(LOOK.bar, 1, extra=_BLACK if both else "")
+        style = STYLE[link.reasons[0].strength].upper()
         looks = f'{_OVER_ALL} BORDER="1" SIDES="T" COLOR="{LOOK.faint}" STYLE="{style}"'
-        yield gap_cell(self._inner_width, 1, extra=looks)
+        return gap_cell(self._inner_width, 1, extra=looks)
 
     def _row(self, row: Row) -> Iterator[str]:
         height = self._row_height(row)
-        yield gap_cell(LOOK.bar, height, extra=_BLACK if row.operation.id in self.chain else "")
         mark = self.garment.station[row.operation.setup.station].mark
         yield table_cell(badge(mark), LOOK.badge, height)
         yield text_cell(self._lines(row), self.text_width, height, lettering=TEXT)
-        if self.number_width:
-            number = self.numbers.of(row.link.reasons) if row.link else ""
-            yield text_cell([number], self.number_width, height, lettering=SMALL, align="RIGHT")
+        if row.link:
+            number = self.numbers.of(row.link.reasons)
+        else:
+            number = self.led_to.get(row.operation.id, "")
+        yield text_cell([number], self.number_width, height, lettering=SMALL, align="RIGHT")
 
     def _lines(self, row: Row) -> tuple[str, ...]:
         return wrap(row.words, self.text_width - LOOK.slack, TEXT.size)
@@ -133,11 +135,19 @@ _OVER_ALL = ' COLSPAN="3"'
 _BLACK = f' BGCOLOR="{LOOK.ink}"'
 
 
+def _led_to(chart: Chart, numbers: Numbers) -> Mapping[OpId, str]:
+    """The numbers that all lines to an operation have in common, where they do."""
+    found: dict[OpId, set[str]] = {}
+    for link in chart.links:
+        found.setdefault(link.arc.after, set()).add(numbers.of(link.reasons))
+    return {id_: next(iter(held)) for id_, held in found.items() if len(held) == 1}
+
+
 def badge(mark: str) -> str:
     """The letters of a station in a small frame, smaller if they are wide."""
     size = BADGE.size
-    while text_width(mark, size, bold=True) > LOOK.badge - 7 and size > 4:
+    while text_width(mark, size, bold=True) > LOOK.badge - 5 and size > 4:
         size -= 0.5
-    cell = text_cell([mark], LOOK.badge - 6, 8, lettering=BADGE.sized(size), align="CENTER")
-    frame = f' FIXEDSIZE="TRUE" WIDTH="{LOOK.badge - 4}" HEIGHT="10" COLOR="{LOOK.ink}"'
+    cell = text_cell([mark], LOOK.badge - 4, 8, lettering=BADGE.sized(size), align="CENTER")
+    frame = f' FIXEDSIZE="TRUE" WIDTH="{LOOK.badge - 3}" HEIGHT="10" COLOR="{LOOK.ink}"'
     return table([[cell]], border=1, extra=frame)

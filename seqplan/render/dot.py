@@ -19,7 +19,7 @@ from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
 from seqplan.render.chart_boxes import Box, Row, make_boxes, operation_words
 from seqplan.render.chart_choices import Choice, find_choices
-from seqplan.render.chart_key import key_rows, key_table
+from seqplan.render.chart_key import make_key
 from seqplan.render.chart_layers import Arrangement, Item, Levels, Spacing
 from seqplan.render.chart_look import (
     CHAIN_WIDTH,
@@ -32,17 +32,20 @@ from seqplan.render.chart_look import (
     Lettering,
 )
 from seqplan.render.chart_node import BoxWriter
-from seqplan.render.chart_reasons import number_reasons
-from seqplan.render.chart_table import table, text_cell
+from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
 from seqplan.render.quoting import name, quote
 from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
 _LANE_MARGIN = 6
+_AROUND = 4
 _SIDE_GAP = 9
-_LEVEL_GAP = 30
+_LEVEL_GAP = 35
+_LANE_ROOM = 24
 _KNOT = 10
+_LEVEL_SEP = 0.1
 _TITLE_WIDTH = 460
+_TITLE_HEIGHT = 50
 
 
 def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> str:
@@ -79,11 +82,13 @@ class _Page:
         self._box_of = {
             row.operation.id: number for number, box in enumerate(self._boxes) for row in box.rows
         }
-        self._numbers = number_reasons(chart)
+        self._writer = BoxWriter.fitting(self._boxes, chart, c.garment)
+        self._numbers = self._writer.numbers
+        self._alone = frozenset(self._boxes_alone())
+        self._key = make_key(chart, c, self._numbers, self._boxes)
         self._choices = find_choices(c, chart.choices, self._box_of)
-        self._writer = BoxWriter.fitting(
-            self._boxes, c.garment, self._numbers, frozenset(chart.longest_chain)
-        )
+
+        self._arrangement = self._arrange()
 
     def lines(self) -> Iterator[str]:
         """The text, line by line."""
@@ -115,21 +120,20 @@ class _Page:
         )
         font = f'fontname="{LOOK.font}", fontcolor="{LOOK.ink}"'
         yield (
-            "graph [rankdir=TB, newrank=true, labelloc=b, labeljust=l, pad=0.06,"
-            f" nodesep={_SIDE_GAP / 72:.3f}, ranksep=0.16, {font}];"
+            f"graph [rankdir={'TB' if self._arrangement.runs_down else 'LR'}, newrank=true, labelloc=b, labeljust=l, pad=0.06,"
+            f" nodesep={_SIDE_GAP / 72:.3f}, ranksep={_LEVEL_SEP}, {font}];"
         )
         yield f"node [shape=none, margin=0, fixedsize=true, {font}];"
         yield (
             f'edge [color="{LOOK.ink}", arrowhead=vee, arrowsize=0.55, penwidth={LINE_WIDTH},'
             f" {font}, fontsize={LOOK.small:g}];"
         )
-        key = key_table(self._chart, self._c, self._numbers, self._boxes)
-        yield f"label=<{key}>; tooltip={quote(description)};"
+        yield f"label=<{self._key.table}>; tooltip={quote(description)};"
 
     def _head(self) -> str:
         title = wrap(self._title, _TITLE_WIDTH, TITLE.size, bold=True)
         below = wrap(say(f"chart-lanes-{self._lanes.value}"), _TITLE_WIDTH, SMALL.size)
-        width = max(TITLE.width(title), SMALL.width(below))
+        width = max(TITLE.width(title), SMALL.width(below), self._key.width)
         return table(
             [text_cell(lines, width, lettering.height(lines), lettering=lettering)]
             for lines, lettering in ((title, TITLE), (below, SMALL))
@@ -137,17 +141,25 @@ class _Page:
 
     # -- lanes and boxes -------------------------------------------------------------------
 
+    def _boxes_alone(self) -> Iterator[int]:
+        """Boxes that are alone in their lane; the lane is then drawn as a part of the box."""
+        lanes = [box.lane for box in self._boxes]
+        if self._lanes is Lanes.UNIT and len(set(lanes)) > 1:
+            yield from (number for number, lane in enumerate(lanes) if lanes.count(lane) == 1)
+
     def _lane(self, number: int, lane: Lane) -> Iterator[str]:
         words = self._lane_words(lane)
+        held = [index for index, box in enumerate(self._boxes) if box.lane == number]
+        if self._alone.issuperset(held):
+            yield from (self._node(index) for index in held)
+            return
         yield f"subgraph cluster_lane_{number} {{"
         yield (
             f"label=<{_words_table(words, self._writer.width, HEADING)}>; labelloc=t; labeljust=l;"
             f' margin={_LANE_MARGIN}; style=rounded; bgcolor="{LOOK.lane}";'
             f' pencolor="{LOOK.faint}"; penwidth=0.5; tooltip={quote(words)};'
         )
-        for box in self._boxes:
-            if box.lane == number:
-                yield self._node(box)
+        yield from (self._node(index) for index in held)
         yield "}"
 
     def _lane_words(self, lane: Lane) -> str:
@@ -155,13 +167,43 @@ class _Page:
             return self._c.garment.station[lane.station].title
         return unit_words(self._c, lane.unit)
 
-    def _node(self, box: Box) -> str:
+    def _node(self, index: int) -> str:
+        box = self._boxes[index]
+        label = self._writer.table(box)
+        if index in self._alone:
+            label = self._lane_around(box)
         tooltip = "\n".join(line for row in box.rows for line in self._row_told(row))
-        width, height = self._writer.width, self._writer.height(box)
+        width, height = self._size(index)
         return (
-            f"{name(box.first)} [id={name(f'chart-{box.first}')}, label=<{self._writer.table(box)}>,"
+            f"{name(box.first)} [id={name(f'chart-{box.first}')}, label=<{label}>,"
             f" width={width / 72:.4f}, height={height / 72:.4f}, tooltip={quote(tooltip)}];"
         )
+
+    def _size(self, index: int) -> tuple[int, int]:
+        """Width and height of a box, with the lane around it if it is alone there."""
+        box = self._boxes[index]
+        width, height = self._writer.width, self._writer.height(box)
+        if index not in self._alone:
+            return width, height
+        lines = self._lane_lines(box.lane)
+        return width + 2 * _AROUND + 2, height + HEADING.height(lines) + _AROUND + 2
+
+    def _lane_lines(self, lane: int) -> tuple[str, ...]:
+        words = self._lane_words(self._chart.lanes[lane])
+        return wrap(words, self._writer.width - LOOK.slack, HEADING.size, bold=True)
+
+    def _lane_around(self, box: Box) -> str:
+        """A box with its lane drawn round it."""
+        lines = self._lane_lines(box.lane)
+        width, height = self._writer.width, self._writer.height(box)
+        head = text_cell(lines, width, HEADING.height(lines), lettering=HEADING)
+        beside = gap_cell(_AROUND, height)
+        rows = [
+            [gap_cell(_AROUND, HEADING.height(lines)), head, gap_cell(_AROUND, 1)],
+            [beside, table_cell(self._writer.table(box), width, height), beside],
+            [gap_cell(width, _AROUND, extra=' COLSPAN="3"')],
+        ]
+        return table(rows, border=1, extra=f' STYLE="ROUNDED" BGCOLOR="{LOOK.lane}" COLOR="{LOOK.faint}"')
 
     def _knot(self, number: int, choice: Choice) -> str:
         return (
@@ -208,7 +250,8 @@ class _Page:
             yield f"penwidth={CHAIN_WIDTH}, arrowhead=normal, weight=4"
         if any(reason.kind is ReasonKind.SAID for reason in link.reasons):
             yield "dir=both, arrowtail=odot"
-        yield self._label(link.reasons)
+        if link.arc.after not in self._writer.led_to:
+            yield self._label(link.reasons)
         words = say(
             "chart-before",
             before=self._words_of(link.arc.before),
@@ -237,7 +280,7 @@ class _Page:
     # -- levels ----------------------------------------------------------------------------
 
     def _levels(self) -> Iterator[str]:
-        levels = self._arrangement().levels()
+        levels = self._arrangement.levels
         names = [self._at(box) for box in range(len(self._boxes))]
         names.extend(f'"knot {n}"' for n, choice in enumerate(self._choices) if not choice.ends)
         for level in levels:
@@ -245,29 +288,33 @@ class _Page:
         for upper, lower in zip(levels, levels[1:], strict=False):
             yield f"{names[upper[0]]} -> {names[lower[0]]} [style=invis, weight=0];"
 
-    def _arrangement(self) -> Arrangement:
-        boxes = [Item(box.lane, self._writer.height(box)) for box in self._boxes]
+    def _arrange(self) -> Arrangement:
+        """Put the boxes on levels, running down the page or across, whichever prints larger."""
+        sizes = (self._size(index) for index in range(len(self._boxes)))
+        boxes = [Item(box.lane, *size) for box, size in zip(self._boxes, sizes, strict=True)]
         knots = [choice for choice in self._choices if not choice.ends]
         arcs = {self._ends(link) for link in self._chart.links}
         arcs = {(before, after) for before, after in arcs if before != after}
-        wished = [choice.ends for choice in self._choices if choice.ends]
+        wished: list[tuple[int, ...]] = []
         for number, choice in enumerate(knots, len(boxes)):
             wished.extend((box, number) for box in choice.before)
             wished.extend((number, box) for box in choice.after)
+        wished.extend(choice.ends for choice in self._choices if choice.ends)
         for one, other in wished:
             if not _leads(arcs, other, one):
                 arcs.add((one, other))
-        return Arrangement(
-            (*boxes, *(Item(None, _KNOT) for _ in knots)),
-            frozenset(arcs),
-            self._lanes is Lanes.STATION,
-            Spacing(
-                column=self._writer.width + _SIDE_GAP,
-                lane=2 * _LANE_MARGIN + _SIDE_GAP,
-                gap=_LEVEL_GAP,
-                extra=60 + 12 * key_rows(self._numbers),
-            ),
+        items = (*boxes, *(Item(None, _KNOT, _KNOT) for _ in knots))
+        spacing = Spacing(
+            beside=_SIDE_GAP,
+            lane=_LANE_ROOM,
+            gap=_LEVEL_GAP,
+            least_width=self._key.width,
+            extra=_TITLE_HEIGHT + self._key.height,
         )
+        is_station = self._lanes is Lanes.STATION
+        ways = (True,) if is_station else (False, True)
+        tried = [Arrangement(items, frozenset(arcs), down, is_station, spacing) for down in ways]
+        return max(tried, key=lambda arrangement: arrangement.scale(arrangement.levels))
 
 
 def _leads(arcs: Iterable[tuple[int, int]], start: int, end: int) -> bool:
