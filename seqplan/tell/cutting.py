@@ -53,7 +53,9 @@ def tell_marks(c: Construction) -> tuple[str, ...]:
     if not c.garment.pieces:
         return ()
     found += [_zip_mark(Scene(c, op, frozenset())) for op in c.acting(Action.SET_ZIP)]
-    return (*found, say("sheet-marked-notches"), say("sheet-marked-names"))
+    has_fold = any(piece.cut is Cut.FOLD for piece in c.garment.pieces)
+    notches = say("sheet-marked-notches-fold" if has_fold else "sheet-marked-notches")
+    return (*found, notches, say("sheet-marked-names"))
 
 
 def tell_allowances(c: Construction) -> tuple[str, ...]:

@@ -20,7 +20,11 @@ from seqplan.words.say import say
 
 def sew(s: Scene) -> Told:
     """The stitching that makes a seam, or the first row of a French one."""
-    texts = [*_opening_zip(s), _lay(s), *_matching(s), _stitch(s), *_ends(s)]
+    crosses_zip = _crosses_zip(s)
+    texts = [say("step-open-zip-first")] if crosses_zip else []
+    texts += [_lay(s), *_matching(s), _stitch(s), *_ends(s)]
+    if crosses_zip:
+        texts.append(say("step-over-zip"))
     if s.turns_corner:
         texts.append(say("step-turned-at-corner"))
     if s.is_once_for_each_side:
@@ -141,11 +145,10 @@ def again(s: Scene) -> tuple[str, ...]:
     return (say("step-the-others", count=s.count),)
 
 
-def _opening_zip(s: Scene) -> tuple[str, ...]:
-    """Where a seam crosses the top of a zip that is set already."""
+def _crosses_zip(s: Scene) -> bool:
+    """Whether a seam runs over the top of a zip that is set already."""
     zips = (s.zip_at(segment) for segment in s.beside(s.op.segments, at_mark=False))
-    is_crossing = any(op is not None and op.id in s.before for op in zips)
-    return (say("step-open-zip-first"),) if is_crossing else ()
+    return any(op is not None and op.id in s.before for op in zips)
 
 
 def _lay(s: Scene) -> str:

@@ -41,7 +41,7 @@ class Told:
     check: str = ""
 
 
-@dataclass(frozen=True, slots=True, order=True)
+@dataclass(frozen=True, slots=True)
 class Term:
     """A word of the trade and what it means."""
 

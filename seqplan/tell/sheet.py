@@ -1,6 +1,6 @@
 """Make a sheet: everything that a stranger needs to sew a garment from paper."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
 from seqplan.base.ids import OpId, PieceId
@@ -22,6 +22,9 @@ from seqplan.tell.terms import terms_in
 from seqplan.words.say import has, say
 
 _LAYER_HEADINGS = {Layer.FACING: "sheet-unit-facings", Layer.LINING: "sheet-unit-lining"}
+
+
+_NO_CLOSURES = ("elastic", "label")
 
 
 def make_sheet(c: Construction, plan: Plan) -> Sheet:
@@ -95,18 +98,25 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
 
 def _headed(c: Construction, plan: Plan) -> Iterator[tuple[str, list[Step]]]:
     """Steps with their headings; neighbours of one heading stand together."""
-    titled = ((_heading(c, group, step), step) for group in plan.groups for step in group.steps)
+    sewn: list[frozenset[PieceId]] = []
+    titled = []
+    for group in plan.groups:
+        for step in group.steps:
+            titled.append((_heading(c, group, step, sewn), step))
+            sewn += [op.pieces for op in step.operations if op.action is Action.SEW]
     for title, held in groupby(titled, lambda pair: pair[0]):
         yield title, [step for _, step in held]
 
 
-def _heading(c: Construction, group: Group, step: Step) -> str:
+def _heading(c: Construction, group: Group, step: Step, sewn: Sequence[frozenset[PieceId]]) -> str:
+    """The station that is visited, else the part in hand: facings and linings while apart."""
     if group.setup is not None:
         station = capital(c.garment.station[group.setup.station].title)
         if group.setup.foot in {"", STANDARD_FOOT}:
             return say("sheet-setup", station=station)
         return say("sheet-setup-foot", station=station, foot=foot_name(group.setup.foot))
     pieces = frozenset[PieceId]().union(*(op.pieces for op in step.operations))
+    pieces = pieces.union(*(joined for joined in sewn if joined & pieces))
     layers = {c.garment.piece[id_].layer for id_ in pieces}
     if len(layers) == 1 and layers <= set(_LAYER_HEADINGS):
         return say(_LAYER_HEADINGS[layers.pop()])
@@ -138,8 +148,9 @@ def _checks(c: Construction) -> Iterator[str]:
     yield say("sheet-done-basting")
     closing = c.acting(Action.SET_ZIP, Action.ATTACH, Action.THREAD)
     ids = dict.fromkeys(notion for op in closing for notion in op.notions)
-    if ids:
-        kinds = dict.fromkeys(readable(c.garment.notion[id_].kind) for id_ in ids)
+    named = dict.fromkeys(readable(c.garment.notion[id_].kind) for id_ in ids)
+    kinds = [kind for kind in named if not any(word in kind for word in _NO_CLOSURES)]
+    if kinds:
         yield say("sheet-done-closures", closures=listing(kinds))
     if any(entry.verb is Verb.HEM for entry in c.garment.entries):
         yield say("sheet-done-hem")

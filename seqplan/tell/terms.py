@@ -41,7 +41,7 @@ def terms_in(texts: Iterable[str]) -> tuple[Term, ...]:
     """The words of the trade that occur, in the order of their names."""
     text = " ".join(texts)
     found = [key for key in _KEYS if _forms(key).search(text)]
-    return tuple(sorted(_term(key) for key in found))
+    return tuple(sorted((_term(key) for key in found), key=lambda term: term.name.casefold()))
 
 
 @cache

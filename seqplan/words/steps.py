@@ -71,9 +71,9 @@ _SEAMS: Final[dict[str, str]] = {
         "Where the seam crosses the {seams}, put a pin straight through both layers at the"
         " stitching, and let the allowances lie as they were pressed."
     ),
-    "step-open-zip-first": (
-        "Open the zip first, lay its tapes and their allowances out flat, and stitch over the"
-        " tops of the tapes above the top stops, right to the raw ends."
+    "step-open-zip-first": "Open the zip first, and lay its tapes and their allowances out flat.",
+    "step-over-zip": (
+        "At the zip stitch over the tops of the tapes, above the top stops, right to the raw ends."
     ),
     "step-turned-at-corner": (
         "At each corner stop with the needle in the cloth, lift the foot, turn the work and go on."
@@ -360,7 +360,7 @@ _ZIPS: Final[dict[str, str]] = {
     ),
     "step-zip-mark-sides": (
         "Close the {notion} and hold it behind the opening as it will be worn, with the slider at"
-        " the top and facing you; chalk L on the tape on your left and on the cloth beside it, R"
+        " the top and towards you; chalk L on the tape on your left and on the cloth beside it, R"
         " on the other tape and the cloth beside that."
     ),
     "step-set-invisible": (
@@ -843,7 +843,8 @@ _SHEET: Final[dict[str, str]] = {
         " top stop {below} below the seam line, and mark just below its bottom stop."
     ),
     "sheet-marked-names": "On the wrong side of every piece: its name, and which end is up.",
-    "sheet-marked-notches": "All notches, and the middle of every edge that lies on a fold.",
+    "sheet-marked-notches": "All notches.",
+    "sheet-marked-notches-fold": "All notches, and the middle of every piece cut on the fold.",
     # Allowances.
     "sheet-allowance": "A seam allowance of {allowance} is included unless a step says otherwise.",
     "sheet-allowance-none": (

@@ -1,5 +1,6 @@
 """The booklet as one HTML page: no scripts, nothing from elsewhere, ready to print."""
 
+import re
 from collections.abc import Iterable
 from functools import cache
 from importlib.resources import files
@@ -8,11 +9,14 @@ from typing import Final
 from jinja2 import DictLoader, Environment, StrictUndefined
 from markupsafe import Markup
 
-from seqplan.tell.content import Sheet
+from seqplan.tell.content import Sheet, SheetStep
 from seqplan.words.say import say
 
 _PAGE: Final = "booklet.html"
 _STYLE: Final = "booklet.css"
+_MEASURE: Final = re.compile(r"([\d\u00bc-\u00be\u215b-\u215e]) (mm|cm|in)\b")
+_BESIDE: Final = 1.8
+"""How many times longer a step is than its new words, for these to fit beside it."""
 _SHORT: Final = 50
 """A sentence of so many letters does not need a paragraph of its own."""
 
@@ -57,6 +61,24 @@ def paragraphs(texts: Iterable[str]) -> list[str]:
     return found
 
 
+def words_beside(step: SheetStep) -> bool:
+    """Whether the new words of a step stand beside it: where it is long enough for that."""
+    told = sum(len(sentence.text) + len(sentence.check) for sentence in step.sentences)
+    words = sum(len(term.name) + len(term.meaning) for term in step.terms)
+    return told >= _BESIDE * words
+
+
+def unbroken(value: object) -> object:
+    r"""Keep the unit of a measure on the line of its number, in every text that is printed.
+
+    >>> unbroken("1.5 cm (\u215d in)")
+    '1.5\xa0cm (\u215d\xa0in)'
+    """
+    if isinstance(value, str) and not isinstance(value, Markup):
+        return _MEASURE.sub("\\1\N{NO-BREAK SPACE}\\2", value)
+    return value
+
+
 @cache
 def _environment() -> Environment:
     here = files(__package__)
@@ -64,11 +86,13 @@ def _environment() -> Environment:
     environment = Environment(
         loader=DictLoader(sources),
         autoescape=True,
+        finalize=unbroken,
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
     environment.filters["paragraphs"] = paragraphs
+    environment.filters["words_beside"] = words_beside
     environment.filters["css_string"] = css_string
     return environment
