@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from seqplan.base.ids import OpId, PieceId
-from seqplan.base.measure import Length, both
+from seqplan.base.measure import Length
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.garment import Garment, Notion
 from seqplan.model.operation import Action, Operation
@@ -16,6 +16,7 @@ from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
 from seqplan.tell.names import name_edges, name_pieces, name_seam, readable
 from seqplan.tell.usual import told
+from seqplan.words.say import say
 
 
 @dataclass(frozen=True)
@@ -65,6 +66,8 @@ class Scene:
     @cached_property
     def pieces(self) -> str:
         """The pieces as a sentence calls them."""
+        if len(self.piece_ids) > 1 and set(self.piece_ids) == set(self.garment.piece):
+            return say("step-whole")
         return name_pieces(self.garment, self.piece_ids)
 
     @cached_property
@@ -213,10 +216,6 @@ class Scene:
     def edge_title(self, segment: Segment) -> str:
         """The name of a cut edge as people read it."""
         return readable(self.c.rings.name(segment))
-
-    def written(self, length: Length) -> str:
-        """A length in both systems."""
-        return both(length)
 
     @property
     def is_join(self) -> bool:

@@ -12,6 +12,7 @@ _NAMES: Final[dict[str, str]] = {
     "step-list-and": "{most} and {last}",
     "step-list-comma": "{one}, {other}",
     "step-the": "the {name}",
+    "step-whole": "the whole garment",
     "step-piece": "the {pieces} piece",
     "step-pieces": "the {pieces} pieces",
     "step-piece-copies": "the {count} {pieces} pieces",
@@ -246,8 +247,6 @@ _SEAMS: Final[dict[str, str]] = {
         " wrong side and once more from the right side."
     ),
     "step-press-edges": "Press {edges} from the wrong side until they lie flat.",
-    "step-press-pieces": "Press {pieces} from the wrong side until all lies flat.",
-    "step-press-to-same": "Press both seams the same way.",
 }
 
 _FOLDS: Final[dict[str, str]] = {

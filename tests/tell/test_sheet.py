@@ -1,0 +1,173 @@
+import pytest
+from tell.sampler import SHIPPED, built, sentences, sheet, sheet_of
+
+ALL = (*SHIPPED, "dress", "tube")
+
+
+def needs(made):
+    return {need.title: need.lines for need in made.needs}
+
+
+@pytest.mark.parametrize("name", ALL)
+def test_every_station_that_is_used_has_its_key(name):
+    assert {s.station for s in sentences(name)} == set(sheet(name).station)
+
+
+@pytest.mark.parametrize("name", ALL)
+def test_every_word_is_explained_once_and_stands_in_the_glossary(name):
+    made = sheet(name)
+    explained = [term for group in made.groups for step in group.steps for term in step.terms]
+    assert len(explained) == len(set(explained))
+    assert set(explained) == set(made.glossary)
+    names = [term.name.casefold() for term in made.glossary]
+    assert names == sorted(names)
+
+
+def test_a_word_is_explained_where_it_first_stands():
+    made = sheet("breakwater-skirt")
+    first = made.groups[0].steps[0]
+    assert "staystitch" in [term.name for term in first.terms]
+    assert not [
+        term.name
+        for group in made.groups
+        for step in group.steps[1:]
+        for term in step.terms
+        if term.name == "staystitch"
+    ]
+
+
+def test_what_is_needed_for_the_skirt():
+    lines = needs(sheet("breakwater-skirt"))
+    assert lines["Fabric"][0] == "Shell: woven, medium weight; cotton twill or light denim"
+    assert lines["Interfacing"] == ("Fusible: interfacing, light weight",)
+    assert lines["Notions"] == ("1 × invisible zip, 23 cm (9 in) long", "1 × hook and eye")  # noqa: RUF001
+    assert lines["Machines and feet"][0] == (
+        "Sewing machine with standard foot, invisible zip foot and zip foot"
+    )
+    assert "New machine needles, about 80/12 for medium cloth" in lines["Thread and needles"]
+    assert "Hand needles and a thimble" in lines["Tools"]
+
+
+def test_what_is_needed_for_the_pyjamas():
+    lines = needs(sheet("night-watch-pyjamas"))
+    assert lines["Notions"] == (
+        (
+            "1 × elastic, 2.5 cm (1 in) wide and 70 cm (27½ in) long;"  # noqa: RUF001
+            " your waist less a tenth, and 2 cm to overlap"
+        ),
+    )
+    assert "Safety pin or bodkin" in lines["Tools"]
+    assert "Interfacing" not in lines
+
+
+def test_the_cutting_list_has_the_interfacing_too():
+    rows = [(row.piece, row.cut, row.fabric) for row in sheet("breakwater-skirt").cutting]
+    assert rows == [
+        ("Front", "1, on the fold", "shell"),
+        ("Back", "2, a mirrored pair", "shell"),
+        ("Front facing", "1, on the fold", "shell"),
+        ("Front facing", "1, on the fold", "fusible"),
+        ("Back facing", "2, a mirrored pair", "shell"),
+        ("Back facing", "2, a mirrored pair", "fusible"),
+    ]
+
+
+def test_a_lining_is_called_one_and_cut_turned_over():
+    made = sheet_of(
+        "pieces: {bag: {cut: 1, edges: [top]}, inner: {like: bag, layer: lining, note: Cut last}}\n"
+        "operations: {it: {do: Sew}}"
+    )
+    assert [(row.piece, row.cut, row.notes) for row in made.cutting] == [
+        ("Bag", "1, single layer", ()),
+        ("Inner, lining", "1, with the pattern turned over", ("Cut last.",)),
+    ]
+
+
+def test_allowances_are_said_once_for_all_and_for_each_exception():
+    assert sheet("breakwater-skirt").allowances == (
+        "A seam allowance of 1.5 cm (⅝ in) is included unless a step says otherwise.",
+        (
+            "The hem edges of the back and front pieces: 4 cm (1⅝ in) for the fold,"
+            " 1 cm (⅜ in) turned in and then 3 cm (1⅛ in)."
+        ),
+        (
+            "The lower edges of the front facing and back facing pieces: no allowance,"
+            " because nothing is sewn to them."
+        ),
+    )
+    assert "names no seam allowance" in sheet("tube").allowances[0]
+    assert "The round edges of the pocket pieces: 6 mm (¼ in) for the seam." in (
+        sheet("dress").allowances
+    )
+
+
+def test_a_narrow_hem_is_not_turned_in_deeper_than_it_is():
+    lines = sheet("rope-walk-bag").allowances
+    assert any("5 mm (¼ in) turned in and then 5 mm (¼ in)" in line for line in lines)
+
+
+def test_points_to_mark_are_listed():
+    marks = sheet("breakwater-skirt").marks
+    assert "On the back pieces: the point where centre and opening meet" in marks[0]
+    assert "2.5 cm (1 in) above its bottom stop" in marks[1]
+    assert len(sheet("rope-walk-bag").marks) == 3
+
+
+def test_headings_name_the_part_in_hand():
+    headings = [group.heading for group in sheet("breakwater-skirt").groups]
+    assert headings == ["Front and back", "The facings", "The whole garment"]
+    assert [g.heading for g in sheet("rope-walk-bag").groups] == ["Panel"]
+
+
+def test_free_words_alone_make_a_sheet():
+    made = sheet_of("operations: {one: {do: Fold the paper}, two: {do: Fly it, station: table}}")
+    assert [group.heading for group in made.groups] == ["To do"]
+    assert made.cutting == ()
+    assert made.marks == ()
+    assert made.glossary == ()
+
+
+def titles(made):
+    return [caution.title for caution in made.cautions]
+
+
+CORD = """
+%s
+notions: {cord: {kind: cord}, beads: {kind: bead}}
+pieces: {bag: {cut: 1, edges: [top, side, foot, side]}}
+operations: {channel: {casing: bag.top, depth: 2}, cord: {insert: cord, in: channel}}
+"""
+
+
+def test_cautions_follow_the_stations_that_are_used():
+    assert "Overlocker" in titles(sheet("breakwater-skirt"))
+    assert "Overlocker" not in titles(sheet("rope-walk-bag"))
+    assert titles(sheet("rope-walk-bag"))[0] == "Scissors and rotary cutter"
+    for name in ALL:
+        assert "come first" in sheet(name).caution_intro
+
+
+def test_cords_and_small_parts_are_cautioned_against_for_children():
+    made = sheet_of(CORD % "wearer: child")
+    assert titles(made)[:3] == ["Made for a child", "Cords on children's clothes", "Small parts"]
+
+
+def test_a_cord_is_worth_a_note_where_nobody_says_who_wears_it():
+    assert titles(sheet_of(CORD % "author: Somebody"))[0] == "If a child will use it"
+    assert "child" not in " ".join(titles(sheet_of(CORD % "wearer: adult")))
+
+
+def test_the_last_check_names_every_closure():
+    assert "Every closure works, several times: invisible zip and hook and eye." in (
+        sheet("breakwater-skirt").checks
+    )
+    assert not any("closure" in check for check in sheet("night-watch-pyjamas").checks)
+
+
+@pytest.mark.parametrize("name", ALL)
+def test_the_sheet_counts_what_it_holds(name):
+    made = sheet(name)
+    steps = [step for group in made.groups for step in group.steps]
+    assert [step.number for step in steps] == list(range(1, made.steps + 1))
+    assert sum(len(step.sentences) for step in steps) == made.operations
+    assert made.operations == len(built(name).operations)
