@@ -34,6 +34,7 @@ _KEYS: Final = (
     "topstitch",
     "understitch",
     "wrong-sides",
+    "zip",
 )
 
 

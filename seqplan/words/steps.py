@@ -117,7 +117,7 @@ _SEAMS: Final[dict[str, str]] = {
         " and backstitch at both ends."
     ),
     "step-at-mark": (
-        "Begin and end exactly at the mark where the {edge} begins: above it the edges stay open."
+        "Begin and end exactly at the mark where the {edge} begins: beyond it the edges stay open."
     ),
     "step-below-zip": (
         "Begin exactly where the stitching of the zip ends, with the loose ends of the tapes held"
@@ -144,7 +144,8 @@ _SEAMS: Final[dict[str, str]] = {
     "step-trim-french-corner": "Cut the corners off at an angle, just outside the stitching.",
     "step-clip-french-mark": (
         "At each mark where the {edge} begins, snip straight into both layers for {depth}, to"
-        " {short} short of the final seam line, so that the edges above can later be folded back."
+        " {short} short of the final seam line, so that the edges beyond it can later be folded"
+        " back."
     ),
     "step-press-over": (
         "Press the {seam} to one side; then turn the work so that the right sides are together,"
@@ -403,7 +404,6 @@ _ZIPS: Final[dict[str, str]] = {
         "From the right side stitch down one side {distance} from the seam line, across below the"
         " bottom stop, and up the other side."
     ),
-    "step-check-centred": "the rows are straight and equally far from the opening.",
     "step-zip-unbaste": (
         "Take out the basting along {edges}, with a seam ripper and tweezers, cutting every few"
         " stitches."
@@ -541,7 +541,7 @@ _OTHERS: Final[dict[str, str]] = {
 
 _TERMS: Final[dict[str, str]] = {
     "term-allowance": (
-        "The strip of cloth between the seam line and the raw edge. It stays on the inside."
+        "The strip of cloth between the stitching and the raw edge. It stays on the inside."
     ),
     "term-allowance-name": "seam allowance",
     "term-allowance-forms": "allowance|allowances",
@@ -621,11 +621,13 @@ _TERMS: Final[dict[str, str]] = {
     "term-raw-edge-name": "raw edge",
     "term-raw-edge-forms": "raw edge|raw edges",
     "term-right-sides": (
-        "The right side is the one meant to be seen. Right sides together: the two good sides"
-        " touch, and the wrong sides look outwards."
+        "The right side of cloth is the one meant to be seen, the wrong side the other. Right"
+        " sides together: the two right sides touch, and the wrong sides look outwards."
     ),
     "term-right-sides-name": "right sides together",
-    "term-right-sides-forms": "right sides together|right sides face",
+    "term-right-sides-forms": (
+        "right sides together|right sides are together|right sides still together|right sides face"
+    ),
     "term-seam-line": (
         "The line that you stitch on; it lies the width of the seam allowance from the raw edge."
     ),
@@ -653,11 +655,17 @@ _TERMS: Final[dict[str, str]] = {
     "term-understitch-name": "understitch",
     "term-understitch-forms": "understitch|understitched|understitching",
     "term-wrong-sides": (
-        "The wrong side is the one that will be inside. Wrong sides together: the two good sides"
-        " look outwards."
+        "The wrong side of cloth is the one that will be inside, the right side the other. Wrong"
+        " sides together: the two wrong sides touch, and the right sides look outwards."
     ),
     "term-wrong-sides-name": "wrong sides together",
     "term-wrong-sides-forms": "wrong sides together|wrong sides face",
+    "term-zip": (
+        "Two tapes bear the teeth or coils; a slider opens and closes them between the top stops"
+        " and the bottom stop."
+    ),
+    "term-zip-name": "parts of a zip",
+    "term-zip-forms": "top stop|top stops|bottom stop|coil|coils|slider|tapes",
 }
 
 _CAUTIONS: Final[dict[str, str]] = {
@@ -734,7 +742,6 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-steps-label": "Steps",
     "sheet-operations-label": "Things to tick",
     "sheet-changes-label": "Changes of machine, foot or place",
-    "sheet-contents": "On this sheet",
     # Headings.
     "sheet-needs": "What you need",
     "sheet-cutting": "Cut",
@@ -750,15 +757,13 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-step-range-one": "Step {first}",
     "sheet-step-range": "Steps {first} to {last}",
     "sheet-check": "Check:",
-    "sheet-note": "From the designer",
+    "sheet-note": "From the designer:",
     "sheet-new-words": "New words",
     "sheet-picture": "Place for a sketch",
-    "sheet-own-notes": "Your notes",
-    "sheet-page": "page",
     # Needs.
     "sheet-need-fabric": "Fabric",
     "sheet-need-interfacing": "Interfacing",
-    "sheet-need-notions": "Notions",
+    "sheet-need-notions": "Notions, the small things to buy",
     "sheet-need-thread": "Thread and needles",
     "sheet-need-machines": "Machines and feet",
     "sheet-need-tools": "Tools",
@@ -799,7 +804,7 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-tool-chalk": "Tailor's chalk or another marker that comes out, tried on a scrap",
     "sheet-tool-ripper": "Seam ripper",
     "sheet-tool-needle": "Hand needles and a thimble",
-    "sheet-tool-safety-pin": "Safety pin or bodkin",
+    "sheet-tool-safety-pin": "Safety pin or bodkin, a thick blunt needle",
     "sheet-tool-point": (
         "Something blunt and pointed, such as a knitting needle, to push out corners"
     ),
@@ -809,8 +814,7 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-col-piece": "Piece",
     "sheet-col-cut": "Cut",
     "sheet-col-fabric": "From",
-    "sheet-col-edges": "Edges",
-    "sheet-col-note": "Notes",
+    "sheet-col-edges": "Edges, in their order round the piece",
     "sheet-cut-fold": "1, on the fold",
     "sheet-cut-folds": "{count}, each on the fold",
     "sheet-cut-pair": "2, a mirrored pair",
@@ -823,7 +827,10 @@ _SHEET: Final[dict[str, str]] = {
     "sheet-fabric-none": "as you choose",
     "sheet-interfacing": "interfacing",
     "sheet-no-pieces": "This garment file lists no pieces; cut what your pattern shows.",
-    "sheet-cut-first": "Press the cloth, lay out every piece along the grain, then cut.",
+    "sheet-cut-first": (
+        "Press the cloth. Lay out every piece before you cut the first, each with its grain arrow"
+        " parallel to the selvage, the woven border of the cloth."
+    ),
     "sheet-fold-means": (
         "On the fold: lay the edge of the pattern that is marked so on the fold of doubled cloth,"
         " and do not cut along it."

@@ -17,6 +17,11 @@ pytestmark = [
 WIDTHS = (360, 640, 718, 800, 1200)
 """Pixels: a telephone, a page at 200 %, the text width of A4, a small window, a large one."""
 
+LETTER = (702, 939)
+"""Pixels within the margins of a Letter page: 186 by 248 mm."""
+HEADINGS = 75
+"""Pixels of the headings that stand above the first step."""
+
 
 @pytest.fixture(scope="module")
 def browser():
@@ -92,6 +97,16 @@ def test_no_text_is_cut_off(opened):
            .map(e => e.textContent)"""
     )
     assert cut_off == []
+
+
+def test_every_step_fits_on_a_page(opened):
+    page, _ = opened
+    page.emulate_media(media="print")
+    page.set_viewport_size({"width": LETTER[0], "height": LETTER[1]})
+    heights = page.evaluate(
+        "[...document.querySelectorAll('.step')].map(e => e.getBoundingClientRect().height)"
+    )
+    assert max(heights) <= LETTER[1] - HEADINGS
 
 
 @pytest.mark.parametrize("size", ["A4", "Letter"])

@@ -6,7 +6,7 @@ from itertools import pairwise
 import pytest
 from tell.sampler import SHIPPED, sheet, sheet_of
 
-from seqplan.render.handout.page import booklet_html, css_string, paragraphs
+from seqplan.render.handout.page import booklet_html, css_string, paragraphs, place_words
 
 ALL = (*SHIPPED, "dress", "tube")
 
@@ -147,6 +147,16 @@ def test_a_css_string_holds_nothing_that_could_end_it(nasty):
 def test_short_sentences_follow_on():
     long = "Stitch from the mark to the other end, as close beside the fold as you can."
     assert paragraphs([long, "Do so twice.", long]) == [f"{long} Do so twice.", long]
+
+
+def test_new_words_stand_beside_a_step_as_long_as_there_is_room():
+    first = sheet("rope-walk-bag").groups[0].steps[0]
+    beside, below = place_words(first)
+    assert (*beside, *below) == first.terms
+    assert beside
+    assert below
+    short = sheet("breakwater-skirt").groups[0].steps[0]
+    assert place_words(short) == ((), short.terms)
 
 
 def luminance(colour):

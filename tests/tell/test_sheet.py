@@ -40,7 +40,10 @@ def test_what_is_needed_for_the_skirt():
     lines = needs(sheet("breakwater-skirt"))
     assert lines["Fabric"][0] == "Shell: woven, medium weight; cotton twill or light denim"
     assert lines["Interfacing"] == ("Fusible: interfacing, light weight",)
-    assert lines["Notions"] == ("1 × invisible zip, 23 cm (9 in) long", "1 × hook and eye")  # noqa: RUF001
+    assert lines["Notions, the small things to buy"] == (
+        "1 \N{MULTIPLICATION SIGN} invisible zip, 23 cm (9 in) long",
+        "1 \N{MULTIPLICATION SIGN} hook and eye",
+    )
     assert lines["Machines and feet"][0] == (
         "Sewing machine with standard foot, invisible zip foot and zip foot"
     )
@@ -50,13 +53,13 @@ def test_what_is_needed_for_the_skirt():
 
 def test_what_is_needed_for_the_pyjamas():
     lines = needs(sheet("night-watch-pyjamas"))
-    assert lines["Notions"] == (
+    assert lines["Notions, the small things to buy"] == (
         (
-            "1 × elastic, 2.5 cm (1 in) wide and 70 cm (27½ in) long;"  # noqa: RUF001
+            "1 \N{MULTIPLICATION SIGN} elastic, 2.5 cm (1 in) wide and 70 cm (27½ in) long;"
             " your waist less a tenth, and 2 cm to overlap"
         ),
     )
-    assert "Safety pin or bodkin" in lines["Tools"]
+    assert "Safety pin or bodkin, a thick blunt needle" in lines["Tools"]
     assert "Interfacing" not in lines
 
 

@@ -4,19 +4,26 @@ import re
 from collections.abc import Iterable
 from functools import cache
 from importlib.resources import files
+from math import ceil
 from typing import Final
 
 from jinja2 import DictLoader, Environment, StrictUndefined
 from markupsafe import Markup
 
 from seqplan.tell.content import Sheet, SheetStep
+from seqplan.tell.sentence import Term
 from seqplan.words.say import say
 
 _PAGE: Final = "booklet.html"
 _STYLE: Final = "booklet.css"
 _MEASURE: Final = re.compile(r"([\d\u00bc-\u00be\u215b-\u215e]) (mm|cm|in)\b")
-_BESIDE: Final = 1.8
-"""How many times longer a step is than its new words, for these to fit beside it."""
+_WIDTH: Final = 66
+_WIDTH_BESIDE: Final = 28
+"""Letters in a printed line: of what to do, and of the words beside it."""
+_SKETCH: Final = 7
+"""Lines that the place for a sketch takes up at least."""
+_SMALLER: Final = 0.82
+"""The height of a line of the words, in lines of what to do."""
 _SHORT: Final = 50
 """A sentence of so many letters does not need a paragraph of its own."""
 
@@ -61,11 +68,23 @@ def paragraphs(texts: Iterable[str]) -> list[str]:
     return found
 
 
-def words_beside(step: SheetStep) -> bool:
-    """Whether the new words of a step stand beside it: where it is long enough for that."""
-    told = sum(len(sentence.text) + len(sentence.check) for sentence in step.sentences)
-    words = sum(len(term.name) + len(term.meaning) for term in step.terms)
-    return told >= _BESIDE * words
+def place_words(step: SheetStep) -> tuple[tuple[Term, ...], tuple[Term, ...]]:
+    """Place the new words of a step: beside it, below its sketch, while there is room; then below.
+
+    The height of the step is a rough count of its printed lines.
+    """
+    told = [text for sentence in step.sentences for text in (*sentence.texts, sentence.check)]
+    room: float = len(step.sentences) + _lines(told, _WIDTH) - _SKETCH
+    for count, term in enumerate(step.terms):
+        room -= _SMALLER * _lines([f"{term.name}: {term.meaning}"], _WIDTH_BESIDE)
+        if room < 0:
+            return step.terms[:count], step.terms[count:]
+    return step.terms, ()
+
+
+def _lines(texts: Iterable[str], width: int) -> int:
+    """How many lines texts take up at a width in letters."""
+    return sum(ceil(len(text) / width) for text in texts)
 
 
 def unbroken(value: object) -> object:
@@ -93,6 +112,6 @@ def _environment() -> Environment:
         keep_trailing_newline=True,
     )
     environment.filters["paragraphs"] = paragraphs
-    environment.filters["words_beside"] = words_beside
+    environment.filters["place_words"] = place_words
     environment.filters["css_string"] = css_string
     return environment
