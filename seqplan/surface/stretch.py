@@ -86,16 +86,16 @@ def _find_links(
     surface: Surface, run: Sequence[Segment], may_follow: MayFollow, unsewn: EntryId | None
 ) -> dict[EdgeEnd, Link]:
     members = frozenset(run)
+    ends = [EdgeEnd(segment, at_end) for segment in run for at_end in (False, True)]
+    fans = {end: surface.fan(end, members.__contains__) for end in ends}
     links: dict[EdgeEnd, Link] = {}
-    for segment in run:
-        for at_end in (False, True):
-            end = EdgeEnd(segment, at_end)
-            reached, crossed = surface.fan(end, members.__contains__, unsewn)
-            is_neighbour = reached.segment in members and reached != end
-            if is_neighbour and crossed and _is_slit(surface, end, reached):
-                continue
-            if is_neighbour and may_follow(segment, reached.segment):
-                links.setdefault(end, Link((end, reached), tuple(crossed)))
+    for end, (reached, crossed) in fans.items():
+        # An edge that another seam has sewn is passed on one way round the point only.
+        is_mutual = reached != end and reached in fans and fans[reached][0] == end
+        if not is_mutual or (crossed and _is_slit(surface, end, reached)):
+            continue
+        if may_follow(end.segment, reached.segment):
+            links[end] = Link((end, reached), tuple(crossed))
     return links
 
 
