@@ -16,15 +16,20 @@ _TIDYING_VERBS = frozenset(
 
 
 def tidying(c: Construction, seam: EntryId, action: Action) -> tuple[Operation, ...]:
-    """Operations that do this to a seam or hem: those of its recipe, and entries of their own."""
+    """Operations that do this to a seam or hem: those of its recipe, else entries of their own.
+
+    A seam whose recipe presses it may be pressed again at any time: after turning, or at the end.
+    """
     own = c.doing(seam, action)
+    if own:
+        return own
     others = (
         op
         for segment in c.shapes[seam].run
         for op in c.on_segment[segment]
         if op.action is action and c.entry(op).verb in _TIDYING_VERBS
     )
-    return (*own, *dict.fromkeys(others))
+    return tuple(dict.fromkeys(others))
 
 
 def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterator[Reason]:
