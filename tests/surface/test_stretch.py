@@ -1,4 +1,6 @@
-from surface.cloth import edge, edges, names, sewn
+from hypothesis import given
+from hypothesis import strategies as st
+from surface.cloth import edge, edges, glued_polygons, names, sewn
 
 from seqplan.surface.stretch import find_stretches
 
@@ -138,3 +140,32 @@ def test_what_may_not_follow_stays_apart():
     )
     assert len(found) == 2
     assert edge(skirt.rings, "front.hem") in {s for f in found for s in f.segments}
+
+
+def test_a_run_over_edges_that_are_sewn_already_comes_to_an_end():
+    # A trimming names one edge of each seam; round the crotch point the walk crosses a seam onto
+    # an edge of the run, which walked from there goes the other way.
+    trousers = sewn(
+        TROUSERS,
+        "front.side + back.side",
+        "front.inseam + back.inseam",
+        "front.crotch",
+        "back.crotch",
+    )
+    found = stretches(trousers, "front.side", "front.inseam", "front.crotch", "back.crotch")
+    assert sorted(s for stretch in found for s in stretch.segments) == sorted(
+        s
+        for text in ("front.side", "front.inseam", "front.crotch", "back.crotch")
+        for s in edges(trousers.rings, text)
+    )
+
+
+@given(glued_polygons(), st.data())
+def test_stretches_share_out_the_edges_of_any_run(surface, data):
+    run = data.draw(st.permutations(surface.rings.segments))
+    run = run[: data.draw(st.integers(0, len(run)))]
+    found = find_stretches(surface, run, lambda one, other: True)
+    assert sorted(s for stretch in found for s in stretch.segments) == sorted(run)
+    for stretch in found:
+        assert len(stretch.links) == len(stretch.segments) - (not stretch.is_ring)
+        assert len(stretch.tips) == (0 if stretch.is_ring else 2)
