@@ -6,16 +6,17 @@ Under a zip tape or inside a fold neither knife nor needle reaches it any more.
 
 Fires
 -----
-`neaten-back` before `zip`, whose tapes lie over the edges; `hem/finish` before `hem/turn-up`.
+`neaten-back` before `zip`, whose tapes lie over the edges; `hem/finish` before `hem`.
 
 Stays quiet
 -----------
-The edge is enclosed without a finish, as in a collar, a band or a hem turned twice.
+The edge is enclosed without a finish, as in a collar, a band or a hem turned twice. A hem may be
+turned up and its depth evened before its edge is finished, as handbooks have it.
 
 Sources
 -------
 Zipped fastening (home-economics notes), step 4 before 5; Facings Made Easy, Guide C-233, New
-Mexico State University.
+Mexico State University; Hemming Skills Level 2 & 3, Oregon 4-H fact sheet 320-32, 2014.
 """
 
 from collections.abc import Iterator
@@ -30,7 +31,7 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for finish in c.acting(Action.FINISH):
-        for cover in c.meeting(finish, Action.SET_ZIP, Action.TURN_UP):
+        for cover in c.meeting(finish, Action.SET_ZIP, Action.HEM, Action.CASE):
             yield arc(RULE, finish, cover)
 
 
