@@ -195,23 +195,6 @@ def test_a_sleeve_set_into_an_armhole_leaves_neck_hem_and_two_wrists():
     ]
 
 
-@pytest.mark.xfail(
-    strict=True, reason="front and back each choose a sleeve by themselves, and choose crosswise"
-)
-def test_a_sleeve_is_set_into_one_armhole_whatever_the_underarm_is_called():
-    natural = SLEEVED.replace("armhole under-front", "armhole side").replace(
-        "armhole under-back", "armhole side"
-    )
-    dress = sewn(
-        natural,
-        *SHELL_CLOSED,
-        "sleeve.under-front + sleeve.under-back",
-        "front.armhole + sleeve.cap-front",
-        "back.armhole + sleeve.cap-back",
-    )
-    assert shape(dress) == (4, 0, True)
-
-
 def test_a_facing_sewn_into_neck_and_armholes_of_a_closed_bodice_cannot_be_turned():
     # Shell and facing are spheres with four holes, 2 - 4 = -2 each. Sewn together along three
     # whole rings (each counts 0): -4. Free are hem and lower edge: (2 - 2 + 4) / 2 = 2.
