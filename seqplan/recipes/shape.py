@@ -1,6 +1,6 @@
 """What each entry means on the cloth: which cut edges it acts on and which seams it sews."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
@@ -10,7 +10,14 @@ from seqplan.model.entry import Entry, Portion, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.piece import EdgeRef, Segment
 from seqplan.surface.glued import Glue
-from seqplan.surface.pairing import Pair, UnpairableError, pair_two_sides, pair_with_itself
+from seqplan.surface.pairing import (
+    Pair,
+    Pairing,
+    UnpairableError,
+    pair_with_itself,
+    readings,
+    settle,
+)
 from seqplan.surface.portion import SplitPiece, is_clear
 from seqplan.surface.ring import Rings
 from seqplan.words.say import say
@@ -67,12 +74,14 @@ def lay_out(garment: Garment) -> Cloth:
     layout = _Layout(garment)
     shapes = {entry.id: layout.shape(entry) for entry in garment.entries}
     shapes = layout.without_double_seams(shapes)
+    shapes = layout.with_open_pairings_settled(shapes)
     return Cloth(layout.rings, shapes, tuple(layout.problems))
 
 
 class _Layout:
     def __init__(self, garment: Garment) -> None:
         self.problems: list[Diagnostic] = []
+        self._open: dict[EntryId, list[tuple[Pairing, ...]]] = {}
         self._portions = self._clear_portions(garment)
         wanted: dict[PieceId, dict[str, list[Portion]]] = {}
         for entry in garment.entries:
@@ -114,28 +123,39 @@ class _Layout:
             self._report("sewn-twice", shape.entry, edge=edge, other=taken[clash])
         return kept
 
+    def with_open_pairings_settled(self, shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
+        """Choose, where names leave open which copies meet, by the garment as a whole."""
+        open_pairings = {id_: items for id_, items in self._open.items() if shapes[id_].glues}
+        if not open_pairings:
+            return shapes
+        fixed = [g for s in shapes.values() if s.entry.id not in open_pairings for g in s.glues]
+        settled = dict(shapes)
+        for id_, pairs in settle(self.rings, fixed, open_pairings).items():
+            settled[id_] = replace(shapes[id_], glues=_glues(id_, pairs))
+        return settled
+
     def _pair(
         self, entry: Entry, one: list[tuple[Segment, ...]], two: list[tuple[Segment, ...]]
     ) -> tuple[Glue, ...]:
-        glues: list[Glue] = []
+        items: list[tuple[Pairing, ...]] = []
         for place, edges in enumerate(one):
             try:
-                pairs = self._pair_edge(edges, two[place] if two else ())
+                items.append(self._pair_edge(edges, two[place] if two else ()))
             except UnpairableError as error:
                 self._report(error.key, entry, edge=entry.run[place])
-                continue
-            glues += [Glue(pair.first, pair.second, pair.aligned, entry.id) for pair in pairs]
-        return tuple(glues)
+        if any(len(pairings) > 1 for pairings in items):
+            self._open[entry.id] = items
+        return _glues(entry.id, (pair for pairings in items for pair in pairings[0]))
 
     def _pair_edge(
         self, edges: tuple[Segment, ...], facing_edges: tuple[Segment, ...]
-    ) -> tuple[Pair, ...]:
+    ) -> tuple[Pairing, ...]:
         if not facing_edges:
-            return pair_with_itself(self.rings, edges)
+            return (pair_with_itself(self.rings, edges),)
         if set(edges) != set(facing_edges):
-            return pair_two_sides(self.rings, edges, facing_edges)
+            return readings(self.rings, edges, facing_edges)
         first = tuple(segment for segment in edges if segment.copy == 0)
-        return pair_two_sides(self.rings, first, tuple(s for s in edges if s.copy == 1))
+        return readings(self.rings, first, tuple(s for s in edges if s.copy == 1))
 
     def _segments(self, ref: EdgeRef, portion: Portion | None) -> tuple[Segment, ...]:
         split = self._split[ref.piece]
@@ -170,3 +190,7 @@ class _Layout:
                 fix=say(f"shape-{slug}-fix", entry=entry.id, **names),
             )
         )
+
+
+def _glues(entry: EntryId, pairs: Iterable[Pair]) -> tuple[Glue, ...]:
+    return tuple(Glue(pair.first, pair.second, pair.aligned, entry) for pair in pairs)

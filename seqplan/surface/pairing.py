@@ -7,13 +7,18 @@ meets which copy of the back follows from two facts:
    one edge lies in a mirrored half and the other does not, and are reversed otherwise.
 2. At both ends of the seam, edges of the same name should meet: waist to waist, hem to hem.
 
-All ways to pair the copies are weighed by the second; where they tie, left meets left.
+All ways to pair the copies are weighed by the second; where they tie, left meets left. Where
+names tell nothing, as where a sleeve meets a front, `settle` looks at the whole garment: the
+right pairing is the one in which most corners close up, so that the cloth lies flattest.
 """
 
-from itertools import permutations
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import permutations, product
 from typing import NamedTuple
 
+from seqplan.base.ids import EntryId
 from seqplan.model.piece import Segment
+from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.ring import EdgeEnd, Rings
 
 
@@ -25,6 +30,12 @@ class Pair(NamedTuple):
     aligned: bool
 
 
+Pairing = tuple[Pair, ...]
+"""All copies of an edge, each with the one that it meets."""
+
+_MOST_READINGS = 8
+
+
 class UnpairableError(ValueError):
     """The two sides cannot be paired; ``key`` is the slug of the fault."""
 
@@ -33,10 +44,21 @@ class UnpairableError(ValueError):
         self.key = key
 
 
-def pair_two_sides(
+def pair_two_sides(rings: Rings, one: tuple[Segment, ...], other: tuple[Segment, ...]) -> Pairing:
+    """Pair the copies of one edge with the copies of another, as they usually meet.
+
+    Raises
+    ------
+    UnpairableError
+        When the numbers of copies differ (``copies-differ``).
+    """
+    return readings(rings, one, other)[0]
+
+
+def readings(
     rings: Rings, one: tuple[Segment, ...], other: tuple[Segment, ...]
-) -> tuple[Pair, ...]:
-    """Pair the copies of one edge with the copies of another.
+) -> tuple[Pairing, ...]:
+    """Give the ways in which the copies of two edges can meet.
 
     Parameters
     ----------
@@ -45,6 +67,11 @@ def pair_two_sides(
     one, other
         All copies of either edge that are meant, at most a handful each.
 
+    Returns
+    -------
+    tuple of Pairing
+        The pairings in which the most corners agree by name, the usual one first.
+
     Raises
     ------
     UnpairableError
@@ -52,14 +79,23 @@ def pair_two_sides(
     """
     if len(one) != len(other):
         raise UnpairableError("copies-differ")
-    best = max(
-        permutations(other),
-        key=lambda chosen: _worth(rings, tuple(zip(one, chosen, strict=True))),
+    weighed = sorted(
+        (
+            (_worth(rings, tuple(zip(one, chosen, strict=True))), chosen)
+            for chosen in permutations(other)
+        ),
+        key=lambda item: item[0],
+        reverse=True,
     )
-    return tuple(_pair(a, b) for a, b in zip(one, best, strict=True))
+    most = weighed[0][0][0]
+    return tuple(
+        tuple(_pair(a, b) for a, b in zip(one, chosen, strict=True))
+        for worth, chosen in weighed[:_MOST_READINGS]
+        if worth[0] == most
+    )
 
 
-def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> tuple[Pair, ...]:
+def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> Pairing:
     """Pair the left copy of an edge with the right, as ``sew: back.centre`` alone means.
 
     Raises
@@ -79,6 +115,54 @@ def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> tuple[Pair, ..
     if len(edges) > 2:
         raise UnpairableError("which-copies")
     return (_pair(*edges),)
+
+
+def settle(
+    rings: Rings,
+    fixed: Iterable[Glue],
+    open_pairings: Mapping[EntryId, Sequence[Sequence[Pairing]]],
+) -> dict[EntryId, tuple[Pair, ...]]:
+    """Choose among pairings that names leave open.
+
+    Parameters
+    ----------
+    rings
+        The pieces.
+    fixed
+        The seams whose pairing is settled.
+    open_pairings
+        For each entry, edge by edge of its list, the pairings to choose from, the usual first.
+
+    Returns
+    -------
+    dict
+        The pairs of each entry. Entries are settled one after the other by name, each with the
+        usual pairing of those that follow; of equal pairings the usual one is taken.
+    """
+    chosen = {id_: _usual(open_pairings[id_]) for id_ in sorted(open_pairings)}
+    ground = list(fixed)
+    for id_, items in sorted(open_pairings.items()):
+        others = [
+            g for other, pairs in chosen.items() if other != id_ for g in _glues(other, pairs)
+        ]
+        chosen[id_] = max(
+            (tuple(pair for pairing in way for pair in pairing) for way in product(*items)),
+            key=lambda pairs: _closed_corners(rings, [*ground, *others, *_glues(id_, pairs)]),
+        )
+    return chosen
+
+
+def _usual(items: Sequence[Sequence[Pairing]]) -> tuple[Pair, ...]:
+    return tuple(pair for pairings in items for pair in pairings[0])
+
+
+def _glues(entry: EntryId, pairs: Iterable[Pair]) -> list[Glue]:
+    return [Glue(pair.first, pair.second, pair.aligned, entry) for pair in pairs]
+
+
+def _closed_corners(rings: Rings, glues: list[Glue]) -> int:
+    """Count the points of the garment: the fewer corners run together, the more there are."""
+    return len(set(Surface(rings, glues).points.values()))
 
 
 def _pair(one: Segment, other: Segment) -> Pair:
