@@ -70,9 +70,7 @@ def _waiting(c: Construction, reason: Reason) -> tuple[OpId, ...]:
     if len(after) != 2 or any(len(ids) != 1 for ids in after):
         return ()
     (one,), (other,) = after
-    first, second = (
-        {c.op[arc.before].entry for arc in bundle} for bundle in reason.alternatives
-    )
+    first, second = ({c.op[arc.before].entry for arc in bundle} for bundle in reason.alternatives)
     if c.op[other].entry in first and c.op[one].entry in second:
         return one, other
     return ()

@@ -9,18 +9,19 @@ from seqplan.explain.chart import Chart
 from seqplan.graph.reason import ReasonKind
 from seqplan.recipes.construction import Construction
 from seqplan.render.chart_boxes import Box
-from seqplan.render.chart_look import BADGE, LOOK, SMALL, STYLE
+from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
 from seqplan.render.chart_node import badge
 from seqplan.render.chart_reasons import Numbers
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
 from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
-_ROW = 12
-_SAMPLE = 34
-_WIDEST = 150
-_GAP = 14
-_LEAST_ROWS = 6
+_SAMPLE = 32
+_WIDEST = 18
+"""The widest words, in multiples of the size of the text."""
+_GAP = 12
+_SIGNS = Lettering(size=7.5)
+_MOST_COLUMNS = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +57,10 @@ class Key:
     height: int
 
 
-def make_key(chart: Chart, c: Construction, numbers: Numbers, boxes: Sequence[Box]) -> Key:
-    """Make the key of a chart.
+def make_keys(
+    chart: Chart, c: Construction, numbers: Numbers, boxes: Sequence[Box], *, look: Look
+) -> tuple[Key, ...]:
+    """Make the key of a chart in several widths, the narrowest first.
 
     Parameters
     ----------
@@ -69,35 +72,49 @@ def make_key(chart: Chart, c: Construction, numbers: Numbers, boxes: Sequence[Bo
         The numbers of the reasons.
     boxes
         The boxes of the chart.
+    look
+        The sizes.
     """
-    reasons = list(_reasons(numbers))
-    each = max(_LEAST_ROWS, ceil(len(reasons) / 2))
+    reasons = list(_reasons(numbers, look))
     blocks = [
-        _block(say("chart-key-lines"), list(_lines(chart, boxes))),
-        _block(say("chart-key-stations"), list(_stations(chart, c))),
+        _block(look, say("chart-key-lines"), list(_lines(chart, boxes))),
+        _block(look, say("chart-key-stations"), list(_stations(chart, c, look))),
     ]
-    for start in range(0, len(reasons), each):
+    most = max(1, min(_MOST_COLUMNS, len(reasons)))
+    return tuple(_key([*blocks, *_columns(look, reasons, count)]) for count in range(1, most + 1))
+
+
+def _columns(look: Look, reasons: Sequence[Entry], count: int) -> Iterator[Block]:
+    each = ceil(len(reasons) / count)
+    for start in range(0, len(reasons), max(each, 1)):
         head = say("chart-key-reasons") if start == 0 else ""
-        blocks.append(_block(head, reasons[start : start + each]))
+        yield _block(look, head, reasons[start : start + each])
+
+
+def _key(blocks: Sequence[Block]) -> Key:
     height = max(block.height for block in blocks)
     cells = [cell for block in blocks for cell in (block.filled(height), gap_cell(_GAP, height))]
     width = sum(block.width + _GAP for block in blocks) - _GAP
     return Key(table([cells[:-1]]), width, height)
 
 
-def _block(head: str, entries: Sequence[Entry]) -> Block:
+def _block(look: Look, head: str, entries: Sequence[Entry]) -> Block:
     """A column of the key."""
-    made = [(entry.sample, wrap(entry.words, _WIDEST, SMALL.size)) for entry in entries]
-    widest = max((SMALL.width(lines) for _, lines in made), default=0)
-    widest = max(widest, BADGE.width([head]) - _SAMPLE)
-    rows: list[tuple[str, ...]] = [
-        (text_cell([head], _SAMPLE + widest, _ROW + 2, lettering=BADGE, extra=' COLSPAN="2"'),)
+    row = look.small.height([""])
+    made = [
+        (entry.sample, wrap(entry.words, look.text_size * _WIDEST, look.small.size))
+        for entry in entries
     ]
-    total = _ROW + 2
+    widest = max((look.small.width(lines) for _, lines in made), default=0)
+    widest = max(widest, look.badge.width([head]) - _SAMPLE)
+    rows: list[tuple[str, ...]] = [
+        (text_cell([head], _SAMPLE + widest, row + 2, lettering=look.badge, extra=' COLSPAN="2"'),)
+    ]
+    total = row + 2
     for sample, lines in made:
-        height = max(_ROW, SMALL.height(lines) - 2)
+        height = max(row, look.small.height(lines))
         total += height
-        rows.append((sample(height), text_cell(lines, widest, height, lettering=SMALL)))
+        rows.append((sample(height), text_cell(lines, widest, height, lettering=look.small)))
     return Block(tuple(rows), _SAMPLE + widest, total)
 
 
@@ -120,24 +137,24 @@ def _lines(chart: Chart, boxes: Sequence[Box]) -> Iterator[Entry]:
 
 
 def _arrow(
-    style: str, *, weight: int = 1, tail: str = "", head: str = "›", bar: bool = False
+    style: str, *, weight: int = 1, tail: str = "", head: str = "\u203a", bar: bool = False
 ) -> Callable[[int], str]:
     """A small arrow, made of the borders of cells and of signs."""
-    looks = f' BORDER="{weight}" SIDES="B" COLOR="{LOOK.ink}" STYLE="{style.upper()}"'
+    looks = f' BORDER="{weight}" SIDES="B" COLOR="{INK}" STYLE="{style.upper()}"'
     line = table([[gap_cell(18, 5, extra=looks)], [gap_cell(18, 5)]])
-    start = gap_cell(4, 10, extra=f' BGCOLOR="{LOOK.ink}"') if bar else _sign(tail)
+    start = gap_cell(4, 10, extra=f' BGCOLOR="{INK}"') if bar else _sign(tail)
     return _framed(table([[start, table_cell(line, 18, 10), _sign(head)]]))
 
 
 def _sign(sign: str) -> str:
-    return text_cell([sign], 6, 10, lettering=SMALL, align="CENTER")
+    return text_cell([sign], 6, 10, lettering=_SIGNS, align="CENTER")
 
 
 def _two_rows() -> str:
     """Two rows of a box."""
-    looks = f' BORDER="1" SIDES="T" COLOR="{LOOK.faint}"'
+    looks = f' BORDER="1" SIDES="T" COLOR="{FAINT}"'
     inner = [[gap_cell(20, 4)], [gap_cell(20, 4, extra=looks)]]
-    frame = f' COLOR="{LOOK.ink}" FIXEDSIZE="TRUE" WIDTH="22" HEIGHT="10"'
+    frame = f' COLOR="{INK}" FIXEDSIZE="TRUE" WIDTH="22" HEIGHT="10"'
     return table(inner, border=1, extra=frame)
 
 
@@ -148,18 +165,20 @@ def _framed(sample: str) -> Callable[[int], str]:
 # -- stations and reasons ----------------------------------------------------------------------
 
 
-def _stations(chart: Chart, c: Construction) -> Iterator[Entry]:
+def _stations(chart: Chart, c: Construction, look: Look) -> Iterator[Entry]:
     used = {op.setup.station for lane in chart.lanes for op in lane.operations}
     for station in c.garment.stations:
         if station.id in used:
-            yield Entry(_framed(badge(station.mark)), station.title)
+            yield Entry(_framed(badge(station.mark, look)), station.title)
 
 
-def _reasons(numbers: Numbers) -> Iterator[Entry]:
+def _reasons(numbers: Numbers, look: Look) -> Iterator[Entry]:
     for kind in numbers.kinds:
         words = say("chart-key-either", words=kind.words) if kind.is_either_or else kind.words
-        yield Entry(_figure(kind.number), words)
+        yield Entry(_figure(kind.number, look), words)
 
 
-def _figure(number: int) -> Callable[[int], str]:
-    return lambda height: text_cell([str(number)], _SAMPLE, height, lettering=SMALL, align="CENTER")
+def _figure(number: int, look: Look) -> Callable[[int], str]:
+    return lambda height: text_cell(
+        [str(number)], _SAMPLE, height, lettering=look.small, align="CENTER"
+    )

@@ -17,7 +17,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from seqplan.render.chart_look import PAGE_PT
+from seqplan.render.chart_look import page_scale
 
 _STEPS = 24
 """How many amounts of room are tried."""
@@ -44,17 +44,14 @@ class Spacing:
         What a lane takes beside its boxes, across the way that the chart runs.
     gap
         From one level to the next.
-    least_width
-        The width of what stands above and below.
-    extra
-        The height of what stands above and below.
+    frames
+        Width and height of what stands above and below, in all the ways that it can be made.
     """
 
     beside: float
     lane: float
     gap: float
-    least_width: float
-    extra: float
+    frames: tuple[tuple[float, float], ...]
 
 
 Levels = tuple[tuple[int, ...], ...]
@@ -93,13 +90,22 @@ class Arrangement:
 
     def scale(self, levels: Levels) -> float:
         """How much of its size the drawing keeps on A4, upright or lying, about."""
+        return max(self._scales(levels))
+
+    @cached_property
+    def frame(self) -> int:
+        """Which way to make what stands above and below, the first of the best."""
+        scales = [round(scale, 2) for scale in self._scales(self.levels)]
+        return scales.index(max(scales))
+
+    def _scales(self, levels: Levels) -> Sequence[float]:
         along = sum(max(self._along(item) for item in level) for level in levels)
         along += self.spacing.gap * (len(levels) - 1)
         across = self._across_all(levels)
         width, height = (across, along) if self.runs_down else (along, across)
-        width, height = max(width, self.spacing.least_width), height + self.spacing.extra
-        short, long = PAGE_PT
-        return min(1.0, max(min(short / width, long / height), min(long / width, short / height)))
+        return [
+            page_scale(max(width, least), height + extra) for least, extra in self.spacing.frames
+        ]
 
     def _along(self, item: int) -> float:
         return self.items[item].height if self.runs_down else self.items[item].width

@@ -8,78 +8,101 @@ from typing import Final
 from seqplan.base.strength import Strength
 from seqplan.render.textwidth import FONT_FAMILY, text_width
 
+PAGE_PT: Final = (538.0, 785.0)
+"""What may be drawn on upright A4 inside margins of 10 mm, in points."""
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Look:
-    """Sizes and greys of a chart.
-
-    Parameters
-    ----------
-    font
-        The font, one name only.
-    text, small, heading, title
-        Font sizes: rows; numbers and key; headings of lanes; the title.
-    line
-        From one line of text to the next, as a multiple of the font size.
-    slack
-        Room beside a text, because not every program measures alike.
-    bar, pad, badge
-        Widths of the parts of a row: mark of the longest chain, a gap, station.
-    text_limit
-        A wider text in a row is wrapped.
-    row
-        Height of a row with one line of text.
-    ink, faint, lane
-        Lines and text; lines between rows; the ground of lanes.
-    """
-
-    font: str = FONT_FAMILY
-    text: float = 8
-    small: float = 7.5
-    heading: float = 8
-    title: float = 13
-    line: float = 1.2
-    slack: float = 3
-    bar: int = 4
-    pad: int = 3
-    badge: int = 16
-    text_limit: int = 84
-    row: int = 13
-    ink: str = "#1a1a1a"
-    faint: str = "#8c8c8c"
-    lane: str = "#f2f2f2"
-
-
-LOOK: Final = Look()
+_LINE: Final = 1.2
+_SLACK: Final = 3
+"""Room beside a text, because not every program measures alike."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Lettering:
     """How a text is set: size in points, and face."""
 
-    size: float = LOOK.text
+    size: float
     bold: bool = False
 
     def sized(self, size: float) -> "Lettering":
         """The same face in another size."""
         return replace(self, size=size)
 
+    def wrap_width(self, width: float) -> float:
+        """The width at which text is wrapped that goes into a cell of this width."""
+        return width - _SLACK
+
     def width(self, lines: Sequence[str]) -> int:
         """The room that lines of text take, with slack, in whole points."""
         widest = max((text_width(line, self.size, bold=self.bold) for line in lines), default=0)
-        return ceil(widest + LOOK.slack)
+        return ceil(widest + _SLACK)
 
     def height(self, lines: Sequence[str]) -> int:
         """The room from the top of the first line to the bottom of the last."""
-        return ceil(len(lines) * self.size * LOOK.line) + 3
+        return ceil(len(lines) * self.size * _LINE) + 2
 
 
-TEXT: Final = Lettering()
-BOLD: Final = Lettering(bold=True)
-SMALL: Final = Lettering(size=LOOK.small)
-BADGE: Final = Lettering(size=LOOK.small, bold=True)
-HEADING: Final = Lettering(size=LOOK.heading, bold=True)
-TITLE: Final = Lettering(size=LOOK.title, bold=True)
+@dataclass(frozen=True, slots=True)
+class Look:
+    """Sizes of a chart in points; all follow from the size of the text.
+
+    The smaller the text, the more of the drawing is lines and gaps, and these cannot shrink.
+    """
+
+    text_size: int = 8
+
+    @property
+    def text(self) -> Lettering:
+        """The words of a row."""
+        return Lettering(size=self.text_size)
+
+    @property
+    def bold(self) -> Lettering:
+        """The headings of boxes and lanes."""
+        return Lettering(size=self.text_size, bold=True)
+
+    @property
+    def small(self) -> Lettering:
+        """Numbers of reasons, and the key."""
+        return Lettering(size=self.text_size - 0.5)
+
+    @property
+    def badge(self) -> Lettering:
+        """The letters of a station, and the headings of the key."""
+        return Lettering(size=self.text_size - 0.5, bold=True)
+
+    @property
+    def title(self) -> Lettering:
+        """The title."""
+        return Lettering(size=self.text_size * 1.6, bold=True)
+
+    @property
+    def bar_width(self) -> int:
+        """The mark of the longest chain at the left of a box."""
+        return round(self.text_size / 2)
+
+    @property
+    def badge_width(self) -> int:
+        """The part of a row that has the station in it."""
+        return self.text_size * 2
+
+    @property
+    def text_limit(self) -> int:
+        """The widest that the words of a row may be before they are wrapped."""
+        return round(self.text_size * 8.25)
+
+    @property
+    def row_height(self) -> int:
+        """A row with one line of text."""
+        return round(self.text_size * 1.5)
+
+
+LOOKS: Final = tuple(Look(size) for size in (8, 9, 10, 11, 12))
+"""Sizes that are tried for a chart that does not fit a page."""
+
+FONT: Final = FONT_FAMILY
+INK: Final = "#1a1a1a"
+FAINT: Final = "#8c8c8c"
+GROUND: Final = "#f2f2f2"
 
 STYLE: Final[dict[Strength, str]] = {
     Strength.MUST: "solid",
@@ -91,5 +114,8 @@ STYLE: Final[dict[Strength, str]] = {
 CHAIN_WIDTH: Final = 2.4
 LINE_WIDTH: Final = 0.9
 
-PAGE_PT: Final = (538.0, 785.0)
-"""What may be drawn on upright A4 inside margins of 10 mm, in points."""
+
+def page_scale(width: float, height: float) -> float:
+    """How much of its size a drawing keeps on A4, upright or lying; it is never enlarged."""
+    short, long = PAGE_PT
+    return min(1.0, max(min(short / width, long / height), min(long / width, short / height)))

@@ -11,11 +11,12 @@ from seqplan.base.ids import OpId
 from seqplan.explain.chart import Chart, ChartLink
 from seqplan.model.garment import Garment
 from seqplan.render.chart_boxes import Box, Row
-from seqplan.render.chart_look import BADGE, BOLD, LOOK, SMALL, STYLE, TEXT
+from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
 from seqplan.render.chart_reasons import Numbers, number_reasons
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
 from seqplan.render.textwidth import text_width, wrap
 
+_PAD = 3
 _FRAME = 2
 """What the frame of a box adds to its width and to its height."""
 
@@ -26,6 +27,8 @@ class BoxWriter:
 
     Parameters
     ----------
+    look
+        The sizes.
     garment
         For the stations.
     numbers
@@ -40,6 +43,7 @@ class BoxWriter:
         The room for the numbers of the reasons.
     """
 
+    look: Look
     garment: Garment
     numbers: Numbers
     chain: Collection[OpId]
@@ -48,29 +52,32 @@ class BoxWriter:
     number_width: int
 
     @classmethod
-    def fitting(cls, boxes: Iterable[Box], chart: Chart, garment: Garment) -> "BoxWriter":
+    def fitting(
+        cls, boxes: Iterable[Box], chart: Chart, garment: Garment, look: Look
+    ) -> "BoxWriter":
         """Find the width that takes all rows, the longest of them wrapped."""
         held = tuple(boxes)
         rows = [row for box in held for row in box.rows]
-        limit = LOOK.text_limit - LOOK.slack
-        words = [line for row in rows for line in wrap(row.words, limit, TEXT.size)]
-        heads = [line for box in held for line in wrap(box.heading, limit, BOLD.size, bold=True)]
+        text, bold, limit = look.text, look.bold, look.text_limit
+        words = [line for row in rows for line in wrap(row.words, limit, text.size)]
+        heads = [line for box in held for line in wrap(box.heading, limit, bold.size, bold=True)]
         numbers = number_reasons(chart)
         led_to = _led_to(chart, numbers)
         figures = [numbers.of(row.link.reasons) for row in rows if row.link]
-        number_width = SMALL.width([*figures, *led_to.values()])
-        text_width = max(TEXT.width(words), BOLD.width(heads) - LOOK.badge - number_width)
+        number_width = look.small.width([*figures, *led_to.values()])
+        beside = look.badge_width + number_width
+        text_width = max(text.width(words), bold.width(heads) - beside)
         chain = frozenset(chart.longest_chain)
-        return cls(garment, numbers, chain, led_to, text_width, number_width)
+        return cls(look, garment, numbers, chain, led_to, text_width, number_width)
 
     @property
     def width(self) -> int:
         """The width of every box."""
-        return LOOK.bar + LOOK.pad + self._inner_width + _FRAME
+        return self.look.bar_width + _PAD + self._inner_width + _FRAME
 
     @property
     def _inner_width(self) -> int:
-        return LOOK.badge + self.text_width + self.number_width
+        return self.look.badge_width + self.text_width + self.number_width
 
     def height(self, box: Box) -> int:
         """The height of a box."""
@@ -91,48 +98,57 @@ class BoxWriter:
                 made.append([self._rule(row.link)])
             made.append(list(self._row(row)))
         made[0] = [
-            gap_cell(LOOK.bar, height, extra=span + (_BLACK if on_chain else "")),
-            gap_cell(LOOK.pad, height, extra=span),
+            gap_cell(self.look.bar_width, height, extra=span + (_BLACK if on_chain else "")),
+            gap_cell(_PAD, height, extra=span),
             *made[0],
         ]
-        return table(made, border=1, extra=f' BGCOLOR="white" COLOR="{LOOK.ink}"')
+        return table(made, border=1, extra=f' BGCOLOR="white" COLOR="{INK}"')
 
     def _heading(self, box: Box) -> str:
         lines, height = self._heading_lines(box), self._heading_height(box)
-        return text_cell(lines, self._inner_width, height, lettering=BOLD, extra=_OVER_ALL)
+        return text_cell(
+            lines, self._inner_width, height, lettering=self.look.bold, extra=_OVER_ALL
+        )
 
     def _heading_lines(self, box: Box) -> tuple[str, ...]:
-        return wrap(box.heading, self._inner_width - LOOK.slack, BOLD.size, bold=True)
+        return self._wrapped(box.heading, self._inner_width, self.look.bold)
 
     def _heading_height(self, box: Box) -> int:
-        return max(LOOK.row, BOLD.height(self._heading_lines(box))) if box.heading else 0
+        if not box.heading:
+            return 0
+        return max(self.look.row_height, self.look.bold.height(self._heading_lines(box)))
 
     def _rule(self, link: ChartLink) -> str:
         """A line above a row, in the style of the reason that puts it there."""
         style = STYLE[link.reasons[0].strength].upper()
-        looks = f'{_OVER_ALL} BORDER="1" SIDES="T" COLOR="{LOOK.faint}" STYLE="{style}"'
+        looks = f'{_OVER_ALL} BORDER="1" SIDES="T" COLOR="{FAINT}" STYLE="{style}"'
         return gap_cell(self._inner_width, 1, extra=looks)
 
     def _row(self, row: Row) -> Iterator[str]:
         height = self._row_height(row)
         mark = self.garment.station[row.operation.setup.station].mark
-        yield table_cell(badge(mark), LOOK.badge, height)
-        yield text_cell(self._lines(row), self.text_width, height, lettering=TEXT)
+        yield table_cell(badge(mark, self.look), self.look.badge_width, height)
+        yield text_cell(self._lines(row), self.text_width, height, lettering=self.look.text)
         if row.link:
             number = self.numbers.of(row.link.reasons)
         else:
             number = self.led_to.get(row.operation.id, "")
-        yield text_cell([number], self.number_width, height, lettering=SMALL, align="RIGHT")
+        yield text_cell(
+            [number], self.number_width, height, lettering=self.look.small, align="RIGHT"
+        )
 
     def _lines(self, row: Row) -> tuple[str, ...]:
-        return wrap(row.words, self.text_width - LOOK.slack, TEXT.size)
+        return self._wrapped(row.words, self.text_width, self.look.text)
 
     def _row_height(self, row: Row) -> int:
-        return max(LOOK.row, TEXT.height(self._lines(row)))
+        return max(self.look.row_height, self.look.text.height(self._lines(row)))
+
+    def _wrapped(self, text: str, width: int, lettering: Lettering) -> tuple[str, ...]:
+        return wrap(text, lettering.wrap_width(width), lettering.size, bold=lettering.bold)
 
 
 _OVER_ALL = ' COLSPAN="3"'
-_BLACK = f' BGCOLOR="{LOOK.ink}"'
+_BLACK = f' BGCOLOR="{INK}"'
 
 
 def _led_to(chart: Chart, numbers: Numbers) -> Mapping[OpId, str]:
@@ -143,11 +159,12 @@ def _led_to(chart: Chart, numbers: Numbers) -> Mapping[OpId, str]:
     return {id_: next(iter(held)) for id_, held in found.items() if len(held) == 1}
 
 
-def badge(mark: str) -> str:
+def badge(mark: str, look: Look) -> str:
     """The letters of a station in a small frame, smaller if they are wide."""
-    size = BADGE.size
-    while text_width(mark, size, bold=True) > LOOK.badge - 5 and size > 4:
-        size -= 0.5
-    cell = text_cell([mark], LOOK.badge - 4, 8, lettering=BADGE.sized(size), align="CENTER")
-    frame = f' FIXEDSIZE="TRUE" WIDTH="{LOOK.badge - 3}" HEIGHT="10" COLOR="{LOOK.ink}"'
+    room = look.badge_width - 4
+    lettering = look.badge
+    while text_width(mark, lettering.size, bold=True) > room - 1 and lettering.size > 4:
+        lettering = lettering.sized(lettering.size - 0.5)
+    cell = text_cell([mark], room, look.row_height - 4, lettering=lettering, align="CENTER")
+    frame = f' FIXEDSIZE="TRUE" WIDTH="{room + 1}" HEIGHT="{look.row_height - 2}" COLOR="{INK}"'
     return table([[cell]], border=1, extra=frame)

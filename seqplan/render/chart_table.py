@@ -1,4 +1,4 @@
-"""Tables in the graph language, with cells of fixed size, so that no layout program measures text."""
+"""Tables in the graph language; cells have fixed sizes, so no layout program measures text."""
 
 from collections.abc import Iterable, Sequence
 

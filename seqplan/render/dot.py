@@ -10,6 +10,7 @@ Nothing rests on colour: strength is the style of a line, the longest chain its 
 beside the operation, a station its letter.
 """
 
+import itertools
 from collections.abc import Iterable, Iterator
 
 from seqplan.base.ids import OpId
@@ -19,17 +20,19 @@ from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
 from seqplan.render.chart_boxes import Box, Row, make_boxes, operation_words
 from seqplan.render.chart_choices import Choice, find_choices
-from seqplan.render.chart_key import make_key
-from seqplan.render.chart_layers import Arrangement, Item, Levels, Spacing
+from seqplan.render.chart_key import make_keys
+from seqplan.render.chart_layers import Arrangement, Item, Spacing
 from seqplan.render.chart_look import (
     CHAIN_WIDTH,
-    HEADING,
+    FAINT,
+    FONT,
+    GROUND,
+    INK,
     LINE_WIDTH,
-    LOOK,
-    SMALL,
+    LOOKS,
     STYLE,
-    TITLE,
     Lettering,
+    Look,
 )
 from seqplan.render.chart_node import BoxWriter
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
@@ -46,6 +49,8 @@ _KNOT = 10
 _LEVEL_SEP = 0.1
 _TITLE_WIDTH = 460
 _TITLE_HEIGHT = 50
+_EASY_SIZE = 7.9
+"""Text printed at this size, in points, need not be larger."""
 
 
 def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> str:
@@ -67,28 +72,45 @@ def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> 
     str
         The same text for the same chart, byte by byte.
     """
-    return "\n".join(_Page(chart, c, title, lanes).lines()) + "\n"
+    best: _Page | None = None
+    for look in LOOKS:
+        page = _Page(chart, c, title=title, lanes=lanes, look=look)
+        if best is None or page.printed_size > best.printed_size:
+            best = page
+        if best.printed_size >= _EASY_SIZE:
+            break
+    assert best is not None
+    return "\n".join(best.lines()) + "\n"
 
 
 class _Page:
     """Writes one chart."""
 
-    def __init__(self, chart: Chart, c: Construction, title: str, lanes: Lanes) -> None:
+    def __init__(
+        self, chart: Chart, c: Construction, *, title: str, lanes: Lanes, look: Look
+    ) -> None:
         self._chart = chart
         self._c = c
         self._title = title
         self._lanes = lanes
+        self._look = look
         self._boxes = make_boxes(chart, c)
         self._box_of = {
             row.operation.id: number for number, box in enumerate(self._boxes) for row in box.rows
         }
-        self._writer = BoxWriter.fitting(self._boxes, chart, c.garment)
+        self._writer = BoxWriter.fitting(self._boxes, chart, c.garment, look)
         self._numbers = self._writer.numbers
         self._alone = frozenset(self._boxes_alone())
-        self._key = make_key(chart, c, self._numbers, self._boxes)
+        self._keys = make_keys(chart, c, self._numbers, self._boxes, look=look)
         self._choices = find_choices(c, chart.choices, self._box_of)
 
         self._arrangement = self._arrange()
+        self._key = self._keys[self._arrangement.frame]
+
+    @property
+    def printed_size(self) -> float:
+        """How large the words of the rows are on A4, about, in points."""
+        return self._look.text_size * self._arrangement.scale(self._arrangement.levels)
 
     def lines(self) -> Iterator[str]:
         """The text, line by line."""
@@ -118,25 +140,27 @@ class _Page:
             links=len(self._chart.links),
             chain=say("chart-then").join(chain),
         )
-        font = f'fontname="{LOOK.font}", fontcolor="{LOOK.ink}"'
+        font = f'fontname="{FONT}", fontcolor="{INK}"'
         yield (
-            f"graph [rankdir={'TB' if self._arrangement.runs_down else 'LR'}, newrank=true, labelloc=b, labeljust=l, pad=0.06,"
+            f"graph [rankdir={'TB' if self._arrangement.runs_down else 'LR'}, newrank=true,"
+            " labelloc=b, labeljust=l, pad=0.06,"
             f" nodesep={_SIDE_GAP / 72:.3f}, ranksep={_LEVEL_SEP}, {font}];"
         )
         yield f"node [shape=none, margin=0, fixedsize=true, {font}];"
         yield (
-            f'edge [color="{LOOK.ink}", arrowhead=vee, arrowsize=0.55, penwidth={LINE_WIDTH},'
-            f" {font}, fontsize={LOOK.small:g}];"
+            f'edge [color="{INK}", arrowhead=vee, arrowsize=0.55, penwidth={LINE_WIDTH},'
+            f" {font}, fontsize={self._look.small.size:g}];"
         )
         yield f"label=<{self._key.table}>; tooltip={quote(description)};"
 
     def _head(self) -> str:
-        title = wrap(self._title, _TITLE_WIDTH, TITLE.size, bold=True)
-        below = wrap(say(f"chart-lanes-{self._lanes.value}"), _TITLE_WIDTH, SMALL.size)
-        width = max(TITLE.width(title), SMALL.width(below), self._key.width)
+        look = self._look
+        title = wrap(self._title, _TITLE_WIDTH, look.title.size, bold=True)
+        below = wrap(say(f"chart-lanes-{self._lanes.value}"), _TITLE_WIDTH, look.small.size)
+        width = max(look.title.width(title), look.small.width(below), self._key.width)
         return table(
             [text_cell(lines, width, lettering.height(lines), lettering=lettering)]
-            for lines, lettering in ((title, TITLE), (below, SMALL))
+            for lines, lettering in ((title, look.title), (below, look.small))
         )
 
     # -- lanes and boxes -------------------------------------------------------------------
@@ -155,9 +179,10 @@ class _Page:
             return
         yield f"subgraph cluster_lane_{number} {{"
         yield (
-            f"label=<{_words_table(words, self._writer.width, HEADING)}>; labelloc=t; labeljust=l;"
-            f' margin={_LANE_MARGIN}; style=rounded; bgcolor="{LOOK.lane}";'
-            f' pencolor="{LOOK.faint}"; penwidth=0.5; tooltip={quote(words)};'
+            f"label=<{_words_table(words, self._writer.width, self._look.bold)}>;"
+            " labelloc=t; labeljust=l;"
+            f' margin={_LANE_MARGIN}; style=rounded; bgcolor="{GROUND}";'
+            f' pencolor="{FAINT}"; penwidth=0.5; tooltip={quote(words)};'
         )
         yield from (self._node(index) for index in held)
         yield "}"
@@ -186,29 +211,30 @@ class _Page:
         if index not in self._alone:
             return width, height
         lines = self._lane_lines(box.lane)
-        return width + 2 * _AROUND + 2, height + HEADING.height(lines) + _AROUND + 2
+        return width + 2 * _AROUND + 2, height + self._look.bold.height(lines) + _AROUND + 2
 
     def _lane_lines(self, lane: int) -> tuple[str, ...]:
         words = self._lane_words(self._chart.lanes[lane])
-        return wrap(words, self._writer.width - LOOK.slack, HEADING.size, bold=True)
+        width = self._look.bold.wrap_width(self._writer.width)
+        return wrap(words, width, self._look.bold.size, bold=True)
 
     def _lane_around(self, box: Box) -> str:
         """A box with its lane drawn round it."""
         lines = self._lane_lines(box.lane)
         width, height = self._writer.width, self._writer.height(box)
-        head = text_cell(lines, width, HEADING.height(lines), lettering=HEADING)
+        head = text_cell(lines, width, self._look.bold.height(lines), lettering=self._look.bold)
         beside = gap_cell(_AROUND, height)
         rows = [
-            [gap_cell(_AROUND, HEADING.height(lines)), head, gap_cell(_AROUND, 1)],
+            [gap_cell(_AROUND, self._look.bold.height(lines)), head, gap_cell(_AROUND, 1)],
             [beside, table_cell(self._writer.table(box), width, height), beside],
             [gap_cell(width, _AROUND, extra=' COLSPAN="3"')],
         ]
-        return table(rows, border=1, extra=f' STYLE="ROUNDED" BGCOLOR="{LOOK.lane}" COLOR="{LOOK.faint}"')
+        return table(rows, border=1, extra=f' STYLE="ROUNDED" BGCOLOR="{GROUND}" COLOR="{FAINT}"')
 
     def _knot(self, number: int, choice: Choice) -> str:
         return (
             f'"knot {number}" [label="", shape=diamond, style=filled, fillcolor=white,'
-            f' color="{LOOK.ink}", penwidth={LINE_WIDTH}, width={_KNOT / 72:.3f},'
+            f' color="{INK}", penwidth={LINE_WIDTH}, width={_KNOT / 72:.3f},'
             f" height={_KNOT / 72:.3f}, tooltip={quote(self._told(choice.reasons))}];"
         )
 
@@ -285,7 +311,7 @@ class _Page:
         names.extend(f'"knot {n}"' for n, choice in enumerate(self._choices) if not choice.ends)
         for level in levels:
             yield "{rank=same; " + "; ".join(names[item] for item in level) + "}"
-        for upper, lower in zip(levels, levels[1:], strict=False):
+        for upper, lower in itertools.pairwise(levels):
             yield f"{names[upper[0]]} -> {names[lower[0]]} [style=invis, weight=0];"
 
     def _arrange(self) -> Arrangement:
@@ -308,8 +334,7 @@ class _Page:
             beside=_SIDE_GAP,
             lane=_LANE_ROOM,
             gap=_LEVEL_GAP,
-            least_width=self._key.width,
-            extra=_TITLE_HEIGHT + self._key.height,
+            frames=tuple((key.width, _TITLE_HEIGHT + key.height) for key in self._keys),
         )
         is_station = self._lanes is Lanes.STATION
         ways = (True,) if is_station else (False, True)

@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Final
 
 from seqplan.base.errors import MissingToolError
-from seqplan.render.chart_look import PAGE_PT
+from seqplan.render.chart_look import page_scale
 from seqplan.render.quoting import JOINER
 from seqplan.render.textwidth import FONT_FAMILY
 from seqplan.words.say import say
@@ -191,8 +191,7 @@ def _unlinked(part: ET.Element) -> list[ET.Element]:
 def _fit_page(root: ET.Element) -> None:
     """Give the picture the size at which it fits A4, upright or lying; never enlarge it."""
     _, _, width, height = (float(number) for number in root.get("viewBox", "0 0 1 1").split())
-    short, long = PAGE_PT
-    scale = min(1.0, max(min(short / width, long / height), min(long / width, short / height)))
+    scale = page_scale(width, height)
     root.set("width", f"{width * scale:.2f}pt")
     root.set("height", f"{height * scale:.2f}pt")
 

@@ -47,7 +47,7 @@ def name(text: str) -> str:
 
 
 def markup(text: str) -> str:
-    """Write a text so that it can stand in a label in angle brackets.
+    r"""Write a text so that it can stand in a label in angle brackets.
 
     >>> markup("<b> & \\"c\\"")
     '&lt;b&gt; &amp; &quot;c&quot;'

@@ -1,4 +1,4 @@
-"""How wide a text is in the shipped font, so that boxes can be made to fit before anything is drawn.
+"""How wide a text is in the shipped font, so that boxes fit before anything is drawn.
 
 Kerning is left out; it only ever makes a text a little narrower.
 """

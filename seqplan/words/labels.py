@@ -25,12 +25,17 @@ SENTENCES: Final[dict[str, str]] = {
     "chart-whole-garment": "whole garment",
     "chart-said": "you asked for it",
     "chart-description": (
-        "{operations} operations in {lanes} lanes, with {links} reasons that put one before another."
-        " The longest chain: {chain}."
+        "{operations} operations in {lanes} lanes, with {links} reasons that put one before"
+        " another. The longest chain: {chain}."
     ),
     # Faults of the layout program; these end the sentence "PROGRAM: ...".
-    "chart-no-such-program": "there is no such program; leave `--dot` and `SEQPLAN_DOT` out to use the bundled one",
-    "chart-no-program": "the layout program is not there; install it with `pip install graphviz-pure`, or name another with `--dot` or `{variable}`",
+    "chart-no-such-program": (
+        "there is no such program; leave `--dot` and `SEQPLAN_DOT` out to use the bundled one"
+    ),
+    "chart-no-program": (
+        "the layout program is not there; install it with `pip install graphviz-pure`, or name"
+        " another with `--dot` or `{variable}`"
+    ),
     "chart-program-too-slow": "it took longer than {seconds} s and was stopped",
     "chart-program-will-not-run": "it cannot be started: {problem}",
     "chart-program-failed": "it drew no picture: {problem}",
