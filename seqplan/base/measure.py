@@ -113,20 +113,25 @@ def inches(length: Length) -> str:
 
 
 def centimetres(length: Length) -> str:
-    """Print in centimetres: as written if metric, else to the half centimetre or millimetre.
+    """Print in centimetres: as written if metric, else as the trade rounds.
+
+    An inch measure goes to the half centimetre where that is less than a millimetre off, as in the
+    usual pairs (5/8 in, 1.5 cm), or where it is 10 cm and more; else to the millimetre.
 
     >>> centimetres(Length(Fraction(15)))
     '1.5 cm'
-    >>> centimetres(Length(Fraction(127, 8), "in"))
-    '1.5 cm'
-    >>> centimetres(Length(Fraction(254, 40), "in"))
-    '6 mm'
+    >>> [centimetres(parse_length(text)) for text in ("5/8 in", "3/4 in", "1 in", "16 in")]
+    ['1.5 cm', '2 cm', '2.5 cm', '40.5 cm']
+    >>> [centimetres(parse_length(text)) for text in ("1/4 in", "1/2 in", "1 1/2 in")]
+    ['6 mm', '1.3 cm', '3.8 cm']
     >>> centimetres(Length(Fraction(3), "mm"))
     '3 mm'
     """
     mm = length.mm
     if length.written_in == "in":
-        mm = Fraction(round(mm)) if mm < Fraction(19, 2) else Fraction(round(mm / 5) * 5)
+        half = Fraction(round(mm / 5) * 5)
+        is_near = mm > 8 and (abs(half - mm) < 1 or mm >= 100)
+        mm = half if is_near else Fraction(round(mm))
     if mm < 10:
         return f"{_trim(mm)} mm"
     return f"{_trim(mm / 10)} cm"
