@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from seqplan.base.diagnostic import Diagnostic, Severity
@@ -26,6 +25,8 @@ from seqplan.recipes.expand import construct
 from seqplan.rules.derive import derive
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from seqplan.explain.chart import Lanes
     from seqplan.explain.why import Explainer
     from seqplan.plan.plan import Planner

@@ -1,40 +1,35 @@
 """What goes wrong with the machine or the caller, as opposed to with the garment."""
 
-from dataclasses import dataclass
-
 
 class SeqplanError(Exception):
     """The base of all errors that the program raises on purpose."""
 
 
-@dataclass
-class UnreadableFileError(SeqplanError):
-    """A file cannot be read: ``path`` as given, ``why`` a short clause."""
+class _NamedError(SeqplanError):
+    """An error about one named thing; ``why`` is a short clause."""
 
-    path: str
-    why: str
+    form = "{name}: {why}"
 
-    def __str__(self) -> str:
-        return f"cannot read {self.path}: {self.why}"
-
-
-@dataclass
-class UnwritableOutputError(SeqplanError):
-    """An output cannot be written: ``path`` as given, ``why`` a short clause."""
-
-    path: str
-    why: str
+    def __init__(self, name: str, why: str) -> None:
+        super().__init__(name, why)
+        self.name = name
+        self.why = why
 
     def __str__(self) -> str:
-        return f"cannot write {self.path}: {self.why}"
+        return self.form.format(name=self.name, why=self.why)
 
 
-@dataclass
-class MissingToolError(SeqplanError):
-    """A program that was asked for is not there, or it failed: ``tool`` and ``why``."""
+class UnreadableFileError(_NamedError):
+    """A file cannot be read: ``name`` is its path as given."""
 
-    tool: str
-    why: str
+    form = "cannot read {name}: {why}"
 
-    def __str__(self) -> str:
-        return f"{self.tool}: {self.why}"
+
+class UnwritableOutputError(_NamedError):
+    """An output cannot be written: ``name`` is its path as given."""
+
+    form = "cannot write {name}: {why}"
+
+
+class MissingToolError(_NamedError):
+    """A program that was asked for is not there, or it failed: ``name`` is what it is called."""

@@ -6,8 +6,8 @@ inches to the eighth, centimetres to the half, small measures to the millimetre.
 """
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 MM_PER_INCH: Fraction = Fraction(254, 10)
 
@@ -32,8 +32,7 @@ _PATTERN = re.compile(
 _EIGHTHS = {1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "⅞"}
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Length:
+class Length(NamedTuple):
     """A length in millimetres, never negative; ``written_in`` is the unit its author used."""
 
     mm: Fraction

@@ -7,8 +7,6 @@ from seqplan.cli.options import command, format_option
 from seqplan.cli.report import findings_text
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
-from seqplan.render.machine.document import Data, to_json
-from seqplan.render.machine.finding import diagnostic_data
 
 
 @command()
@@ -27,19 +25,25 @@ def check(ctx: click.Context, files: tuple[str, ...], form: str) -> None:
     """
     opened = [open_garment(file) for file in files]
     if form == "json":
-        click.echo(to_json({"files": [_data(each) for each in opened]}), nl=False)
+        click.echo(_as_json(opened), nl=False)
     else:
         click.echo("\n\n".join(findings_text(each) for each in opened))
     if any(each.has_errors for each in opened):
         ctx.exit(Status.FINDINGS)
 
 
-def _data(opened: Opened) -> Data:
-    name = opened.loaded.name
-    return {
-        "file": name,
-        "errors": sum(item.severity is Severity.ERROR for item in opened.findings),
-        "operations": len(opened.construction.operations) if opened.construction else None,
-        "reasons": len(opened.reasons),
-        "findings": [diagnostic_data(item, name) for item in opened.findings],
-    }
+def _as_json(opened: list[Opened]) -> str:
+    from seqplan.render.machine.document import to_json
+    from seqplan.render.machine.finding import diagnostic_data
+
+    files = [
+        {
+            "file": each.loaded.name,
+            "errors": sum(item.severity is Severity.ERROR for item in each.findings),
+            "operations": len(each.construction.operations) if each.construction else None,
+            "reasons": len(each.reasons),
+            "findings": [diagnostic_data(item, each.loaded.name) for item in each.findings],
+        }
+        for each in opened
+    ]
+    return to_json({"files": files})

@@ -2,17 +2,15 @@
 
 import click
 
-from seqplan.base.diagnostic import Diagnostic, Severity
+from seqplan.base.diagnostic import Severity
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
-from seqplan.render.excerpt import print_diagnostics
 from seqplan.words.say import say
 
 
 def findings_text(opened: Opened) -> str:
     """Print every finding of a file and a line that sums them up."""
     loaded = opened.loaded
-    text = print_diagnostics(opened.findings, loaded.name, loaded.text)
     if not opened.findings and opened.construction is not None:
         count = len(opened.construction.operations)
         return say(
@@ -29,7 +27,7 @@ def findings_text(opened: Opened) -> str:
         warnings=counts[Severity.WARNING],
         hints=counts[Severity.HINT],
     )
-    return f"{text}\n{summary}"
+    return f"{_excerpts(opened)}\n{summary}"
 
 
 def open_for_work(file: str) -> Opened:
@@ -42,14 +40,15 @@ def open_for_work(file: str) -> Opened:
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     is_blocked = any(item.severity is Severity.ERROR for item in blocking)
     if is_blocked or not opened.has_order:
-        stop(opened, tuple(opened.findings))
+        click.echo(_excerpts(opened), err=True)
+        click.get_current_context().exit(Status.FINDINGS)
     if opened.has_errors:
         click.echo(say("steps-written-broken", name=file), err=True)
     return opened
 
 
-def stop(opened: Opened, findings: tuple[Diagnostic, ...]) -> None:
-    """Print findings to standard error and end with exit code 1."""
-    loaded = opened.loaded
-    click.echo(print_diagnostics(findings, loaded.name, loaded.text), err=True)
-    click.get_current_context().exit(Status.FINDINGS)
+def _excerpts(opened: Opened) -> str:
+    """Print findings with the lines they speak of."""
+    from seqplan.render.excerpt import print_diagnostics
+
+    return print_diagnostics(opened.findings, opened.loaded.name, opened.loaded.text)

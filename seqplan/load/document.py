@@ -1,7 +1,9 @@
 """A garment file as a whole: from a path or a text to a garment and everything said about it."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
-from pathlib import Path
+from typing import TYPE_CHECKING
 
 from seqplan.base.diagnostic import Diagnostic
 from seqplan.base.errors import UnreadableFileError
@@ -14,6 +16,9 @@ from seqplan.load.tree import read_tree
 from seqplan.load.where import Where, place
 from seqplan.model.garment import Garment
 from seqplan.words.say import say
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 __all__ = ["Loaded", "Where", "load_file", "load_text", "place"]
 
@@ -63,7 +68,8 @@ def load_file(path: str | Path) -> Loaded:
         When there is no such file, it is a folder, it may not be read, or it is too large.
     """
     try:
-        with Path(path).open("rb") as file:
+        # Not Path.open: pathlib and what it imports take longer than reading the file.
+        with open(path, "rb") as file:  # noqa: PTH123
             data = file.read(SIZE_LIMIT + 1)
     except IsADirectoryError as error:
         raise UnreadableFileError(str(path), say("why-folder")) from error

@@ -1,10 +1,9 @@
 """The keys of the language: one table for the readers, the writer, the help and the schema."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import Enum
 from functools import cache, partial
-from typing import Final, TypeAlias
+from typing import Final, NamedTuple, TypeAlias
 
 from seqplan.model.entry import SeamKind, Verb, ZipMethod
 from seqplan.model.garment import Wearer
@@ -61,8 +60,7 @@ class Status(Enum):
     PLANNED = "planned"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Key:
+class Key(NamedTuple):
     """One key.
 
     Parameters

@@ -5,7 +5,7 @@ by its looks; the key that it stands under decides how it is read.
 """
 
 from dataclasses import dataclass
-from typing import Protocol, TypeAlias
+from typing import NamedTuple, Protocol, TypeAlias
 
 from seqplan.base.path import DocPath, Span
 
@@ -28,8 +28,7 @@ class Placed(Protocol):
         """Where it stands in the document."""
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(NamedTuple):
     """A bare place, for what is no node."""
 
     span: Span
@@ -60,8 +59,7 @@ class ListNode:
     path: DocPath
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
+class Pair(NamedTuple):
     """A key and its value; ``span`` is the place of the key."""
 
     key: str

@@ -1,6 +1,6 @@
 """The list of operations: which verb each has, its fields, and what one makes for another."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId
 from seqplan.load import fields
@@ -13,8 +13,7 @@ from seqplan.load.sink import Sink, listing, quoted
 from seqplan.model.entry import Entry, Verb
 
 
-@dataclass(frozen=True, slots=True)
-class Deed:
+class Deed(NamedTuple):
     """An entry whose verb is known; ``verb`` is ``None`` for one that is not looked at yet."""
 
     pair: Pair

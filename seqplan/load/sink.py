@@ -1,7 +1,6 @@
 """Where readers put what they find wrong. Reading goes on after a fault, so all of them show."""
 
 from collections.abc import Collection, Iterable
-from difflib import get_close_matches
 from itertools import islice
 from unicodedata import combining, normalize
 
@@ -73,6 +72,8 @@ class Sink:
         self._comparisons += len(candidates)
         if self._comparisons > _MOST_COMPARISONS:
             return []
+        from difflib import get_close_matches
+
         same = [item for item in candidates if folded(item) == folded(name)]
         return same[:2] or get_close_matches(name[:_MOST_QUOTED], candidates, n=2)
 

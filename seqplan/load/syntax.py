@@ -1,6 +1,6 @@
 """What to say where a text cannot be taken apart: the parser's complaint in a sewist's words."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.diagnostic import Note
 from seqplan.base.path import Span
@@ -9,8 +9,7 @@ from seqplan.load.sink import Sink
 from seqplan.words.say import say
 
 
-@dataclass(frozen=True, slots=True)
-class Complaint:
+class Complaint(NamedTuple):
     """A complaint of the parser; ``opened`` is where that began which it could not finish."""
 
     problem: str

@@ -12,9 +12,10 @@ SIZE_LIMIT = 2_000_000
 _MOST_REPORTED = 10
 
 # YAML allows these few line breaks beside ours, but editors do not count them as lines.
-_UNSEEN = re.compile(
+_UNSEEN = (
     "[^\t\n\r\x20-\x7e\xa0-\u2027\u202a-\ud7ff\ue000-\ufefe\uff00-\ufffd\U00010000-\U0010ffff]"
 )
+_UNSEEN_IN_ASCII = re.compile("[^\t\n\r\x20-\x7e]")
 _LINE_BREAK = re.compile("\r\n|\r|\n")
 
 
@@ -39,7 +40,7 @@ def lines_of(text: str) -> list[str]:
 
 def first_unseen(text: str) -> str | None:
     """Give the first character of ``text`` that has no business in a garment file."""
-    match = _UNSEEN.search(text)
+    match = _unseen_for(text).search(text)
     return match.group() if match else None
 
 
@@ -61,7 +62,7 @@ def _decode(data: bytes, sink: Sink) -> str:
 
 
 def _report_unseen(text: str, sink: Sink) -> None:
-    for count, match in enumerate(_UNSEEN.finditer(text)):
+    for count, match in enumerate(_unseen_for(text).finditer(text)):
         if count == _MOST_REPORTED:
             return
         at = Spot(_place(text[: match.start()]))
@@ -73,3 +74,8 @@ def _place(before: str) -> Span:
     lines = lines_of(before)
     column = len(lines[-1]) + 1
     return Span(len(lines), column, len(lines), column + 1)
+
+
+def _unseen_for(text: str) -> re.Pattern[str]:
+    """The pattern for a text; the long one takes a while to compile, so only where it is needed."""
+    return _UNSEEN_IN_ASCII if text.isascii() else re.compile(_UNSEEN)

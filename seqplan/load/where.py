@@ -3,14 +3,14 @@
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Note, diagnostic_order
 from seqplan.base.path import DocPath, Span
 from seqplan.load.nodes import ListNode, MappingNode, Node, Scalar
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(NamedTuple):
     """Where something stands: its value, and its key if it has one."""
 
     value: Span

@@ -6,6 +6,7 @@ turn it into the operations that happen at one station each.
 
 from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.base.measure import Length
@@ -63,8 +64,7 @@ class ZipMethod(Enum):
     CENTRED = "centred"
 
 
-@dataclass(frozen=True, slots=True)
-class Portion:
+class Portion(NamedTuple):
     """A part of an edge, measured from one of its ends.
 
     ``part: 10 from waist`` is the 10 cm that start where the edge meets ``waist``

@@ -1,17 +1,20 @@
 """Which reasons bind an order: every must, and every should that can be had with the others."""
 
+from __future__ import annotations
+
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import TYPE_CHECKING, NamedTuple
 
 from seqplan.base.ids import OpId
 from seqplan.base.strength import Strength
-from seqplan.graph.conflict import Conflict, conflicts, give_up
 from seqplan.graph.directions import is_feasible
 from seqplan.graph.reason import Reason
 
+if TYPE_CHECKING:
+    from seqplan.graph.conflict import Conflict
 
-@dataclass(frozen=True, slots=True)
-class Binding:
+
+class Binding(NamedTuple):
     """What an order has to hold.
 
     Parameters
@@ -43,6 +46,9 @@ def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
     shoulds = tuple(r for r in reasons if r.strength is Strength.SHOULD)
     if is_feasible(operations, (*musts, *shoulds)):
         return Binding((*musts, *shoulds))
+    # Most garments have no conflict, so what looks for one is imported only here.
+    from seqplan.graph.conflict import conflicts, give_up
+
     found = conflicts(operations, musts)
     if found:
         return Binding(musts, shoulds, found)

@@ -1,8 +1,8 @@
 """What a rule is, and the short words in which rules state reasons."""
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from seqplan.base.ids import OpId, RuleSlug
 from seqplan.base.strength import Strength
@@ -17,8 +17,7 @@ Before = tuple[Operation, Operation]
 Derive = Callable[[Construction], Iterator[Reason]]
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(NamedTuple):
     """One rule of the trade, or one need that follows from what operations make.
 
     Parameters

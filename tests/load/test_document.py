@@ -38,7 +38,7 @@ def test_a_file_without_permission_cannot_be_read(
     def refuse(*_: object, **__: object) -> None:
         raise PermissionError
 
-    monkeypatch.setattr(Path, "open", refuse)
+    monkeypatch.setattr("builtins.open", refuse)
     with pytest.raises(UnreadableFileError, match="no permission"):
         load_file(tmp_path / "locked.yaml")
 
