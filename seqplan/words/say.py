@@ -1,20 +1,16 @@
 """Look a sentence up and put the names into it.
 
 A sentence is kept whole, with named places for what varies, so that it can be translated as a
-whole later. Each catalogue is a plain table in a module of its own.
+whole later. Each catalogue is a plain table in a module of its own, imported when a sentence is
+first looked for in it; those that every run needs come first.
 """
 
-from seqplan.words import checks, faults, labels, prints, reasons, shapes, steps
+from collections.abc import Mapping
+from functools import cache
+from importlib import import_module
 
-_CATALOGUES = (
-    faults.SENTENCES,
-    checks.SENTENCES,
-    shapes.SENTENCES,
-    reasons.SENTENCES,
-    steps.SENTENCES,
-    prints.SENTENCES,
-    labels.SENTENCES,
-)
+CATALOGUES = ("reasons", "checks", "prints", "faults", "shapes", "labels", "steps")
+"""The modules that hold sentences, in the order in which they are searched."""
 
 
 def say(key: str, **values: object) -> str:
@@ -40,12 +36,19 @@ def say(key: str, **values: object) -> str:
 
 def sentence(key: str) -> str:
     """Give the sentence called ``key`` with its places unfilled."""
-    for catalogue in _CATALOGUES:
-        if key in catalogue:
-            return catalogue[key]
+    for name in CATALOGUES:
+        if key in catalogue(name):
+            return catalogue(name)[key]
     raise KeyError(key)
 
 
 def has(key: str) -> bool:
     """Whether there is a sentence called ``key``."""
-    return any(key in catalogue for catalogue in _CATALOGUES)
+    return any(key in catalogue(name) for name in CATALOGUES)
+
+
+@cache
+def catalogue(name: str) -> Mapping[str, str]:
+    """The sentences of one catalogue by their keys."""
+    sentences: Mapping[str, str] = import_module(f"seqplan.words.{name}").SENTENCES
+    return sentences
