@@ -1,6 +1,5 @@
 """What is wrong with a garment, as data: collected, sorted, printed by a renderer."""
 
-from dataclasses import dataclass, field
 from enum import Enum
 from typing import NamedTuple
 
@@ -29,8 +28,7 @@ class Note(NamedTuple):
     span: Span | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Diagnostic:
+class Diagnostic(NamedTuple):
     """One fault, or one remark, about one place.
 
     Parameters
@@ -56,7 +54,7 @@ class Diagnostic:
     message: str
     path: DocPath = ()
     span: Span | None = None
-    notes: tuple[Note, ...] = field(default=())
+    notes: tuple[Note, ...] = ()
     fix: str | None = None
 
 

@@ -1,7 +1,6 @@
 """One entry: from its fields to what the model keeps of it."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from typing import Final
 
 from seqplan.base.ids import EntryId, NotionId, OpId
@@ -64,23 +63,23 @@ def _operation(entry_id: EntryId, node: Node, scope: Scope) -> str | None:
 
 
 def _on_edges(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    return replace(entry, run=resolve.run(found.get(entry.verb.value), scope))
+    return entry._replace(run=resolve.run(found.get(entry.verb.value), scope))
 
 
 def _on_pieces(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    return replace(entry, pieces=resolve.pieces(found.get(entry.verb.value), scope))
+    return entry._replace(pieces=resolve.pieces(found.get(entry.verb.value), scope))
 
 
 def _fuse(entry: Entry, found: Fields, scope: Scope) -> Entry:
     fabric = scope.known(found.get("with"), scope.fabrics, "unknown-fabric")
-    return replace(_on_pieces(entry, found, scope), fabric=fabric)
+    return _on_pieces(entry, found, scope)._replace(fabric=fabric)
 
 
 def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
     """Set a zip into edges, or thread something through a casing."""
     sink = scope.sink
     notion = scope.known(found.get("insert"), scope.notions, "unknown-notion")
-    entry = replace(entry, notion=NotionId(notion) if notion else None)
+    entry = entry._replace(notion=NotionId(notion) if notion else None)
     overlap = fields.length(found.get("overlap"), sink, scope.units)
     method = fields.choice(found.get("method"), sink, keys_with(entry.verb)["method"])
     where = found.get("in")
@@ -89,14 +88,14 @@ def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
     if not joins.is_edges(where):
         if "method" in found:
             sink.error("method-of-casing", found["method"])
-        return replace(entry, into=_casing(where, scope), overlap=overlap)
+        return entry._replace(into=_casing(where, scope), overlap=overlap)
     if "overlap" in found:
         sink.error("overlap-of-zip", found["overlap"])
     if method is None:
         known = scope.notion.get(notion or "")
         kind = known.kind if known is not None else ""
         method = "invisible" if "invisible" in kind.casefold() else "centred"
-    return replace(entry, run=resolve.run(where, scope), method=ZipMethod(method))
+    return entry._replace(run=resolve.run(where, scope), method=ZipMethod(method))
 
 
 def _casing(node: Node, scope: Scope) -> EntryId | None:
@@ -117,7 +116,7 @@ def _casing(node: Node, scope: Scope) -> EntryId | None:
 def _attach(entry: Entry, found: Fields, scope: Scope) -> Entry:
     notion = scope.known(found.get("attach"), scope.notions, "unknown-notion")
     run = resolve.run(found.get("at"), scope)
-    return replace(entry, notion=NotionId(notion) if notion else None, run=run)
+    return entry._replace(notion=NotionId(notion) if notion else None, run=run)
 
 
 def _tack(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -132,15 +131,14 @@ def _tack(entry: Entry, found: Fields, scope: Scope) -> Entry:
         known = {**scope.notions.names, **scope.entries.names}
         fix = scope.sink.suggest(name, known, "")
         scope.sink.error("unknown-fastening", found["to"], name=quoted(name), fix=fix)
-    return replace(entry, to_name=name)
+    return entry._replace(to_name=name)
 
 
 def _hem(entry: Entry, found: Fields, scope: Scope) -> Entry:
     sink, keys = scope.sink, keys_with(entry.verb)
     entry = _on_edges(entry, found, scope)
     in_the_round, is_flat = joins.ring_or_flat(entry, found, scope)
-    return replace(
-        entry,
+    return entry._replace(
         depth=fields.length(found.get("depth"), sink, scope.units),
         turned=fields.choice(found.get("turned"), sink, keys["turned"]),
         by_hand=fields.choice(found.get("by"), sink, keys["by"]) == "hand",
@@ -151,8 +149,7 @@ def _hem(entry: Entry, found: Fields, scope: Scope) -> Entry:
 
 def _casing_entry(entry: Entry, found: Fields, scope: Scope) -> Entry:
     sink, keys = scope.sink, keys_with(entry.verb)
-    return replace(
-        _on_edges(entry, found, scope),
+    return _on_edges(entry, found, scope)._replace(
         depth=fields.length(found.get("depth"), sink, scope.units),
         gap=fields.length(found.get("gap"), sink, scope.units),
         turned=fields.choice(found.get("turned"), sink, keys["turned"]),
@@ -164,8 +161,7 @@ def _do(entry: Entry, found: Fields, scope: Scope) -> Entry:
     sink = scope.sink
     makes = fields.names_of(found.get("makes"), lambda node: fields.name(node, sink), sink)
     uses = fields.names_of(found.get("uses"), lambda node: fields.name(node, sink), sink)
-    return replace(
-        entry,
+    return entry._replace(
         words=fields.text(found.get("do"), sink),
         pieces=resolve.pieces(found.get("on"), scope),
         run=resolve.run(found.get("at"), scope),

@@ -1,7 +1,6 @@
 """Joins: ``sew`` and ``baste`` with their other side, their part of an edge and their method."""
 
 import re
-from dataclasses import replace
 
 from seqplan.base.ids import EntryId
 from seqplan.load import fields, resolve
@@ -26,8 +25,7 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
     _check_sides(run, to, found, entry, scope)
     seam = fields.choice(found.get("as"), sink, keys["as"]) if entry.verb is Verb.SEW else None
     in_the_round, is_flat = ring_or_flat(entry, found, scope)
-    return replace(
-        entry,
+    return entry._replace(
         run=run,
         to=to,
         seam=SeamKind(seam) if seam else SeamKind.PLAIN,

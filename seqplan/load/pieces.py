@@ -1,6 +1,6 @@
 """Pieces and their edges, with ``like:`` followed to the piece that has the edges."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
@@ -174,8 +174,8 @@ def _with_edges(draft: _Draft, done: dict[str, Piece | None]) -> Piece | None:
     other = done.get(draft.piece.like)
     if other is None:
         return None
-    piece = replace(draft.piece, edges=other.edges)
-    return piece if "cut" in draft.found else replace(piece, cut=other.cut, copies=other.copies)
+    piece = draft.piece._replace(edges=other.edges)
+    return piece if "cut" in draft.found else piece._replace(cut=other.cut, copies=other.copies)
 
 
 def _check_selvage(piece: Piece, node: Node | None, sink: Sink) -> None:

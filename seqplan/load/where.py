@@ -1,7 +1,7 @@
 """From a path in the document to a place in the text."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
@@ -89,7 +89,7 @@ def place(diagnostics: Iterable[Diagnostic], where: Where) -> tuple[Diagnostic, 
 
 def _placed(item: Diagnostic, where: Where) -> Diagnostic:
     notes = tuple(_placed_note(note, where) for note in item.notes)
-    return replace(item, span=item.span or where.span(item.path), notes=notes)
+    return item._replace(span=item.span or where.span(item.path), notes=notes)
 
 
 def _placed_note(note: Note, where: Where) -> Note:

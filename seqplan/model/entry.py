@@ -4,7 +4,6 @@ An entry is what a sewist says in one breath ("sew the side seams, finished toge
 turn it into the operations that happen at one station each.
 """
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import NamedTuple
 
@@ -76,8 +75,7 @@ class Portion(NamedTuple):
     is_named_part: bool
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Entry:
+class Entry(NamedTuple):
     """An entry of the operations list. Which fields a verb takes, the table of keys says.
 
     Parameters

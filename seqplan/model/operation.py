@@ -1,6 +1,5 @@
 """An operation: one thing done at one station; entries become operations through recipes."""
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import NamedTuple
 
@@ -61,8 +60,7 @@ class Setup(NamedTuple):
     foot: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Operation:
+class Operation(NamedTuple):
     """One thing done at one station.
 
     Parameters

@@ -101,8 +101,7 @@ class EdgeRef(NamedTuple):
         return f"{self.piece}.{self.edge}" + (f"@{self.hand.value}" if self.hand else "")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Piece:
+class Piece(NamedTuple):
     """A pattern piece.
 
     Parameters

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from seqplan.base.ids import OpId
 from seqplan.base.strength import Strength
-from seqplan.graph.directions import is_feasible
 from seqplan.graph.reason import Reason
 
 if TYPE_CHECKING:
@@ -42,13 +41,22 @@ def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
     reasons
         All reasons; those that only prefer bind nothing.
     """
+    position = {id_: place for place, id_ in enumerate(operations)}
+    binding = tuple(r for r in reasons if r.strength is not Strength.PREFER)
+    if all(reason.is_held(position) for reason in binding):
+        # The written order shows that all can be had; nothing need be searched, nor imported.
+        return Binding(binding)
+    return _search(operations, binding)
+
+
+def _search(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
+    from seqplan.graph.conflict import conflicts, give_up
+    from seqplan.graph.directions import is_feasible
+
     musts = tuple(r for r in reasons if r.strength is Strength.MUST)
     shoulds = tuple(r for r in reasons if r.strength is Strength.SHOULD)
     if is_feasible(operations, (*musts, *shoulds)):
         return Binding((*musts, *shoulds))
-    # Most garments have no conflict, so what looks for one is imported only here.
-    from seqplan.graph.conflict import conflicts, give_up
-
     found = conflicts(operations, musts)
     if found:
         return Binding(musts, shoulds, found)

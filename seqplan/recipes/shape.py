@@ -1,7 +1,6 @@
 """What each entry means on the cloth: which cut edges it acts on and which seams it sews."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Severity
@@ -31,8 +30,7 @@ FOLDING = frozenset({Verb.HEM, Verb.CASING})
 _TWO_SIDED = frozenset({Verb.SEW, Verb.BASTE})
 
 
-@dataclass(frozen=True, slots=True)
-class Shape:
+class Shape(NamedTuple):
     """An entry on the cloth.
 
     Parameters
@@ -118,7 +116,7 @@ class _Layout:
             if clash is None:
                 taken.update(dict.fromkeys(edges, id_))
                 continue
-            kept[id_] = replace(shape, glues=())
+            kept[id_] = shape._replace(glues=())
             edge = f"{clash.piece}.{self.rings.name(clash)}"
             self._report("sewn-twice", shape.entry, edge=edge, other=taken[clash])
         return kept
@@ -131,7 +129,7 @@ class _Layout:
         fixed = [g for s in shapes.values() if s.entry.id not in open_pairings for g in s.glues]
         settled = dict(shapes)
         for id_, pairs in settle(self.rings, fixed, open_pairings).items():
-            settled[id_] = replace(shapes[id_], glues=_glues(id_, pairs))
+            settled[id_] = shapes[id_]._replace(glues=_glues(id_, pairs))
         return settled
 
     def _pair(

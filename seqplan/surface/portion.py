@@ -6,7 +6,6 @@ is a mark on a straight run.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -46,7 +45,7 @@ class SplitPiece:
             self._parts[index] = list(range(len(edges), len(edges) + len(wanted) + 1))
             edges.append(edge)
             edges.extend(Edge(edge.name, at_mark=True) for _ in wanted)
-        self.piece = replace(piece, edges=tuple(edges))
+        self.piece = piece._replace(edges=tuple(edges))
 
     def indices(self, name: str, portion: Portion | None = None) -> frozenset[int]:
         """Give the edges of the split piece that ``name`` means, or the portion of it."""

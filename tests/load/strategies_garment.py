@@ -214,9 +214,9 @@ class _Maker:
 
     def with_verb(self, base: Entry, verb: Verb) -> Entry:
         """Give the entry what its verb takes, or leave it in free words where that is lacking."""
-        run, plain = self.run(), replace(base, verb=verb, words=None)
+        run, plain = self.run(), base._replace(verb=verb, words=None)
         if verb is Verb.DO:
-            return replace(base, run=run, pieces=self.some_pieces(), makes=self.makes(base.id))
+            return base._replace(run=run, pieces=self.some_pieces(), makes=self.makes(base.id))
         if verb in {Verb.FUSE, Verb.TURN, Verb.FIT, Verb.INSPECT}:
             return self.on_pieces(base, plain)
         if not run:
@@ -227,7 +227,7 @@ class _Maker:
             return self.fasten(base, plain, run)
         if verb in {Verb.HEM, Verb.CASING}:
             return self.fold(plain, run)
-        return replace(plain, run=run)
+        return plain._replace(run=run)
 
     def makes(self, entry_id: str) -> tuple[str, ...]:
         return (f"of-{self.ids.index(entry_id)}",) if self.draw(st.booleans()) else ()
@@ -238,7 +238,7 @@ class _Maker:
         fabric = None
         if plain.verb is Verb.FUSE and self.garment.fabrics:
             fabric = self.draw(maybe(st.sampled_from([f.id for f in self.garment.fabrics])))
-        return replace(plain, pieces=self.some_pieces(min_size=1), fabric=fabric)
+        return plain._replace(pieces=self.some_pieces(min_size=1), fabric=fabric)
 
     def join(self, plain: Entry, run: tuple[EdgeRef, ...]) -> Entry:
         to = self.run(len(run), run)
@@ -247,12 +247,11 @@ class _Maker:
                 len(self.garment.piece[ref.piece].segments(ref.edge)) for ref in run if not ref.hand
             ]
             if len(counts) < len(run) or min(counts) < 2:
-                return replace(plain, verb=Verb.PRESS, run=run)
+                return plain._replace(verb=Verb.PRESS, run=run)
         method = self.draw(st.sampled_from(["", "in the round", "flat"]))
         others = self.others(plain.id)
         seam = self.draw(st.sampled_from(SeamKind)) if plain.verb is Verb.SEW else SeamKind.PLAIN
-        return replace(
-            plain,
+        return plain._replace(
             run=run,
             to=to,
             seam=seam,
@@ -281,26 +280,25 @@ class _Maker:
             names_to = [*known, *self.others(plain.id)]
             if not names_to:
                 return base
-            return replace(plain, run=run, to_name=self.draw(st.sampled_from(names_to)))
+            return plain._replace(run=run, to_name=self.draw(st.sampled_from(names_to)))
         if not known:
             return base
-        plain = replace(plain, notion=self.draw(st.sampled_from(known)), run=run)
+        plain = plain._replace(notion=self.draw(st.sampled_from(known)), run=run)
         if plain.verb is Verb.ATTACH:
             return plain
-        return replace(plain, method=self.draw(st.sampled_from(ZipMethod)))
+        return plain._replace(method=self.draw(st.sampled_from(ZipMethod)))
 
     def fold(self, plain: Entry, run: tuple[EdgeRef, ...]) -> Entry:
-        entry = replace(
-            plain,
+        entry = plain._replace(
             run=run,
             depth=self.draw(maybe(lengths())),
             turned=self.draw(maybe(st.sampled_from(["once", "twice"]))),
             is_flat=self.draw(st.booleans()),
         )
         if plain.verb is Verb.CASING:
-            return replace(entry, gap=self.draw(maybe(lengths())))
+            return entry._replace(gap=self.draw(maybe(lengths())))
         in_the_round = not entry.is_flat and self.draw(st.booleans())
-        return replace(entry, by_hand=self.draw(st.booleans()), in_the_round=in_the_round)
+        return entry._replace(by_hand=self.draw(st.booleans()), in_the_round=in_the_round)
 
 
 def _linked(entries: list[Entry], draw: st.DrawFn) -> tuple[Entry, ...]:
@@ -311,11 +309,11 @@ def _linked(entries: list[Entry], draw: st.DrawFn) -> tuple[Entry, ...]:
     for entry in entries:
         others = [name for name, maker in made if maker != entry.id]
         if entry.verb is Verb.DO and others:
-            entry = replace(entry, uses=draw(_some(others)))
+            entry = entry._replace(uses=draw(_some(others)))
         if entry.verb is Verb.INSERT and casings:
             into = draw(st.sampled_from(casings))
             overlap = draw(maybe(lengths()))
-            entry = replace(entry, run=(), method=None, into=into, overlap=overlap)
+            entry = entry._replace(run=(), method=None, into=into, overlap=overlap)
         linked.append(entry)
     return tuple(linked)
 

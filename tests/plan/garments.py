@@ -32,5 +32,5 @@ def garments(draw: st.DrawFn) -> Garment:
         others = [name for name in names if name != keep[place].id]
         if others:
             earlier = OpId(draw(st.sampled_from(others)))
-            keep[place] = replace(keep[place], after=(*keep[place].after, earlier))
+            keep[place] = keep[place]._replace(after=(*keep[place].after, earlier))
     return replace(garment, entries=tuple(keep))
