@@ -16,7 +16,6 @@ from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId
 from seqplan.explain.leftover import check_leftovers
 from seqplan.explain.said import check_said
-from seqplan.explain.written import check_binding, check_written
 from seqplan.graph.reason import Reason
 from seqplan.load.document import Loaded, load_file, place
 from seqplan.plan.binding import Binding, bind
@@ -72,9 +71,7 @@ class Opened:
         found = [*self.loaded.diagnostics, *self.laid_out]
         if self.construction is not None:
             found += check_leftovers(self.construction)
-            found += check_binding(self.binding)
-        if self.has_order:
-            found += self._order_findings()
+            found += self._order_findings(self.construction)
         return place(found, self.loaded.where)
 
     @property
@@ -116,12 +113,17 @@ class Opened:
 
         return Explainer(self.garment, self.binding.held)
 
-    def _order_findings(self) -> Iterable[Diagnostic]:
-        written = check_written(self.garment, self.binding)
-        if written:
-            moved = [EntryId(name) for name in self.planner.repair().moved]
-            written = check_written(self.garment, self.binding, moved)
-        return (*written, *check_said(self.garment, self.binding.held))
+    def _order_findings(self, c: Construction) -> Iterable[Diagnostic]:
+        said = () if self.binding.conflicts else check_said(c, self.binding.held)
+        if self.binding.is_written_order_valid:
+            return said
+        from seqplan.explain.written import check_binding, check_written
+
+        found = (*check_binding(self.binding), *said)
+        if self.binding.conflicts or not check_written(c, self.binding):
+            return found
+        moved = [EntryId(name) for name in self.planner.repair().moved]
+        return (*found, *check_written(c, self.binding, moved))
 
 
 def open_garment(path: str | Path) -> Opened:

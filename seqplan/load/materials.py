@@ -1,7 +1,5 @@
 """Fabrics, notions and stations."""
 
-from dataclasses import replace
-
 from seqplan.base.ids import NotionId
 from seqplan.load import fields
 from seqplan.load.keys import Section, keys_of
@@ -94,8 +92,7 @@ def _station(pair: Pair, usual: Station | None, sink: Sink) -> Station | None:
     )
     minutes = fields.number(found.get("minutes"), sink, keys["minutes"].bounds)
     foot_minutes = fields.number(found.get("foot minutes"), sink, keys["foot minutes"].bounds)
-    return replace(
-        base,
+    return base._replace(
         title=title,
         mark=_mark(found.get("mark"), sink) or base.mark,
         minutes=base.minutes if minutes is None else minutes,

@@ -4,7 +4,6 @@ Every scalar is kept as the text that was written. Nothing is turned into a numb
 by its looks; the key that it stands under decides how it is read.
 """
 
-from dataclasses import dataclass
 from typing import NamedTuple, Protocol, TypeAlias
 
 from seqplan.base.path import DocPath, Span
@@ -35,8 +34,7 @@ class Spot(NamedTuple):
     path: DocPath = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Scalar:
+class Scalar(NamedTuple):
     """A piece of text; ``is_plain`` tells that it was written without quotes."""
 
     text: str
@@ -50,8 +48,7 @@ class Scalar:
         return not self.text.strip()
 
 
-@dataclass(frozen=True, slots=True)
-class ListNode:
+class ListNode(NamedTuple):
     """A list, in brackets or with dashes."""
 
     items: tuple["Node", ...]
@@ -72,8 +69,7 @@ class Pair(NamedTuple):
         return self.value.path
 
 
-@dataclass(frozen=True, slots=True)
-class MappingNode:
+class MappingNode(NamedTuple):
     """Keys with values, in the order of the text; a key that stands twice is in here twice."""
 
     pairs: tuple[Pair, ...]

@@ -1,6 +1,6 @@
 """Pieces and their edges, with ``like:`` followed to the piece that has the edges."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
@@ -22,8 +22,7 @@ EDGE_LIMIT = 200
 _BAR = "|"
 
 
-@dataclass(frozen=True, slots=True)
-class _Draft:
+class _Draft(NamedTuple):
     """A piece as written: what it has itself, before ``like:`` is followed."""
 
     piece: Piece

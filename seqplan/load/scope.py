@@ -1,7 +1,7 @@
 """What an operation may name: everything that the rest of the file defines."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
@@ -13,8 +13,7 @@ from seqplan.model.garment import Notion
 from seqplan.model.piece import Piece
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Scope:
+class Scope(NamedTuple):
     """What can be named, and where faults go.
 
     Parameters

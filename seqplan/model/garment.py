@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import Enum
 from functools import cached_property
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, NotionId, PieceId
 from seqplan.base.measure import Length
@@ -20,8 +21,7 @@ class Wearer(Enum):
     CHILD = "child"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fabric:
+class Fabric(NamedTuple):
     """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or free words."""
 
     id: str

@@ -1,14 +1,13 @@
 """Stations: where an operation is done, and what it costs to get ready there."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.path import DocPath
 
 STANDARD_FOOT = "standard"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Station:
+class Station(NamedTuple):
     """A machine, the iron, the hand or the table.
 
     Parameters

@@ -24,11 +24,14 @@ class Binding(NamedTuple):
         The least set of shoulds that cannot be had together with the rest.
     conflicts
         Why no order exists at all, each an irreducible set of musts; empty when one does.
+    is_written_order_valid
+        Whether the written order holds every one of these reasons, so that nothing was given up.
     """
 
     held: tuple[Reason, ...]
     given_up: tuple[Reason, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
+    is_written_order_valid: bool = False
 
 
 def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
@@ -45,7 +48,7 @@ def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
     binding = tuple(r for r in reasons if r.strength is not Strength.PREFER)
     if all(reason.is_held(position) for reason in binding):
         # The written order shows that all can be had; nothing need be searched, nor imported.
-        return Binding(binding)
+        return Binding(binding, is_written_order_valid=True)
     return _search(operations, binding)
 
 

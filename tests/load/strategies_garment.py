@@ -96,8 +96,8 @@ def notions(draw: st.DrawFn) -> tuple[Notion, ...]:
 def stations(draw: st.DrawFn) -> tuple[Station, ...]:
     usual = {station.id: station for station in DEFAULT_STATIONS}
     for name in draw(st.lists(st.sampled_from(sorted(usual)), max_size=2, unique=True)):
-        usual[name] = replace(
-            usual[name], minutes=draw(st.integers(0, 1440)), path=("stations", name)
+        usual[name] = usual[name]._replace(
+            minutes=draw(st.integers(0, 1440)), path=("stations", name)
         )
     for name in draw(st.lists(names(), max_size=2, unique=True)):
         usual[name] = Station(
