@@ -178,8 +178,8 @@ class Construction:
         """Which edges of a run go on into one another.
 
         What folds an edge follows it wherever it goes. A list is one run. A single name that
-        stands for two copies is two separate stretches, unless the author says ``in one``. Two
-        edges that the entry sews to each other lie side by side and never one after the other.
+        stands for two copies is two separate stretches, unless the author says ``in one``. The two
+        sides of a join lie side by side, and no edge of one follows an edge of the other.
         """
         entry = shape.entry
         names = {(ref.piece, ref.edge) for ref in entry.run}
@@ -188,6 +188,7 @@ class Construction:
 
         def may_follow(one: Segment, other: Segment) -> bool:
             is_near = is_one_run or self.rings.disc(one) == self.rings.disc(other)
-            return is_near and frozenset((one, other)) not in mates
+            is_same_side = (one in shape.to) == (other in shape.to)
+            return is_near and is_same_side and frozenset((one, other)) not in mates
 
         return may_follow

@@ -39,16 +39,16 @@ class Shape(NamedTuple):
         The entry.
     run
         Its cut edges, all copies, in the order in which it names them; both sides of a join.
-    item
-        For each cut edge of the run, the place in the list of the name that it comes from; the
-        two sides of a join are counted alike.
+    to
+        Those of them that the other side of a join is made of; none where the entry names no
+        other side.
     glues
         The seams it sews.
     """
 
     entry: Entry
     run: tuple[Segment, ...]
-    item: dict[Segment, int]
+    to: frozenset[Segment]
     glues: tuple[Glue, ...]
 
 
@@ -98,13 +98,10 @@ class _Layout:
         glues: tuple[Glue, ...] = ()
         if entry.verb in _TWO_SIDED:
             glues = self._pair(entry, one, two)
-        item = {
-            segment: place
-            for groups in (one, two)
-            for place, group in enumerate(groups)
-            for segment in group
-        }
-        return Shape(entry, tuple(item), item, glues if entry.verb in JOINS else ())
+        near, far = ([segment for group in side for segment in group] for side in (one, two))
+        run = tuple(dict.fromkeys((*near, *far)))
+        to = frozenset(far) - frozenset(near)
+        return Shape(entry, run, to, glues if entry.verb in JOINS else ())
 
     def without_double_seams(self, shapes: Mapping[EntryId, Shape]) -> dict[EntryId, Shape]:
         """Take the seams from entries that sew an edge which an earlier one has sewn."""
@@ -127,8 +124,14 @@ class _Layout:
         if not open_pairings:
             return shapes
         fixed = [g for s in shapes.values() if s.entry.id not in open_pairings for g in s.glues]
+        runs = [
+            (id_, side)
+            for id_, shape in shapes.items()
+            if len(shape.entry.run) > 1
+            for side in (tuple(s for s in shape.run if s not in shape.to), tuple(shape.to))
+        ]
         settled = dict(shapes)
-        for id_, pairs in settle(self.rings, fixed, open_pairings).items():
+        for id_, pairs in settle(self.rings, fixed, open_pairings, runs).items():
             settled[id_] = shapes[id_]._replace(glues=_glues(id_, pairs))
         return settled
 

@@ -13,6 +13,7 @@ right pairing is the one in which most corners close up, so that the cloth lies 
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from functools import partial
 from itertools import permutations, product
 from typing import NamedTuple
 
@@ -20,6 +21,7 @@ from seqplan.base.ids import EntryId
 from seqplan.model.piece import Segment
 from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.ring import EdgeEnd, Rings
+from seqplan.surface.stretch import find_stretches
 
 
 class Pair(NamedTuple):
@@ -121,8 +123,14 @@ def settle(
     rings: Rings,
     fixed: Iterable[Glue],
     open_pairings: Mapping[EntryId, Sequence[Sequence[Pairing]]],
+    runs: Iterable[tuple[EntryId, Sequence[Segment]]],
 ) -> dict[EntryId, tuple[Pair, ...]]:
     """Choose among pairings that names leave open.
+
+    The more corners close up, the better; of pairings that are equal in that, the one in which the
+    runs of the garment are torn into the fewest stretches, since a list is one run; of these the
+    usual one. A sleeve set in upside down closes as many corners as one set in right, but then the
+    seam from hem to wrist goes nowhere.
 
     Parameters
     ----------
@@ -132,23 +140,31 @@ def settle(
         The seams whose pairing is settled.
     open_pairings
         For each entry, edge by edge of its list, the pairings to choose from, the usual first.
+    runs
+        The cut edges of either side of every entry that names more than one edge.
 
     Returns
     -------
     dict
-        The pairs of each entry. Entries are settled one after the other by name, each with the
-        usual pairing of those that follow; of equal pairings the usual one is taken.
+        The pairs of each entry. Entries are settled one after the other by name, each with what is
+        chosen so far for the others.
     """
     chosen = {id_: _usual(open_pairings[id_]) for id_ in sorted(open_pairings)}
-    ground = list(fixed)
-    for id_, items in sorted(open_pairings.items()):
-        others = [
-            g for other, pairs in chosen.items() if other != id_ for g in _glues(other, pairs)
-        ]
-        chosen[id_] = max(
-            (tuple(pair for pairing in way for pair in pairing) for way in product(*items)),
-            key=lambda pairs: _closed_corners(rings, [*ground, *others, *_glues(id_, pairs)]),
+    ground, held_runs = list(fixed), list(runs)
+
+    def worth(entry: EntryId, pairs: tuple[Pair, ...]) -> tuple[int, int]:
+        tried = {**chosen, entry: pairs}
+        glues = [glue for id_, held in tried.items() for glue in _glues(id_, held)]
+        surface = Surface(rings, [*ground, *glues])
+        stretches = sum(
+            len(find_stretches(surface, run, lambda _one, _other: True, id_))
+            for id_, run in held_runs
         )
+        return len(set(surface.points.values())), -stretches
+
+    for id_, items in sorted(open_pairings.items()):
+        ways = (tuple(pair for pairing in way for pair in pairing) for way in product(*items))
+        chosen[id_] = max(ways, key=partial(worth, id_))
     return chosen
 
 
@@ -158,11 +174,6 @@ def _usual(items: Sequence[Sequence[Pairing]]) -> tuple[Pair, ...]:
 
 def _glues(entry: EntryId, pairs: Iterable[Pair]) -> list[Glue]:
     return [Glue(pair.first, pair.second, pair.aligned, entry) for pair in pairs]
-
-
-def _closed_corners(rings: Rings, glues: list[Glue]) -> int:
-    """Count the points of the garment: the fewer corners run together, the more there are."""
-    return len(set(Surface(rings, glues).points.values()))
 
 
 def _pair(one: Segment, other: Segment) -> Pair:

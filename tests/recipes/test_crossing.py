@@ -234,16 +234,10 @@ def sleeve_by_other_names(text, cap):
         pytest.param(
             "cap-front | cap-back, side-back, wrist, side-front",
             id="left sleeve described",
-            marks=pytest.mark.xfail(
-                strict=False, reason="nothing tells yet which end of the armhole is the underarm"
-            ),
         ),
         pytest.param(
             "cap-back | cap-front, side-front, wrist, side-back",
             id="right sleeve described",
-            marks=pytest.mark.xfail(
-                strict=False, reason="front and back choose a sleeve each by themselves"
-            ),
         ),
     ],
 )
