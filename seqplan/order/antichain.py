@@ -6,7 +6,7 @@
 2. What may stay is a set without clashing pairs, an antichain. The largest is as large as the
    number of operations less a largest matching in the graph of clashing pairs (Dilworth,
    König).
-3. The matching grows by shortest augmenting paths, many at a time (Hopcroft and Karp).
+3. The matching is networkx's, by Hopcroft and Karp.
 4. Among the largest antichains one is the latest in the text. It is read off the matching: go
    from every operation that is unmatched as the earlier of a pair, along alternating paths; what
    is reached as the earlier one and not as the later one stays.
@@ -67,60 +67,17 @@ def _matching(clashes: Sequence[int]) -> Matching:
     tuple of dict
         For every operation matched with a later one, that one; and the other way round.
     """
-    matching: Matching = ({}, {})
-    while True:
-        layer = _layers(clashes, matching)
-        if layer is None:
-            return matching
-        for node in range(len(clashes)):
-            if node not in matching[0]:
-                _augment(node, clashes, layer, matching)
+    if not any(clashes):
+        return {}, {}
+    # networkx takes longer to import than most repairs take, so only a broken order pays for it.
+    import networkx as nx
 
-
-def _layers(clashes: Sequence[int], matching: Matching) -> dict[int, int] | None:
-    """Number operations by their distance from an unmatched one; None if no path augments."""
-    later_of, earlier_of = matching
-    layer = {node: 0 for node in range(len(clashes)) if node not in later_of}
-    frontier = list(layer)
-    augments = False
-    while frontier and not augments:
-        following = []
-        for node in frontier:
-            for later in bits(clashes[node]):
-                partner = earlier_of.get(later)
-                if partner is None:
-                    augments = True
-                elif partner not in layer:
-                    layer[partner] = layer[node] + 1
-                    following.append(partner)
-        frontier = following
-    return layer if augments else None
-
-
-def _augment(
-    start: int,
-    clashes: Sequence[int],
-    layer: dict[int, int],
-    matching: Matching,
-) -> None:
-    """Follow the layers from an unmatched operation to a free partner and turn the path round."""
-    later_of, earlier_of = matching
-    path = [(start, iter(bits(clashes[start])))]
-    taken: list[int] = []
-    while path:
-        node, choices = path[-1]
-        for later in choices:
-            partner = earlier_of.get(later)
-            if partner is None:
-                for (earlier, _), after in zip(path, [*taken, later], strict=True):
-                    later_of[earlier], earlier_of[after] = after, earlier
-                return
-            if layer.get(partner) == layer[node] + 1:
-                taken.append(later)
-                path.append((partner, iter(bits(clashes[partner]))))
-                break
-        else:
-            layer.pop(node)
-            path.pop()
-            if taken:
-                taken.pop()
+    count = len(clashes)
+    graph: nx.Graph[int] = nx.Graph()
+    graph.add_nodes_from(range(count))
+    graph.add_edges_from(
+        (node, count + later) for node, mask in enumerate(clashes) for later in bits(mask)
+    )
+    matched = nx.bipartite.hopcroft_karp_matching(graph, range(count))
+    later_of = {node: mate - count for node, mate in sorted(matched.items()) if node < count}
+    return later_of, {later: node for node, later in later_of.items()}

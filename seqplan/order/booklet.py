@@ -11,7 +11,9 @@
 5. Improve it: move a stretch - a single operation, the stretch of one entry, the stretch of one
    unit - to another place that the arcs allow, as long as the judgement gets better.
 
-Every order on the way holds every reason. The author's order stays unless something is better.
+No order is taken that sews a part when it already hangs on a larger one, where the author sewed
+it flat. Every order on the way holds every reason. The author's order stays unless something is
+better.
 Cost: ``n^2`` for a walk over n operations; a round of moves looks at most at ``3 n^2`` places.
 """
 
@@ -74,9 +76,11 @@ def booklet_order(
     sheet = Sheet.of(
         [unit_of[each] for each in operations], [entry_of[each] for each in operations]
     )
+    late = sheet.late(first)
     walks = (_Walk(closure, sheet, ranking).run() for ranking in _RANKINGS)
-    best = min((first, *walks), key=sheet.judge)
-    return tuple(operations[node] for node in improve(best, closure, sheet))
+    flat = (order for order in walks if not sheet.late(order) & ~late)
+    best = min((first, *flat), key=sheet.judge)
+    return tuple(operations[node] for node in improve(best, closure, sheet, late))
 
 
 def unit_changes(order: Sequence[OpId], unit_of: Mapping[OpId, frozenset[str]]) -> int:

@@ -7,7 +7,10 @@
    come before something in it; and up likewise.
 3. The first two numbers change only at the seams of the move, so they are known at once; the
    distance is counted only where they are not worse.
-4. The best move of a round is made; rounds end when none betters the judgement.
+4. An operation is late when something was done before on a larger unit that contains its own:
+   the small part then hangs on the large one and no longer lies flat. A move that makes an
+   operation late that was not late to begin with is not made.
+5. The best move of a round is made; rounds end when none betters the judgement.
 
 Cost: a round looks at most at three stretches per operation and n places for each.
 """
@@ -37,14 +40,16 @@ class Sheet:
         The entry of the document.
     stays
         ``stays[a][b]``: going on from a to b is no change of unit.
-    smaller
-        For every operation the set of those whose unit is a proper part of its own.
+    smaller, larger
+        For every operation the set of those whose unit is a proper part of its own, and of those
+        of whose unit its own is a proper part.
     """
 
     units: tuple[frozenset[str], ...]
     entries: tuple[str, ...]
     stays: tuple[tuple[bool, ...], ...]
     smaller: tuple[int, ...]
+    larger: tuple[int, ...]
 
     @classmethod
     def of(cls, units: Sequence[frozenset[str]], entries: Sequence[str]) -> "Sheet":
@@ -56,7 +61,19 @@ class Sheet:
             smaller=tuple(
                 mask_of(node for node, other in enumerate(units) if other < one) for one in units
             ),
+            larger=tuple(
+                mask_of(node for node, other in enumerate(units) if one < other) for one in units
+            ),
         )
+
+    def late(self, order: Sequence[int]) -> int:
+        """Give the set of operations that come after something on a larger unit."""
+        done = late = 0
+        for node in order:
+            if self.larger[node] & done:
+                late |= 1 << node
+            done |= 1 << node
+        return late
 
     def joint(self, one: int | None, other: int | None) -> tuple[int, int]:
         """Judge two neighbours: a change of unit, a change of entry; nothing at the ends."""
@@ -76,7 +93,7 @@ def distance(order: Sequence[int]) -> int:
     return sum(abs(place - node) for place, node in enumerate(order))
 
 
-def improve(order: Order, closure: Closure, sheet: Sheet) -> Order:
+def improve(order: Order, closure: Closure, sheet: Sheet, late: int) -> Order:
     """Move stretches as long as the judgement gets better.
 
     Parameters
@@ -87,6 +104,8 @@ def improve(order: Order, closure: Closure, sheet: Sheet) -> Order:
         The arcs.
     sheet
         What to judge by.
+    late
+        The operations that may be late.
     """
     while True:
         before = sheet.judge(order)
@@ -98,7 +117,7 @@ def improve(order: Order, closure: Closure, sheet: Sheet) -> Order:
                 continue
             moved = move.apply(order)
             outcome = (*change, distance(moved))
-            if outcome < least:
+            if outcome < least and not sheet.late(moved) & ~late:
                 best, least = moved, outcome
         if best == order:
             return order

@@ -187,13 +187,12 @@ class Planner:
         )
 
     def _unit_groups(self, steps: list[Step]) -> tuple[Group, ...]:
-        """Group steps whose units lie one in the other, each group named by the largest."""
+        """Group steps by the unit in hand; work on a part of it stays under its heading."""
         groups: list[tuple[Unit, list[Step]]] = []
         for step in steps:
             unit = frozenset[PieceId]().union(*(self._units[op.id] for op in step.operations))
-            last = self._units[groups[-1][1][-1].operations[-1].id] if groups else None
-            if last is not None and (unit <= last or last <= unit):
-                groups[-1] = (groups[-1][0] | unit, [*groups[-1][1], step])
+            if groups and unit <= groups[-1][0]:
+                groups[-1][1].append(step)
             else:
                 groups.append((unit, [step]))
         return tuple(Group(tuple(held), unit) for unit, held in groups)

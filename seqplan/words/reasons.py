@@ -70,8 +70,8 @@ SENTENCES: Final[dict[str, str]] = {
         "`{after}` leaves a crease, so the fit is confirmed first."
     ),
     "because-enclosed-seam-in-order": (
-        "An enclosed seam is trimmed, then clipped, then pressed, then turned: after `{after}`"
-        " there is no getting back to it."
+        "An enclosed seam is trimmed, then clipped, then pressed, then turned: after `{after}`,"
+        " `{before}` can no longer be done well, or at all."
     ),
     "because-ready-before-understitching": (
         "Understitching goes through the allowances, so `{before}` comes first."

@@ -99,3 +99,28 @@ def test_small_parts_are_finished_before_they_go_onto_the_large_one():
 
 def test_a_booklet_of_nothing_is_empty():
     assert booklet_order((), (), {}, {}) == ()
+
+
+def _late(order, unit_of):
+    return {
+        name
+        for place, name in enumerate(order)
+        if any(unit_of[name] < unit_of[earlier] for earlier in order[:place])
+    }
+
+
+@given(booklets())
+@settings(max_examples=100)
+def test_nothing_is_sewn_on_a_large_part_that_the_author_sewed_flat(booklet):
+    names, given_reasons, unit_of, entry_of = booklet
+    repaired = fewest_moves(names, given_reasons).order
+    if repaired is not None:
+        order = booklet_order(names, given_reasons, unit_of, entry_of)
+        assert _late(order, unit_of) <= _late(repaired, unit_of)
+
+
+def test_a_change_of_unit_is_not_saved_by_joining_the_parts_too_early():
+    """Front, back, both: joining first saves a change, but the back no longer lies flat then."""
+    unit_of = units(a="F", b="B", c="FB")
+    given_reasons = [reason("ac")]
+    assert booklet_order("abc", given_reasons, unit_of, alone("abc")) == tuple("abc")

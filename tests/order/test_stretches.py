@@ -37,4 +37,4 @@ def test_a_stretch_of_one_unit_moves_as_a_whole():
     """Moving one operation at a time would only tear the second unit apart."""
     units = [frozenset(each) for each in "FBBF"]
     sheet = Sheet.of(units, list("1234"))
-    assert improve((0, 1, 2, 3), close(4, [(0, 1), (1, 2)]), sheet) == (0, 3, 1, 2)
+    assert improve((0, 1, 2, 3), close(4, [(0, 1), (1, 2)]), sheet, 0) == (0, 3, 1, 2)
