@@ -1,0 +1,78 @@
+"""What the documents show works as they show it."""
+
+import re
+import shlex
+from pathlib import Path
+
+import pytest
+from cli.running import ROOT, run
+from tools.make_docs import language_page, rules_page
+
+from seqplan.base.diagnostic import Severity
+from seqplan.load.document import load_text
+from seqplan.load.keys import KEYS, Status
+from seqplan.recipes.expand import construct
+
+PAGES = ["README.md", "docs/language.md"]
+_YAML = re.compile(r"```yaml\n(.*?)```", re.DOTALL)
+
+
+def _garments() -> list[tuple[str, str]]:
+    return [
+        (page, block)
+        for page in PAGES
+        for block in _YAML.findall((ROOT / page).read_text(encoding="utf-8"))
+        if block.startswith("garment:")
+    ]
+
+
+@pytest.mark.parametrize(("page", "text"), _garments(), ids=[page for page, _ in _garments()])
+def test_every_whole_garment_in_the_documents_checks_without_error_or_warning(page, text, tmp_path):
+    path = tmp_path / "shown.yaml"
+    path.write_text(text)
+    result = run("check", path)
+    assert result.exit_code == 0, result.output
+    assert "warning" not in result.output.replace("warnings 0", "")
+
+
+def test_the_commands_that_the_readme_shows_run(monkeypatch):
+    monkeypatch.chdir(ROOT)
+    text = (ROOT / "README.md").read_text(encoding="utf-8")
+    shown = re.findall(r"^\$ seqplan ([^#\n]*)", text, re.MULTILINE)
+    assert len(shown) >= 4
+    for line in shown:
+        words = shlex.split(line)
+        files = [str(p) for word in words if "*" in word for p in Path().glob(word)]
+        words = [word for word in words if "*" not in word] + files
+        assert run(*words).exit_code == 0, line
+
+
+def test_pages_made_from_the_code_are_up_to_date():
+    language = (ROOT / "docs" / "language.md").read_text(encoding="utf-8")
+    assert (ROOT / "docs" / "rules.md").read_text(encoding="utf-8") == rules_page()
+    assert language == language_page(language)
+
+
+def test_the_language_page_speaks_of_every_key_that_is_built():
+    text = (ROOT / "docs" / "language.md").read_text(encoding="utf-8")
+    for key in KEYS:
+        if key.status is Status.BUILT:
+            assert f"`{key.name}`" in text
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "garments").glob("*.yaml")), ids=lambda p: p.stem)
+def test_every_shipped_garment_opens_with_a_comment_on_what_it_shows(path):
+    text = path.read_text(encoding="utf-8")
+    assert text.startswith("# ")
+    assert "Shows" in text.split("garment:")[0]
+
+
+def test_the_shipped_garments_hold_at_most_two_after():
+    count = 0
+    for path in (ROOT / "garments").glob("*.yaml"):
+        loaded = load_text(path.read_bytes())
+        assert loaded.garment is not None
+        _, problems = construct(loaded.garment)
+        assert not [item for item in problems if item.severity is Severity.ERROR]
+        count += sum(len(entry.after) for entry in loaded.garment.entries)
+    assert count <= 2
