@@ -88,18 +88,10 @@ def make_chart(c: Construction, reasons: Iterable[Reason], lanes: Lanes) -> Char
         for arc in sorted(precedence.transitive_reduction())
     )
     open_choices = (
-        reason for reason in held if reason.is_either_or and not _is_settled(reason, precedence)
+        reason for reason in held if reason.is_either_or and not precedence.grants(reason)
     )
     drawn = _by_unit(c, held) if lanes is Lanes.UNIT else _by_station(c)
     return Chart(drawn, links, tuple(open_choices), chain)
-
-
-def _is_settled(reason: Reason, precedence: Precedence) -> bool:
-    """Whether the plain reasons already grant one alternative."""
-    return any(
-        all(precedence.reaches(arc.before, arc.after) for arc in bundle)
-        for bundle in reason.alternatives
-    )
 
 
 def _by_unit(c: Construction, reasons: Iterable[Reason]) -> tuple[Lane, ...]:

@@ -31,7 +31,7 @@ class Place:
     long_before, long_after
         What else comes before and after it, by way of those.
     choices
-        Either-ors that it takes part in.
+        Either-ors that it takes part in and that plain reasons leave open.
     """
 
     name: str
@@ -81,9 +81,11 @@ class Explainer:
     def __init__(self, c: Construction, reasons: Iterable[Reason]) -> None:
         self._c = c
         held = tuple(reasons)
-        self._choices = tuple(reason for reason in held if reason.is_either_or)
         self._grounds = by_arc(reason for reason in held if not reason.is_either_or)
         self._precedence = Precedence.of(c.ids, self._grounds)
+        self._choices = tuple(
+            reason for reason in held if reason.is_either_or and not self._precedence.grants(reason)
+        )
         self._reduced = self._precedence.transitive_reduction()
         self._leaving: dict[OpId, list[Arc]] = {}
         for arc in self._grounds:

@@ -159,6 +159,13 @@ class Precedence:
         """Whether a chain of arcs leads from ``before`` to ``after``; never to itself."""
         return bool(self.descendant_masks[self.index[before]] >> self.index[after] & 1)
 
+    def grants(self, reason: Reason) -> bool:
+        """Whether one alternative of a reason holds in every order that these arcs admit."""
+        return any(
+            all(self.reaches(arc.before, arc.after) for arc in bundle)
+            for bundle in reason.alternatives
+        )
+
     @cached_property
     def is_acyclic(self) -> bool:
         """Whether the arcs admit an order."""
