@@ -96,7 +96,7 @@ class Look:
         return round(self.text_size * 1.5)
 
 
-LOOKS: Final = tuple(Look(size) for size in (8, 9, 10, 11, 12))
+LOOKS: Final = tuple(Look(size) for size in (8, 9, 10, 11, 12, 14, 16, 18))
 """Sizes that are tried for a chart that does not fit a page."""
 
 FONT: Final = FONT_FAMILY
