@@ -1,17 +1,22 @@
 """One entry: from its fields to what the model keeps of it."""
 
+import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from seqplan.base.ids import EntryId, NotionId, OpId
+from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.load import fields, joins, resolve
+from seqplan.load.choices import when
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
-from seqplan.load.names import clean, report_unknown
-from seqplan.load.nodes import Node
+from seqplan.load.names import ALL, clean, report_unknown
+from seqplan.load.nodes import Node, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import quoted
-from seqplan.model.entry import Entry, Verb, ZipMethod
+from seqplan.model.entry import Closing, Ends, Entry, StrapMethod, Verb, ZipMethod
+from seqplan.words.say import say
+
+_HOURS = re.compile(r"^(?P<hours>\d{1,4})(?:\s*(?:h|hours?))?$")
 
 Reader = Callable[[Entry, Fields, Scope], Entry]
 
@@ -35,6 +40,8 @@ def read_entry(entry_id: EntryId, verb: Verb, found: Fields, scope: Scope) -> En
         title=fields.text(found.get("title"), sink),
         note=fields.note(found.get("note"), sink),
         say=fields.text(found.get("say"), sink),
+        when=when(found.get("when"), scope.choices, sink),
+        picture=fields.text(found.get("picture"), sink),
         path=("operations", entry_id),
     )
     return _READERS.get(verb, _on_edges)(entry, found, scope)
@@ -72,7 +79,121 @@ def _on_pieces(entry: Entry, found: Fields, scope: Scope) -> Entry:
 
 def _fuse(entry: Entry, found: Fields, scope: Scope) -> Entry:
     fabric = scope.known(found.get("with"), scope.fabrics, "unknown-fabric")
-    return _on_pieces(entry, found, scope)._replace(fabric=fabric)
+    pieces, half = resolve.halved(found.get("fuse"), scope)
+    return entry._replace(pieces=pieces, half=half, fabric=fabric)
+
+
+def _pretreat(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    node = found.get("pretreat")
+    if isinstance(node, Scalar) and clean(node.text).casefold() == ALL:
+        return entry._replace(fabrics=tuple(scope.fabrics.names))
+    read = fields.names_of(
+        node, lambda item: scope.known(item, scope.fabrics, "unknown-fabric"), scope.sink
+    )
+    return entry._replace(fabrics=tuple(name for name, _ in read))
+
+
+def _strap(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    key = keys_with(entry.verb)["method"]
+    method = fields.choice(found.get("method"), scope.sink, key)
+    return _on_pieces(entry, found, scope)._replace(
+        strap=StrapMethod(method) if method else StrapMethod.TURNED,
+        topstitch=joins.topstitch(found.get("topstitch"), scope),
+    )
+
+
+def _hold(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    return _on_edges(entry, found, scope)._replace(
+        partners=resolve.pieces(found.get("with"), scope)
+    )
+
+
+def _set_on(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    """Bands and bindings."""
+    sink, keys = scope.sink, keys_with(entry.verb)
+    ends = fields.choice(found.get("ends"), sink, keys["ends"])
+    closing = fields.choice(found.get("close"), sink, keys["close"])
+    side = fields.choice(found.get("from"), sink, keys["from"])
+    entry = _on_edges(entry, found, scope)._replace(
+        ends=Ends(ends) if ends else None,
+        closing=Closing(closing) if closing else None,
+        from_wrong_side=side == "wrong side",
+        topstitch=joins.topstitch(found.get("topstitch"), scope),
+        is_flat=bool(fields.yes_no(found.get("flat"), sink)),
+    )
+    return _with_partners(entry, found.get("with"), scope)
+
+
+def _with_partners(entry: Entry, node: Node | None, scope: Scope) -> Entry:
+    """The strip that is set on, or the tape where it is a notion."""
+    if entry.verb is Verb.BIND and isinstance(node, Scalar):
+        name = clean(node.text)
+        if name in scope.notions.names and name not in scope.piece:
+            return entry._replace(notion=NotionId(name))
+    return entry._replace(partners=resolve.pieces(node, scope))
+
+
+def _patch_pocket(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    sink = scope.sink
+    piece = scope.known(found.get(entry.verb.value), scope.pieces, "unknown-piece")
+    names = fields.names_of(found.get("open"), lambda node: fields.name(node, sink), sink)
+    known = scope.piece.get(piece or "")
+    for name, at in names:
+        if known is not None and name not in known.edge_names:
+            fix = sink.suggest(name, known.edge_names, "fix-no-edges")
+            sink.error("unknown-edge", at, piece=quoted(known.id), edge=quoted(name), fix=fix)
+    return entry._replace(
+        pieces=(PieceId(piece),) if piece else (),
+        mouth=tuple(name for name, _ in names),
+        places=resolve.places(found.get("at"), scope),
+        partners=resolve.pieces(found.get("with"), scope),
+    )
+
+
+def _in_seam_pocket(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    return _on_pieces(entry, found, scope)._replace(run=resolve.run(found.get("in"), scope))
+
+
+def _box_corner(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    width = fields.length(found.get("width"), scope.sink, scope.units)
+    return _on_edges(entry, found, scope)._replace(width=width)
+
+
+def _buttonhole(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    number = fields.number(found.get("number"), scope.sink, keys_with(entry.verb)["number"].bounds)
+    places = resolve.places(found.get(entry.verb.value), scope)
+    return entry._replace(places=places, number=number)
+
+
+def _turn(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    through = fields.text(found.get("through"), scope.sink)
+    return _on_pieces(entry, found, scope)._replace(through=through)
+
+
+def _open(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    name = scope.known(found.get("open"), scope.notions, "unknown-notion")
+    return entry._replace(notion=NotionId(name) if name else None)
+
+
+def _close(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    """The entry whose gap is closed."""
+    node = found.get("close")
+    name = scope.known(node, scope.entries, "unknown-operation")
+    if name == entry.id and node is not None:
+        scope.sink.error("to-itself", node, entry=quoted(name))
+        return entry
+    return entry._replace(closes=EntryId(name) if name else None)
+
+
+def _wait(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    """``wait: 24`` or ``wait: 24 hours``."""
+    node = found.get("wait")
+    written = fields.text(node, scope.sink)
+    match = _HOURS.match(written) if written else None
+    if match is None and node is not None and written is not None:
+        scope.sink.error("unreadable-hours", node, found=quoted(written))
+    hours = int(match["hours"]) if match else None
+    return entry._replace(hours=hours, pieces=resolve.pieces(found.get("on"), scope))
 
 
 def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -95,7 +216,11 @@ def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
         known = scope.notion.get(notion or "")
         kind = known.kind if known is not None else ""
         method = "invisible" if "invisible" in kind.casefold() else "centred"
-    return entry._replace(run=resolve.run(where, scope), method=ZipMethod(method))
+    return entry._replace(
+        run=resolve.run(where, scope),
+        method=ZipMethod(method),
+        partners=resolve.pieces(found.get("with"), scope),
+    )
 
 
 def _casing(node: Node, scope: Scope) -> EntryId | None:
@@ -114,9 +239,20 @@ def _casing(node: Node, scope: Scope) -> EntryId | None:
 
 
 def _attach(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    notion = scope.known(found.get("attach"), scope.notions, "unknown-notion")
-    run = resolve.run(found.get("at"), scope)
-    return entry._replace(notion=NotionId(notion) if notion else None, run=run)
+    """Sew on a notion, or a finished piece such as a strap."""
+    sink, node = scope.sink, found.get("attach")
+    where = found.get("at") or found.get("to")
+    if where is None and node is not None:
+        sink.error("missing-key", node, word=quoted("at"), help=say("help-at"))
+    run, places = resolve.edges_or_places(where, scope)
+    number = fields.number(found.get("number"), sink, keys_with(entry.verb)["number"].bounds)
+    entry = entry._replace(run=run, places=places, number=number)
+    if isinstance(node, Scalar) and clean(node.text) in scope.piece:
+        name = clean(node.text)
+        if name not in scope.notions.names:
+            return entry._replace(pieces=(PieceId(name),))
+    notion = scope.known(node, scope.notions, "unknown-notion")
+    return entry._replace(notion=NotionId(notion) if notion else None)
 
 
 def _tack(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -137,12 +273,12 @@ def _tack(entry: Entry, found: Fields, scope: Scope) -> Entry:
 def _hem(entry: Entry, found: Fields, scope: Scope) -> Entry:
     sink, keys = scope.sink, keys_with(entry.verb)
     entry = _on_edges(entry, found, scope)
-    in_the_round, is_flat = joins.ring_or_flat(entry, found, scope)
+    how, is_flat = joins.ring_or_flat(entry, found, scope)
     return entry._replace(
         depth=fields.length(found.get("depth"), sink, scope.units),
         turned=fields.choice(found.get("turned"), sink, keys["turned"]),
         by_hand=fields.choice(found.get("by"), sink, keys["by"]) == "hand",
-        in_the_round=in_the_round,
+        how=how,
         is_flat=is_flat,
     )
 
@@ -171,7 +307,21 @@ def _do(entry: Entry, found: Fields, scope: Scope) -> Entry:
 
 
 _READERS: Final[Mapping[Verb, Reader]] = {
+    Verb.PRETREAT: _pretreat,
+    Verb.CUT: _on_pieces,
+    Verb.MARK: _on_pieces,
     Verb.FUSE: _fuse,
+    Verb.STRAP: _strap,
+    Verb.HOLD: _hold,
+    Verb.BAND: _set_on,
+    Verb.BIND: _set_on,
+    Verb.TOWER_PLACKET: _hold,
+    Verb.CONTINUOUS_PLACKET: _hold,
+    Verb.PATCH_POCKET: _patch_pocket,
+    Verb.WELT_POCKET: _patch_pocket,
+    Verb.IN_SEAM_POCKET: _in_seam_pocket,
+    Verb.BOX_CORNER: _box_corner,
+    Verb.BUTTONHOLE: _buttonhole,
     Verb.SEW: joins.read_join,
     Verb.BASTE: joins.read_join,
     Verb.INSERT: _insert,
@@ -179,7 +329,13 @@ _READERS: Final[Mapping[Verb, Reader]] = {
     Verb.TACK: _tack,
     Verb.HEM: _hem,
     Verb.CASING: _casing_entry,
-    Verb.TURN: _on_pieces,
+    Verb.TURN: _turn,
+    Verb.ROLL: _turn,
+    Verb.NEST: _on_pieces,
+    Verb.OPEN: _open,
+    Verb.CLOSE: _close,
+    Verb.WAIT: _wait,
+    Verb.SEND_OUT: _on_pieces,
     Verb.FIT: _on_pieces,
     Verb.INSPECT: _on_pieces,
     Verb.DO: _do,

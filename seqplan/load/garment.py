@@ -4,17 +4,18 @@ from dataclasses import replace
 
 from seqplan.base.path import Span
 from seqplan.load import fields
+from seqplan.load.choices import read_choices, read_recipes, read_sizes, read_waivers
 from seqplan.load.keys import Section, keys_of
-from seqplan.load.materials import read_fabrics, read_notions, read_stations
+from seqplan.load.materials import Offer, read_fabrics, read_notions, read_stations
 from seqplan.load.names import Names, names_in, read_names
 from seqplan.load.nodes import MappingNode, Node, Scalar, Spot
 from seqplan.load.operations import find_deeds, read_deeds
-from seqplan.load.pieces import read_pieces
+from seqplan.load.pieces import Around, read_pieces
 from seqplan.load.scope import Scope
 from seqplan.load.sink import Sink, found_instead
 from seqplan.model.garment import Garment, Wearer
 
-_SECTIONS = ("fabrics", "pieces", "notions", "stations", "operations")
+_SECTIONS = ("choices", "recipes", "fabrics", "pieces", "notions", "stations", "operations")
 
 
 def read_garment(root: Node, sink: Sink) -> Garment | None:
@@ -38,8 +39,11 @@ def read_garment(root: Node, sink: Sink) -> Garment | None:
         allowance=fields.length(found.get("allowance"), sink, units),
         wearer=Wearer(wearer) if wearer else None,
         not_shown=_not_shown(found.get("not shown"), sink),
+        sizes=read_sizes(found.get("sizes"), sink),
     )
     garment = _with_sections(garment, root, sink)
+    entries = names_in(root.get("operations"), "fix-no-operations")
+    garment = replace(garment, waivers=read_waivers(found.get("waive"), entries, sink))
     return None if sink.has_errors else garment
 
 
@@ -52,11 +56,14 @@ def _not_shown(node: Node | None, sink: Sink) -> tuple[str, ...]:
 def _with_sections(garment: Garment, root: MappingNode, sink: Sink) -> Garment:
     """Read the sections in the order in which they name one another."""
     table = {name: fields.table(root.get(name), sink) for name in _SECTIONS}
+    choices = read_choices(table["choices"], sink)
+    recipes = read_recipes(table["recipes"], sink)
     fabrics = read_fabrics(table["fabrics"], sink)
     fabric_names = names_in(root.get("fabrics"), "fix-no-fabrics")
     piece_names = names_in(root.get("pieces"), "fix-no-pieces")
-    pieces = read_pieces(table["pieces"], piece_names, fabric_names, sink)
-    notions = read_notions(table["notions"], sink, garment.units)
+    around = Around(piece_names, fabric_names, choices, garment.units)
+    pieces = read_pieces(table["pieces"], around, sink)
+    notions = read_notions(table["notions"], sink, Offer(garment.units, garment.sizes, choices))
     stations = read_stations(table["stations"], sink)
     operations = table["operations"]
     deeds = find_deeds(read_names(operations, sink) if operations is not None else [], sink)
@@ -74,9 +81,13 @@ def _with_sections(garment: Garment, root: MappingNode, sink: Sink) -> Garment:
         notion={notion.id: notion for notion in notions},
         verbs={deed.pair.key: deed.verb for deed in deeds if deed.verb is not None},
         all_pieces=tuple(piece.id for piece in pieces.values()),
+        choices=choices,
+        own_seams=tuple(own.id for own in recipes),
     )
     return replace(
         garment,
+        choices=tuple(choices.values()),
+        recipes=recipes,
         fabrics=fabrics,
         pieces=tuple(pieces.values()),
         notions=notions,

@@ -2,16 +2,16 @@
 
 import re
 
-from seqplan.base.ids import EntryId
+from seqplan.base.ids import EntryId, NotionId, PieceId
 from seqplan.load import fields, resolve
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
 from seqplan.load.names import clean, report_unknown
-from seqplan.load.nodes import ListNode, Node, Scalar
+from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.resolve import Run
 from seqplan.load.scope import Scope
 from seqplan.load.sink import found_instead, quoted
-from seqplan.model.entry import Entry, Portion, SeamKind, Verb
+from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.piece import Cut, EdgeRef, Piece
 
 _DIRECTION = re.compile(r"^(?:to\s+)?(?P<where>[^.,:/@|]{1,60})$", re.IGNORECASE)
@@ -23,18 +23,23 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
     run = resolve.run(found.get(entry.verb.value), scope)
     to = _other_side(run, found.get("to"), scope)
     _check_sides(run, to, found, entry, scope)
-    seam = fields.choice(found.get("as"), sink, keys["as"]) if entry.verb is Verb.SEW else None
-    in_the_round, is_flat = ring_or_flat(entry, found, scope)
+    seam, own = _kind(found.get("as"), entry, scope)
+    how = fields.choice(found.get("method"), sink, keys["method"])
+    sides = fields.choice(found.get("sides"), sink, keys["sides"])
     return entry._replace(
         run=run,
         to=to,
-        seam=SeamKind(seam) if seam else SeamKind.PLAIN,
+        seam=seam,
+        own_seam=own,
+        how=SeamMethod(how) if how else None,
+        sides=Sides(sides) if sides else Sides.RIGHT_TOGETHER,
+        between=_caught(found.get("between"), (*run, *to), scope),
+        topstitch=topstitch(found.get("topstitch"), scope),
+        gap=fields.length(found.get("gap"), sink, scope.units),
         press_to=_direction(found.get("press"), scope),
         allowance=fields.length(found.get("allowance"), sink, scope.units),
         portion=_portion(run, found, scope),
         is_in_one=bool(fields.yes_no(found.get("in one"), sink)),
-        in_the_round=in_the_round,
-        is_flat=is_flat,
         open=_open(entry.id, found.get("open"), scope),
     )
 
@@ -44,14 +49,67 @@ def is_edges(node: Node) -> bool:
     return not isinstance(node, Scalar) or "." in node.text
 
 
-def ring_or_flat(entry: Entry, found: Fields, scope: Scope) -> tuple[bool, bool]:
+def topstitch(node: Node | None, scope: Scope) -> str | None:
+    """Read ``topstitch: yes``, a distance, or the side on which it is done."""
+    written = fields.text(node, scope.sink)
+    if written is None or written.casefold() in {"no", "false"}:
+        return None
+    return "yes" if written.casefold() in {"yes", "true"} else written
+
+
+def _kind(node: Node | None, entry: Entry, scope: Scope) -> tuple[SeamKind, str | None]:
+    """The kind of a seam: one of the usual ones, or one of the author's own."""
+    written = fields.text(node, scope.sink) if entry.verb is Verb.SEW else None
+    if node is None or written is None:
+        return SeamKind.PLAIN, None
+    if written in scope.own_seams:
+        return SeamKind.OWN, written
+    key = keys_with(entry.verb)["as"]
+    key = key._replace(choices=(*key.choices, *scope.own_seams))
+    word = fields.choice(node, scope.sink, key)
+    return (SeamKind(word) if word else SeamKind.PLAIN), None
+
+
+def _caught(node: Node | None, sides: Run, scope: Scope) -> tuple[Caught, ...]:
+    """Read ``between:``: what is caught, alone or with the edge at which it is."""
+    if isinstance(node, MappingNode):
+        found = [_caught_at(pair, sides, scope) for pair in node.pairs]
+        return tuple(caught for caught in found if caught is not None)
+    read = fields.listed(node, lambda item: _caught_thing(item, scope), scope.sink)
+    return tuple(caught for caught, _ in read)
+
+
+def _caught_at(pair: Pair, sides: Run, scope: Scope) -> Caught | None:
+    """One line of a mapping: what is caught, and where."""
+    key = Scalar(pair.key, pair.span, pair.path)
+    caught, at = _caught_thing(key, scope), resolve.edge_ref(pair.value, scope)
+    if caught is None or at is None:
+        return None
+    if at not in sides:
+        scope.sink.error("caught-elsewhere", pair.value, edge=quoted(str(at)))
+        return None
+    return caught._replace(at=at)
+
+
+def _caught_thing(node: Node, scope: Scope) -> Caught | None:
+    if is_edges(node):
+        ref = resolve.edge_ref(node, scope)
+        return Caught(edge=ref) if ref else None
+    if isinstance(node, Scalar) and clean(node.text) in scope.pieces.names:
+        return Caught(piece=PieceId(clean(node.text)))
+    name = scope.known(node, scope.notions, "unknown-notion")
+    return Caught(notion=NotionId(name)) if name else None
+
+
+def ring_or_flat(entry: Entry, found: Fields, scope: Scope) -> tuple[SeamMethod | None, bool]:
     """Read ``method: in the round`` or ``flat``, and ``flat: yes`` which says the same."""
     sink = scope.sink
     method = fields.choice(found.get("method"), sink, keys_with(entry.verb)["method"])
     flat = fields.yes_no(found.get("flat"), sink)
     if method is not None and flat is not None and flat != (method == "flat"):
         sink.error("round-and-flat", found["flat"])
-    return method == "in the round", method == "flat" or flat is True
+    is_flat = method == "flat" or flat is True
+    return (SeamMethod.IN_THE_ROUND if method == "in the round" else None), is_flat
 
 
 def _other_side(run: Run, node: Node | None, scope: Scope) -> Run:
@@ -72,7 +130,7 @@ def _check_sides(run: Run, to: Run, found: Fields, entry: Entry, scope: Scope) -
     if other is None:
         _check_alone(run, main, scope)
     elif is_edges(other) and len(to) == _count(other):
-        if len(run) != len(to):
+        if len(run) != len(to) and 1 not in {len(run), len(to)}:
             scope.sink.error("uneven-run", other, ours=len(run), theirs=len(to))
         _check_selves(run, to, other, scope)
     elif to:

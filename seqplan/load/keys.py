@@ -5,7 +5,16 @@ from enum import Enum
 from functools import cache, partial
 from typing import Final, NamedTuple, TypeAlias
 
-from seqplan.model.entry import SeamKind, Verb, ZipMethod
+from seqplan.model.entry import (
+    Closing,
+    Ends,
+    SeamKind,
+    SeamMethod,
+    Sides,
+    StrapMethod,
+    Verb,
+    ZipMethod,
+)
 from seqplan.model.garment import Wearer
 from seqplan.model.piece import Layer, Worn
 
@@ -18,6 +27,9 @@ class Section(Enum):
     PIECE = "piece"
     NOTION = "notion"
     STATION = "station"
+    FULLNESS = "darts or pleats"
+    SLIT = "slit"
+    WAIVER = "waiver"
     OPERATION = "operation"
 
 
@@ -50,6 +62,20 @@ class Takes(Enum):
     NAMES = "names"
     TEXTS = "texts"
     PORTION = "a length from an edge"
+    PLACES = "pieces, or places on them"
+    EDGES_OR_PLACES = "edges, pieces, or places on them"
+    CAUGHT = "edges or notions, or where each is caught"
+    PIECES_OR_NOTION = "pieces, or a notion"
+    NOTION_OR_PIECE = "a notion, or a piece"
+    FABRICS = "fabrics, or all"
+    FULLNESS = "edges, or edges with a number"
+    SPOTS = "names, each with a side if it is on one only"
+    SLITS = "slits with where they begin"
+    LENGTH_BY_SIZE = "a length, or a length for each size"
+    WHEN = "a choice with an option"
+    WAIVERS = "rules with a reason"
+    HOURS = "a number of hours"
+    TOPSTITCH = "yes, or where"
     DIRECTION = "a direction"
 
 
@@ -99,12 +125,18 @@ class Key(NamedTuple):
 
 _JOIN = (Verb.SEW, Verb.BASTE)
 _FOLD = (Verb.HEM, Verb.CASING)
+_SET_ON = (Verb.BAND, Verb.BIND)
+_PLACKET = (Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET)
 _RING_OR_FLAT = ("in the round", "flat")
+_SEAMS = tuple(kind.value for kind in SeamKind if kind is not SeamKind.OWN)
 
 _TOP = partial(Key, section=Section.GARMENT)
 _FABRIC = partial(Key, section=Section.FABRIC)
 _PIECE = partial(Key, section=Section.PIECE)
 _NOTION = partial(Key, section=Section.NOTION)
+_FULLNESS = partial(Key, section=Section.FULLNESS)
+_SLIT = partial(Key, section=Section.SLIT)
+_WAIVER = partial(Key, section=Section.WAIVER)
 _STATION = partial(Key, section=Section.STATION)
 _ENTRY = partial(Key, section=Section.OPERATION)
 _VERB = partial(Key, section=Section.OPERATION, is_required=True, is_verb=True)
@@ -162,7 +194,19 @@ KEYS: Final[tuple[Key, ...]] = (
         is_required=True,
         help="What is done, in the order in which you would do it.",
     ),
-    *_planned(Section.GARMENT, "choices", "recipes", "waive", "sizes", "terms", "glossary"),
+    _TOP(
+        name="choices",
+        takes=Takes.TABLE,
+        help="What the reader may choose: each with its options, the default first.",
+    ),
+    _TOP(
+        name="recipes",
+        takes=Takes.TABLE,
+        help="Kinds of seam of your own: each with its parts in their order.",
+    ),
+    _TOP(name="waive", takes=Takes.WAIVERS, help="Rules that you set aside, and why."),
+    _TOP(name="sizes", takes=Takes.TEXTS, help="The sizes it comes in, the base size first."),
+    *_planned(Section.GARMENT, "terms", "glossary"),
     # A fabric.
     _FABRIC(name="kind", takes=Takes.TEXT, help="Woven, knit, felt, interfacing or other words."),
     _FABRIC(name="weight", takes=Takes.TEXT, help="Light, medium or heavy, in your words."),
@@ -191,14 +235,40 @@ KEYS: Final[tuple[Key, ...]] = (
         help="Where it is worn, which tells the wearer's left from right.",
     ),
     _PIECE(name="selvage", takes=Takes.EDGE_NAMES, help="Edges on the selvage, which never ravel."),
+    _PIECE(
+        name="strip",
+        takes=Takes.EDGE_LIST,
+        help="A band folded lengthwise: its edges clockwise, one of them called `fold`.",
+    ),
+    _PIECE(name="slits", takes=Takes.SLITS, help="Slits that are cut into it, by name."),
+    _PIECE(name="darts", takes=Takes.FULLNESS, help="The edges at which its darts open."),
+    _PIECE(name="pleats", takes=Takes.FULLNESS, help="The edges at which its pleats open."),
+    _PIECE(name="spots", takes=Takes.SPOTS, help="Marked places on its face: `pocket@left`."),
+    _PIECE(name="lines", takes=Takes.NAMES, help="Marked lines on its face."),
+    _PIECE(name="when", takes=Takes.WHEN, help="The choice for which it is used."),
     _PIECE(name="note", takes=Takes.NOTE, help="A note for the cutting list."),
-    *_planned(Section.PIECE, "strip", "darts", "pleats", "spots", "lines", "shape", "length"),
-    *_planned(Section.PIECE, "notches", "zone"),
+    *_planned(Section.PIECE, "shape", "length", "notches", "zone"),
+    # Darts or pleats of a piece.
+    _FULLNESS(name="on", takes=Takes.TEXT, is_required=True, help="The edge at which they open."),
+    _FULLNESS(name="number", takes=Takes.NUMBER, bounds=(1, 99), help="How many; 1 if left out."),
+    # A slit.
+    _SLIT(
+        name="at",
+        takes=Takes.TEXT,
+        is_required=True,
+        help="The two edges between which it begins: `wrist-back | wrist-front`.",
+    ),
+    _SLIT(name="length", takes=Takes.LENGTH, help="How long it is."),
+    # A waiver.
+    _WAIVER(name="rule", takes=Takes.TEXT, is_required=True, help="The rule that is set aside."),
+    _WAIVER(name="at", takes=Takes.ENTRIES, help="The operations; all of them if left out."),
+    _WAIVER(name="because", takes=Takes.TEXT, is_required=True, help="Why."),
     # A notion.
     _NOTION(name="kind", takes=Takes.TEXT, is_required=True, help="What it is: invisible zip."),
-    _NOTION(name="length", takes=Takes.LENGTH, help="How long it is."),
+    _NOTION(name="length", takes=Takes.LENGTH_BY_SIZE, help="How long it is."),
     _NOTION(name="width", takes=Takes.LENGTH, help="How wide it is."),
     _NOTION(name="count", takes=Takes.NUMBER, bounds=(1, 999), help="How many; 1 if left out."),
+    _NOTION(name="when", takes=Takes.WHEN, help="The choice for which it is used."),
     _NOTION(name="note", takes=Takes.NOTE, help="A note for whoever buys it."),
     # A station.
     _STATION(name="title", takes=Takes.TEXT, help="Its name as people read it."),
@@ -210,7 +280,26 @@ KEYS: Final[tuple[Key, ...]] = (
         name="foot minutes", takes=Takes.NUMBER, bounds=(0, 1440), help="To change the foot there."
     ),
     # What an operation does.
-    _VERB(name="fuse", takes=Takes.PIECES, verbs=(Verb.FUSE,), help="Fuse interfacing to pieces."),
+    _VERB(
+        name="pretreat",
+        takes=Takes.FABRICS,
+        verbs=(Verb.PRETREAT,),
+        help="Wash or steam cloth before it is cut.",
+    ),
+    _VERB(name="cut", takes=Takes.PIECES, verbs=(Verb.CUT,), help="Cut pieces out."),
+    _VERB(name="mark", takes=Takes.PIECES, verbs=(Verb.MARK,), help="Transfer the marks."),
+    _VERB(
+        name="fuse",
+        takes=Takes.PIECES,
+        verbs=(Verb.FUSE,),
+        help="Fuse interfacing to pieces, or to half the width of a strip: `cuff half`.",
+    ),
+    _VERB(
+        name="strap",
+        takes=Takes.PIECES,
+        verbs=(Verb.STRAP,),
+        help="Make straps, ties or loops of strips.",
+    ),
     *(
         _VERB(name=verb.value, takes=Takes.RUN, verbs=(verb,), help=text)
         for verb, text in (
@@ -218,10 +307,18 @@ KEYS: Final[tuple[Key, ...]] = (
             (Verb.DART, "Sew darts whose mouth is at an edge."),
             (Verb.PLEAT, "Lay and fix pleats along an edge."),
             (Verb.GATHER, "Gather an edge."),
+            (Verb.SLASH, "Cut a slit open."),
             (Verb.SEW, "Sew edges together, or the left copy to the right."),
             (Verb.BASTE, "Baste edges together until a seam holds them."),
+            (Verb.HOLD, "Baste a layer along edges, to be one with them from then on."),
+            (Verb.BAND, "Set a band on: sew it to an edge, fold it over, fasten it."),
+            (Verb.BIND, "Bind an edge with a strip or a tape."),
+            (Verb.TOWER_PLACKET, "Set an underlap and a tower into a slit."),
+            (Verb.CONTINUOUS_PLACKET, "Bind a slit with one continuous strip."),
+            (Verb.BOX_CORNER, "Sew across the corner where two seams meet."),
             (Verb.FINISH, "Finish cut edges so that they do not ravel."),
             (Verb.TRIM, "Trim the allowances."),
+            (Verb.GRADE, "Trim allowances to different widths."),
             (Verb.CLIP, "Clip into the allowances of a curve or corner."),
             (Verb.PRESS, "Press seams or edges."),
             (Verb.UNDERSTITCH, "Stitch a facing to its allowances."),
@@ -230,20 +327,63 @@ KEYS: Final[tuple[Key, ...]] = (
             (Verb.HEM, "Fold an edge up and sew it."),
             (Verb.CASING, "Fold an edge over into a channel."),
             (Verb.REMOVE_BASTING, "Take basting out again."),
+            (Verb.FOLD, "Fold an edge, or crease it, for later."),
+            (Verb.UNFOLD, "Open a fold out again."),
         )
     ),
     _VERB(
         name="insert", takes=Takes.NOTION, verbs=(Verb.INSERT,), help="Set a zip, thread elastic."
     ),
-    _VERB(name="attach", takes=Takes.NOTION, verbs=(Verb.ATTACH,), help="Sew a notion on."),
+    _VERB(
+        name="attach",
+        takes=Takes.NOTION_OR_PIECE,
+        verbs=(Verb.ATTACH,),
+        help="Sew a notion, or a finished piece, on.",
+    ),
+    _VERB(
+        name="patch pocket",
+        takes=Takes.PIECE,
+        verbs=(Verb.PATCH_POCKET,),
+        help="Hem the mouth of a pocket, press its edges under, stitch it on.",
+    ),
+    _VERB(
+        name="in-seam pocket",
+        takes=Takes.PIECES,
+        verbs=(Verb.IN_SEAM_POCKET,),
+        help="Sew pocket bags to the edges of a seam before it is closed.",
+    ),
+    _VERB(
+        name="welt pocket",
+        takes=Takes.PIECE,
+        verbs=(Verb.WELT_POCKET,),
+        help="Set a welt on, cut the mouth, turn it, add the bag.",
+    ),
+    _VERB(
+        name="buttonhole",
+        takes=Takes.PLACES,
+        verbs=(Verb.BUTTONHOLE,),
+        help="Work buttonholes and cut them open.",
+    ),
     _VERB(name="turn", takes=Takes.PIECES, verbs=(Verb.TURN,), help="Turn pieces right side out."),
+    _VERB(name="nest", takes=Takes.PIECES, verbs=(Verb.NEST,), help="Put one layer into another."),
+    _VERB(
+        name="roll",
+        takes=Takes.PIECES,
+        verbs=(Verb.ROLL,),
+        help="Roll the body up, out of the way of a seam.",
+    ),
+    _VERB(name="open", takes=Takes.NOTION, verbs=(Verb.OPEN,), help="Open a zip."),
+    _VERB(name="close", takes=Takes.ENTRY, verbs=(Verb.CLOSE,), help="Close the gap of a seam."),
+    _VERB(name="wait", takes=Takes.HOURS, verbs=(Verb.WAIT,), help="Let it hang or dry."),
+    _VERB(
+        name="send out",
+        takes=Takes.PIECES,
+        verbs=(Verb.SEND_OUT,),
+        help="Give it out of the house: to be pleated, printed, embroidered.",
+    ),
     _VERB(name="fit", takes=Takes.PIECES, verbs=(Verb.FIT,), help="Try it on."),
     _VERB(name="inspect", takes=Takes.PIECES, verbs=(Verb.INSPECT,), help="Look it over."),
     _VERB(name="do", takes=Takes.TEXT, verbs=(Verb.DO,), help="Anything else, in your own words."),
-    *_planned(Section.OPERATION, "slash", "hold", "bind", "band", "grade", "nest", is_verb=True),
-    *_planned(Section.OPERATION, "roll", "open", "close", "fold", "unfold", "wait", is_verb=True),
-    *_planned(Section.OPERATION, "send out", "buttonhole", "mark", "cut", is_verb=True),
-    *_planned(Section.OPERATION, "pretreat", "patch pocket", "tower placket", is_verb=True),
     # What goes with some verbs.
     _ENTRY(name="with", takes=Takes.FABRIC, verbs=(Verb.FUSE,), help="The interfacing."),
     _ENTRY(
@@ -263,8 +403,108 @@ KEYS: Final[tuple[Key, ...]] = (
         name="as",
         takes=Takes.CHOICE,
         verbs=(Verb.SEW,),
-        choices=tuple(kind.value for kind in SeamKind),
+        choices=_SEAMS,
         help="How the seam is made; plain if it is left out.",
+    ),
+    _ENTRY(
+        name="sides",
+        takes=Takes.CHOICE,
+        verbs=_JOIN,
+        choices=tuple(sides.value for sides in Sides),
+        help="Which sides lie together; right sides if it is left out.",
+    ),
+    _ENTRY(
+        name="between",
+        takes=Takes.CAUGHT,
+        verbs=(Verb.SEW,),
+        help="What is caught between the two sides: edges, straps, a zip.",
+    ),
+    _ENTRY(
+        name="topstitch",
+        takes=Takes.TOPSTITCH,
+        verbs=(Verb.SEW, *_SET_ON, Verb.STRAP),
+        help="Topstitch it afterwards: yes, how far from the edge, or on which side.",
+    ),
+    _ENTRY(
+        name="with",
+        takes=Takes.PIECES,
+        verbs=(Verb.HOLD, Verb.BAND, *_PLACKET, Verb.WELT_POCKET, Verb.INSERT),
+        help="What is set on or laid along: a band, a placket, a layer, fly pieces.",
+    ),
+    _ENTRY(
+        name="with",
+        takes=Takes.PIECES_OR_NOTION,
+        verbs=(Verb.BIND,),
+        is_required=True,
+        help="The strip or tape that binds.",
+    ),
+    _ENTRY(
+        name="ends",
+        takes=Takes.CHOICE,
+        verbs=_SET_ON,
+        choices=tuple(ends.value for ends in Ends),
+        help="The ends of a band: closed, left open, or joined to a ring.",
+    ),
+    _ENTRY(
+        name="close",
+        takes=Takes.CHOICE,
+        verbs=_SET_ON,
+        choices=tuple(closing.value for closing in Closing),
+        help="How the loose edge of a band is fastened; topstitched if it is left out.",
+    ),
+    _ENTRY(
+        name="from",
+        takes=Takes.CHOICE,
+        verbs=_SET_ON,
+        choices=("right side", "wrong side"),
+        help="The side from which a band is set on.",
+    ),
+    _ENTRY(
+        name="in",
+        takes=Takes.RUN,
+        verbs=(Verb.IN_SEAM_POCKET,),
+        is_required=True,
+        help="The edges that the bags are sewn to.",
+    ),
+    _ENTRY(
+        name="at",
+        takes=Takes.PLACES,
+        verbs=(Verb.PATCH_POCKET, Verb.WELT_POCKET),
+        is_required=True,
+        help="Where: a spot on a piece.",
+    ),
+    _ENTRY(
+        name="open",
+        takes=Takes.EDGE_NAMES,
+        verbs=(Verb.PATCH_POCKET,),
+        help="The edges that stay open, as the mouth of a pocket.",
+    ),
+    _ENTRY(
+        name="number",
+        takes=Takes.NUMBER,
+        verbs=(Verb.BUTTONHOLE, Verb.ATTACH),
+        bounds=(1, 999),
+        help="How many.",
+    ),
+    _ENTRY(
+        name="on",
+        takes=Takes.PIECES,
+        verbs=(Verb.WAIT, Verb.STRAP),
+        help="What hangs; for straps, no more than a note.",
+    ),
+    _ENTRY(name="width", takes=Takes.LENGTH, verbs=(Verb.BOX_CORNER,), help="How wide it is."),
+    _ENTRY(
+        name="method",
+        takes=Takes.CHOICE,
+        verbs=(Verb.STRAP,),
+        choices=tuple(method.value for method in StrapMethod),
+        help="Turned: sewn and drawn through. Folded: pressed in and topstitched.",
+    ),
+    _ENTRY(
+        name="through",
+        takes=Takes.TEXT,
+        verbs=(Verb.TURN, Verb.ROLL),
+        help="The opening through which it is turned.",
     ),
     _ENTRY(name="press", takes=Takes.DIRECTION, verbs=_JOIN, help="Which way it is pressed."),
     _ENTRY(name="allowance", takes=Takes.LENGTH, verbs=_JOIN, help="The allowance of this seam."),
@@ -287,9 +527,15 @@ KEYS: Final[tuple[Key, ...]] = (
         help="How a zip is set.",
     ),
     _ENTRY(name="overlap", takes=Takes.LENGTH, verbs=(Verb.INSERT,), help="How far ends overlap."),
-    _ENTRY(name="at", takes=Takes.RUN, verbs=(Verb.ATTACH,), is_required=True, help="Where."),
+    _ENTRY(name="at", takes=Takes.EDGES_OR_PLACES, verbs=(Verb.ATTACH,), help="Where."),
+    _ENTRY(name="to", takes=Takes.EDGES_OR_PLACES, verbs=(Verb.ATTACH,), help="Where, likewise."),
     _ENTRY(name="depth", takes=Takes.LENGTH, verbs=_FOLD, help="How deep it is folded."),
-    _ENTRY(name="gap", takes=Takes.LENGTH, verbs=(Verb.CASING,), help="What stays open to thread."),
+    _ENTRY(
+        name="gap",
+        takes=Takes.LENGTH,
+        verbs=(Verb.CASING, Verb.SEW),
+        help="What stays open, to thread or to turn through.",
+    ),
     _ENTRY(
         name="turned",
         takes=Takes.CHOICE,
@@ -300,12 +546,21 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(
         name="by", takes=Takes.CHOICE, verbs=(Verb.HEM,), choices=("hand", "machine"), help="How."
     ),
-    _ENTRY(name="flat", takes=Takes.YES_NO, verbs=_FOLD, help="Before the seam closes it."),
+    _ENTRY(
+        name="flat", takes=Takes.YES_NO, verbs=(*_FOLD, *_SET_ON), help="Before the seam closes it."
+    ),
     _ENTRY(
         name="method",
         takes=Takes.CHOICE,
-        verbs=(*_JOIN, Verb.HEM),
+        verbs=(Verb.HEM,),
         choices=_RING_OR_FLAT,
+        help="In the round: the ring is closed first. Flat: before it is closed.",
+    ),
+    _ENTRY(
+        name="method",
+        takes=Takes.CHOICE,
+        verbs=_JOIN,
+        choices=tuple(how.value for how in SeamMethod),
         help="In the round: the ring is closed first. Flat: before it is closed.",
     ),
     _ENTRY(name="on", takes=Takes.PIECES, verbs=(Verb.DO,), help="The pieces it is done on."),
@@ -325,10 +580,9 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(name="title", takes=Takes.TEXT, help="A heading for the handout."),
     _ENTRY(name="note", takes=Takes.NOTE, help="Your note to the reader."),
     _ENTRY(name="say", takes=Takes.TEXT, help="Your own sentence instead of the usual one."),
-    *_planned(Section.OPERATION, "when", "between", "sides", "through", "picture", "keep clear"),
-    *_planned(
-        Section.OPERATION, "with", verbs=tuple(verb for verb in Verb if verb is not Verb.FUSE)
-    ),
+    _ENTRY(name="when", takes=Takes.WHEN, help="The choice for which it is done."),
+    _ENTRY(name="picture", takes=Takes.TEXT, help="A picture of your own for the step."),
+    *_planned(Section.OPERATION, "keep clear"),
 )
 
 Keys: TypeAlias = Mapping[str, Key]

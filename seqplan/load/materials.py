@@ -1,11 +1,15 @@
 """Fabrics, notions and stations."""
 
+from typing import NamedTuple
+
 from seqplan.base.ids import NotionId
+from seqplan.base.measure import Length
 from seqplan.load import fields
+from seqplan.load.choices import Choices, when
 from seqplan.load.keys import Section, keys_of
-from seqplan.load.names import read_names
+from seqplan.load.names import Names, read_names, report_unknown
 from seqplan.load.nodes import MappingNode, Node, Pair, Placed, Scalar
-from seqplan.load.sink import Sink, quoted
+from seqplan.load.sink import Sink, listing, quoted
 from seqplan.model.garment import Fabric, Notion
 from seqplan.model.station import DEFAULT_STATIONS, Station
 
@@ -19,10 +23,18 @@ def read_fabrics(table: MappingNode | None, sink: Sink) -> tuple[Fabric, ...]:
     return tuple(fabric for fabric in read if fabric is not None)
 
 
-def read_notions(table: MappingNode | None, sink: Sink, units: str) -> tuple[Notion, ...]:
+class Offer(NamedTuple):
+    """What a notion may depend on: sizes and choices; and the unit of bare lengths."""
+
+    units: str
+    sizes: tuple[str, ...]
+    choices: Choices
+
+
+def read_notions(table: MappingNode | None, sink: Sink, offer: Offer) -> tuple[Notion, ...]:
     """Read ``notions:``; a plain text is the kind."""
     pairs = read_names(table, sink) if table is not None else []
-    read = (_notion(pair, sink, units) for pair in pairs)
+    read = (_notion(pair, sink, offer) for pair in pairs)
     return tuple(notion for notion in read if notion is not None)
 
 
@@ -61,21 +73,46 @@ def _fabric(pair: Pair, sink: Sink) -> Fabric | None:
     )
 
 
-def _notion(pair: Pair, sink: Sink, units: str) -> Notion | None:
+def _notion(pair: Pair, sink: Sink, offer: Offer) -> Notion | None:
     keys = keys_of(Section.NOTION)
     found = _kind_or_fields(pair, Section.NOTION, sink)
     if found is None:
         return None
     fields.check_required(found, keys, pair, sink)
+    by_size = _by_size(found.get("length"), offer, sink)
     return Notion(
         id=NotionId(pair.key),
         kind=fields.text(found.get("kind"), sink) or "",
-        length=fields.length(found.get("length"), sink, units),
-        width=fields.length(found.get("width"), sink, units),
+        length=by_size[0][1] if by_size else _one_length(found.get("length"), offer, sink),
+        width=fields.length(found.get("width"), sink, offer.units),
+        by_size=by_size,
+        when=when(found.get("when"), offer.choices, sink),
         count=fields.number(found.get("count"), sink, keys["count"].bounds) or 1,
         note=fields.note(found.get("note"), sink),
         path=pair.path,
     )
+
+
+def _one_length(node: Node | None, offer: Offer, sink: Sink) -> Length | None:
+    return None if isinstance(node, MappingNode) else fields.length(node, sink, offer.units)
+
+
+def _by_size(node: Node | None, offer: Offer, sink: Sink) -> tuple[tuple[str, Length], ...]:
+    """Read ``{S: 20, M: 22}``; every size has to be there, and no other."""
+    if not isinstance(node, MappingNode):
+        return ()
+    found: dict[str, Length] = {}
+    known = Names(dict.fromkeys(offer.sizes), "fix-no-sizes")
+    for pair in node.pairs:
+        measure = fields.length(pair.value, sink, offer.units)
+        if pair.key not in known:
+            report_unknown("unknown-size", pair.key, pair, known, sink)
+        elif measure is not None:
+            found.setdefault(pair.key, measure)
+    missing = [size for size in offer.sizes if node.get(size) is None]
+    if missing:
+        sink.error("size-missing", node, sizes=listing(missing))
+    return tuple((size, found[size]) for size in offer.sizes if size in found)
 
 
 def _station(pair: Pair, usual: Station | None, sink: Sink) -> Station | None:

@@ -1,9 +1,18 @@
 """Pieces and their edges, with ``like:`` followed to the piece that has the edges."""
 
+from collections.abc import Iterable
 from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
+from seqplan.load.choices import Choices, when
+from seqplan.load.faces import (
+    fold_named,
+    read_fullness,
+    read_slits,
+    read_spots,
+    with_slits,
+)
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.names import (
     ALL,
@@ -30,25 +39,35 @@ class _Draft(NamedTuple):
     is_whole: bool
 
 
-def read_pieces(
-    table: MappingNode | None, names: Names, fabrics: Names, sink: Sink
-) -> dict[str, Piece]:
+class Around(NamedTuple):
+    """What pieces may name: fabrics, pieces, choices; and the unit of bare lengths."""
+
+    names: Names
+    fabrics: Names
+    choices: Choices
+    units: str
+
+
+def read_pieces(table: MappingNode | None, around: Around, sink: Sink) -> dict[str, Piece]:
     """Read ``pieces:``. Pieces whose edges could not be read are left out."""
     pairs = read_names(table, sink) if table is not None else []
     drafts: dict[str, _Draft] = {}
     for pair in pairs:
-        draft = _draft(pair, fabrics, names, sink)
+        draft = _draft(pair, around, sink)
         if draft is not None:
             drafts.setdefault(pair.key, draft)
     followed = _follow_likes(drafts, sink)
     in_order = ((key, followed[key]) for key in drafts)
     pieces = {key: piece for key, piece in in_order if piece is not None}
     for key, piece in pieces.items():
-        _check_selvage(piece, drafts[key].found.get("selvage"), sink)
+        found = drafts[key].found
+        _check_edges(piece, found.get("selvage"), _names_under(found.get("selvage")), sink)
+        for word, things in (("darts", piece.darts), ("pleats", piece.pleats)):
+            _check_edges(piece, found.get(word), [(thing.on, None) for thing in things], sink)
     return pieces
 
 
-def _draft(pair: Pair, fabrics: Names, pieces: Names, sink: Sink) -> _Draft | None:
+def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
     keys = keys_of(Section.PIECE)
     if pair.key == ALL:
         sink.error("reserved-name", pair, name=quoted(ALL))
@@ -56,24 +75,39 @@ def _draft(pair: Pair, fabrics: Names, pieces: Names, sink: Sink) -> _Draft | No
     if table is None:
         return None
     found = fields.read_fields(table, keys, sink)
-    if "like" in found and "edges" in found:
-        sink.error("like-and-edges", found["edges"], piece=quoted(pair.key))
+    given = [word for word in ("like", "edges", "strip") if word in found]
+    if len(given) > 1:
+        names = {"one": quoted(given[0]), "other": quoted(given[1])}
+        sink.error("edges-twice", found[given[1]], piece=quoted(pair.key), **names)
     cut, copies = _cut(found.get("cut"), sink) or (Cut.ALIKE, 1)
-    edges = _edges(found.get("edges"), sink)
+    edges = _edges(found.get("strip") or found.get("edges"), sink)
+    if "strip" in found and edges:
+        edges = fold_named(edges, found["strip"], sink)
+    slits = read_slits(found.get("slits"), around.units, sink)
+    if edges is not None and "like" not in found:
+        edges = with_slits(edges, cut, slits, sink)
     layer = fields.choice(found.get("layer"), sink, keys["layer"])
     worn = fields.choice(found.get("worn"), sink, keys["worn"])
-    like = _known(found.get("like"), pieces, "unknown-piece", sink)
+    like = _known(found.get("like"), around.names, "unknown-piece", sink)
+    lines = fields.names_of(found.get("lines"), lambda node: fields.name(node, sink), sink)
     selvage = fields.names_of(found.get("selvage"), lambda node: fields.name(node, sink), sink)
     piece = Piece(
         id=PieceId(pair.key),
         edges=edges or (),
         cut=cut,
         copies=copies,
-        fabric=_known(found.get("of"), fabrics, "unknown-fabric", sink),
+        fabric=_known(found.get("of"), around.fabrics, "unknown-fabric", sink),
         layer=Layer(layer) if layer else Layer.SHELL,
         like=PieceId(like) if like else None,
         worn=Worn(worn) if worn else None,
         selvage=tuple(name for name, _ in selvage),
+        darts=read_fullness(found.get("darts"), sink),
+        pleats=read_fullness(found.get("pleats"), sink),
+        spots=read_spots(found.get("spots"), sink),
+        lines=tuple(name for name, _ in lines),
+        slits=tuple(slit for slit, _ in slits),
+        is_strip="strip" in found,
+        when=when(found.get("when"), around.choices, sink),
         note=fields.note(found.get("note"), sink),
         path=pair.path,
     )
@@ -173,19 +207,29 @@ def _with_edges(draft: _Draft, done: dict[str, Piece | None]) -> Piece | None:
     other = done.get(draft.piece.like)
     if other is None:
         return None
-    piece = draft.piece._replace(edges=other.edges)
+    piece = draft.piece._replace(edges=other.edges, is_strip=other.is_strip, slits=other.slits)
     return piece if "cut" in draft.found else piece._replace(cut=other.cut, copies=other.copies)
 
 
-def _check_selvage(piece: Piece, node: Node | None, sink: Sink) -> None:
-    """Report names under ``selvage:`` that are no edges of the piece."""
+def _names_under(node: Node | None) -> list[tuple[str, Placed | None]]:
+    """Each name of a list, with its place."""
     items = node.items if isinstance(node, ListNode) else (node,)
+    return [
+        (clean(item.text), item) for item in items if isinstance(item, Scalar) and not item.is_empty
+    ]
+
+
+def _check_edges(
+    piece: Piece,
+    node: Node | None,
+    names: Iterable[tuple[str, Placed | None]],
+    sink: Sink,
+) -> None:
+    """Report names of edges that the piece does not have."""
     known = Names(dict.fromkeys(piece.edge_names), "fix-no-edges")
-    for item in items:
-        if isinstance(item, Scalar) and not item.is_empty:
-            name = clean(item.text)
-            if name not in known:
-                _report_edge(piece, name, item, sink)
+    for name, at in names:
+        if node is not None and name not in known:
+            _report_edge(piece, name, at or node, sink)
 
 
 def _report_edge(piece: Piece, name: str, at: Placed, sink: Sink) -> None:

@@ -6,11 +6,11 @@ from seqplan.base.ids import PieceId
 from seqplan.base.measure import parse_length
 from seqplan.load import fields
 from seqplan.load.names import ALL, clean, report_unknown
-from seqplan.load.nodes import Node, Scalar
+from seqplan.load.nodes import ListNode, Node, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import found_instead, listing, quoted
 from seqplan.model.entry import Portion
-from seqplan.model.piece import Cut, EdgeRef, Hand, Piece
+from seqplan.model.piece import Cut, EdgeRef, Hand, Piece, Place
 from seqplan.words.say import say
 
 Run = tuple[EdgeRef, ...]
@@ -19,6 +19,7 @@ _PORTION = {
     True: re.compile(r"^(?P<length>.+?)\s+from\s+(?P<edge>\S+)$"),
     False: re.compile(r"^(?P<length>.+?)\s+before\s+(?P<edge>\S+)$"),
 }
+_HALF = re.compile(r"^(?P<piece>\S+)\s+half$")
 _HANDS = tuple(hand.value for hand in Hand)
 
 
@@ -66,11 +67,84 @@ def edges_like(piece_name: str, others: Run, node: Node, scope: Scope) -> Run:
 
 
 def pieces(node: Node | None, scope: Scope) -> tuple[PieceId, ...]:
-    """Read a piece, a list of pieces, or ``all``."""
+    """Read a piece, a list of pieces (``a + b`` is one too), or ``all``."""
     if isinstance(node, Scalar) and node.text.strip().casefold() == ALL:
         return scope.all_pieces
-    found = fields.names_of(node, lambda item: _piece_name(item, scope), scope.sink)
+    found = fields.names_of(_plus_as_list(node), lambda n: _piece_name(n, scope), scope.sink)
     return tuple(PieceId(name) for name, _ in found)
+
+
+def halved(node: Node | None, scope: Scope) -> tuple[tuple[PieceId, ...], tuple[PieceId, ...]]:
+    """Read pieces, some of them with ``half`` after the name: all, and those."""
+    node = _plus_as_list(node)
+    items = node.items if isinstance(node, ListNode) else (node,) if node is not None else ()
+    bare: list[Node] = []
+    half: list[PieceId] = []
+    for item in items:
+        match = _HALF.match(item.text.strip()) if isinstance(item, Scalar) else None
+        if match is not None and isinstance(item, Scalar):
+            item = item._replace(text=match["piece"])
+            half.append(PieceId(clean(match["piece"])))
+        bare.append(item)
+    whole = ListNode(tuple(bare), node.span, node.path) if isinstance(node, ListNode) else None
+    found = pieces(whole or (bare[0] if bare else node), scope)
+    return found, tuple(piece for piece in half if piece in found)
+
+
+def places(node: Node | None, scope: Scope) -> tuple[Place, ...]:
+    """Read pieces, sides of pieces, or places on them: ``band@left``, ``front.pocket``."""
+    found: dict[Place, None] = {}
+    for place, _ in fields.listed(node, lambda item: _place(item, scope), scope.sink):
+        found.setdefault(place)
+    return tuple(found)
+
+
+def edges_or_places(node: Node | None, scope: Scope) -> tuple[Run, tuple[Place, ...]]:
+    """Read a list in which edges, pieces and places on pieces may stand side by side."""
+    edges: dict[EdgeRef, None] = {}
+    spots: dict[Place, None] = {}
+    for place, item in fields.listed(node, lambda item: _place(item, scope), scope.sink):
+        piece = scope.piece.get(place.piece)
+        if place.name and piece is not None and place.name in piece.edge_names:
+            ref = edge_ref(item, scope)
+            if ref is not None:
+                edges.setdefault(ref)
+        else:
+            spots.setdefault(place)
+    return tuple(edges), tuple(spots)
+
+
+def _place(node: Node, scope: Scope) -> Place | None:
+    """A piece, or a spot, line or edge of it, with the wearer's side if one is named."""
+    written = fields.text(node, scope.sink)
+    if written is None or not isinstance(node, Scalar):
+        return None
+    where, at, side = written.partition("@")
+    piece_name, dot, name = (clean(part) for part in where.partition("."))
+    if piece_name not in scope.pieces:
+        report_unknown("unknown-piece", piece_name, node, scope.pieces, scope.sink)
+        return None
+    piece = scope.piece.get(piece_name)
+    hand = _hand(side.strip(), node, scope) if at else None
+    if piece is None:
+        return Place(PieceId(piece_name), name or None, hand)
+    spots = [*(spot.name for spot in piece.spots), *piece.lines, *piece.edge_names]
+    if dot and name not in spots:
+        fix = scope.sink.suggest(name, spots, "fix-no-spots")
+        words = {"piece": quoted(piece.id), "spot": quoted(name)}
+        scope.sink.error("unknown-spot", node, fix=fix, **words)
+        return None
+    if hand is not None and not _has_sides(piece, node, scope):
+        return None
+    return Place(PieceId(piece_name), name or None, hand)
+
+
+def _plus_as_list(node: Node | None) -> Node | None:
+    """``stand + stand-inner`` as a list of two."""
+    if not isinstance(node, Scalar) or "+" not in node.text:
+        return node
+    parts = [part.strip() for part in node.text.split("+")]
+    return ListNode(tuple(node._replace(text=part) for part in parts), node.span, node.path)
 
 
 def portion(node: Node | None, of: Run, scope: Scope, *, is_named_part: bool) -> Portion | None:
@@ -124,8 +198,11 @@ def _is_sound(ref: EdgeRef, node: Node, scope: Scope) -> bool:
         names = {"piece": quoted(piece.id), "edge": quoted(ref.edge)}
         scope.sink.error("unknown-edge", node, fix=fix, **names)
         return False
-    if ref.hand is None:
-        return True
+    return ref.hand is None or _has_sides(piece, node, scope)
+
+
+def _has_sides(piece: Piece, node: Node, scope: Scope) -> bool:
+    """Whether left and right can be told apart on a piece; where not, it is reported."""
     if piece.cut is Cut.ALIKE:
         scope.sink.error("no-sides", node, piece=quoted(piece.id))
     elif piece.worn is None:

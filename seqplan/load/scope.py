@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
+from seqplan.load.choices import Choices
 from seqplan.load.names import Names, clean, report_unknown
 from seqplan.load.nodes import Node
 from seqplan.load.sink import Sink
@@ -30,6 +31,10 @@ class Scope(NamedTuple):
         What each operation does, as far as it says so.
     all_pieces
         What ``all`` stands for.
+    choices
+        What the reader may choose.
+    own_seams
+        The author's own kinds of seam.
     """
 
     sink: Sink
@@ -43,6 +48,8 @@ class Scope(NamedTuple):
     notion: Mapping[str, Notion]
     verbs: Mapping[str, Verb]
     all_pieces: tuple[PieceId, ...]
+    choices: Choices
+    own_seams: tuple[str, ...]
 
     def known(self, node: Node | None, names: Names, slug: str) -> str | None:
         """Read a name that has to be one of ``names``."""

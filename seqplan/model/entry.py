@@ -10,26 +10,41 @@ from typing import NamedTuple
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.base.measure import Length
 from seqplan.base.path import DocPath
-from seqplan.model.piece import EdgeRef
+from seqplan.model.piece import EdgeRef, Place
 
 
 class Verb(Enum):
     """What an entry does, in the trade's words; the value is the key in the file."""
 
     # prepare
+    PRETREAT = "pretreat"
+    CUT = "cut"
+    MARK = "mark"
     FUSE = "fuse"
     STAYSTITCH = "staystitch"
     DART = "dart"
     PLEAT = "pleat"
     GATHER = "gather"
+    SLASH = "slash"
+    STRAP = "strap"
     # join
     SEW = "sew"
     BASTE = "baste"
+    HOLD = "hold"
     INSERT = "insert"
     ATTACH = "attach"
+    BAND = "band"
+    BIND = "bind"
+    PATCH_POCKET = "patch pocket"
+    IN_SEAM_POCKET = "in-seam pocket"
+    WELT_POCKET = "welt pocket"
+    TOWER_PLACKET = "tower placket"
+    CONTINUOUS_PLACKET = "continuous placket"
+    BOX_CORNER = "box corner"
     # tidy
     FINISH = "finish"
     TRIM = "trim"
+    GRADE = "grade"
     CLIP = "clip"
     PRESS = "press"
     UNDERSTITCH = "understitch"
@@ -37,11 +52,21 @@ class Verb(Enum):
     TACK = "tack"
     HEM = "hem"
     CASING = "casing"
+    BUTTONHOLE = "buttonhole"
     REMOVE_BASTING = "remove basting"
-    # handle and pause
+    # handle
     TURN = "turn"
+    FOLD = "fold"
+    UNFOLD = "unfold"
+    NEST = "nest"
+    ROLL = "roll"
+    OPEN = "open"
+    CLOSE = "close"
+    # pause
     FIT = "fit"
     INSPECT = "inspect"
+    WAIT = "wait"
+    SEND_OUT = "send out"
     # anything else
     DO = "do"
 
@@ -53,7 +78,13 @@ class SeamKind(Enum):
     PRESSED_OPEN = "pressed open"
     FINISHED_TOGETHER = "finished together"
     FRENCH = "French"
+    FLAT_FELLED = "flat-felled"
+    LAPPED = "lapped"
+    BOUND = "bound"
     FACED = "faced"
+    ENCLOSED = "enclosed"
+    OWN = "own"
+    """A seam of the author's own, under ``recipes:``."""
 
 
 class ZipMethod(Enum):
@@ -61,6 +92,51 @@ class ZipMethod(Enum):
 
     INVISIBLE = "invisible"
     CENTRED = "centred"
+    LAPPED = "lapped"
+    FLY = "fly"
+
+
+class SeamMethod(Enum):
+    """When, or how, a seam is joined, where that changes what must come before it."""
+
+    IN_THE_ROUND = "in the round"
+    FLAT = "flat"
+    ROLL = "roll"
+    """The body is rolled up inside while the seam is sewn, and drawn out through an end."""
+    WRAP = "wrap"
+
+
+class Sides(Enum):
+    """Which sides lie together when two edges are joined."""
+
+    RIGHT_TOGETHER = "right together"
+    WRONG_TOGETHER = "wrong together"
+    RIGHT_TO_WRONG = "right to wrong"
+
+
+class Ends(Enum):
+    """What becomes of the ends of a band."""
+
+    CLOSED = "closed"
+    OPEN = "open"
+    JOINED = "joined"
+
+
+class Closing(Enum):
+    """How the loose edge of a band is fastened."""
+
+    TOPSTITCHED = "topstitched"
+    IN_THE_DITCH = "in the ditch"
+    BY_HAND = "by hand"
+    IN_ONE_SEAM = "in one seam"
+    """Both edges of the folded band are caught in the one seam."""
+
+
+class StrapMethod(Enum):
+    """How a strap is made."""
+
+    TURNED = "turned"
+    FOLDED = "folded"
 
 
 class Portion(NamedTuple):
@@ -73,6 +149,28 @@ class Portion(NamedTuple):
     length: Length
     neighbour: str
     is_named_part: bool
+
+
+class Caught(NamedTuple):
+    """What is caught between the two sides of a seam.
+
+    Parameters
+    ----------
+    edge
+        The edge of a piece that is caught, if it is one.
+    notion
+        The notion that is caught, if it is one.
+    piece
+        The piece that is caught, where the author names no edge of it.
+    at
+        The edge of the seam at which it is caught; where the author names none, it is the edge of
+        the same place in the list, or the first.
+    """
+
+    edge: EdgeRef | None = None
+    notion: NotionId | None = None
+    piece: PieceId | None = None
+    at: EdgeRef | None = None
 
 
 class Entry(NamedTuple):
@@ -108,14 +206,52 @@ class Entry(NamedTuple):
         Hemmed or cased before the seam closes it.
     is_in_one
         Both copies of a pair in one seam, past the point where they meet.
-    in_the_round
-        A join that wants the whole ring closed first.
     open
         The seam that stays open while a ring is joined.
     turned
         ``once`` or ``twice``, how a hem or casing is turned.
     by_hand
         Whether it is sewn by hand.
+    how
+        A join in the round (which wants the whole ring closed first), flat, rolled or wrapped.
+    own_seam
+        The name of the author's own kind of seam.
+    between
+        What is caught between the two sides.
+    partners
+        The pieces that are set on or laid along: a band, a binding, a placket, a held layer.
+    places
+        Places on the faces of pieces: where pockets, buttons and buttonholes go.
+    mouth
+        The edges of a patch pocket that stay open.
+    sides
+        Which sides lie together.
+    ends, closing
+        The ends of a band, and how its loose edge is fastened.
+    from_wrong_side
+        Whether a band is set on from the wrong side.
+    topstitch
+        Where a seam is topstitched afterwards, in the author's words; ``None`` for not at all.
+    strap
+        How a strap is made.
+    number
+        How many: buttonholes, darts.
+    hours
+        How long to wait.
+    width
+        How wide a boxed corner is.
+    half
+        Of the pieces: those of which only half the width is fused.
+    through
+        The opening through which the work is turned, in the author's words.
+    closes
+        For ``close``: the entry that left the gap. For ``open``: the notion is ``notion``.
+    fabrics
+        What is washed beforehand.
+    when
+        The choices for which it is done, as (choice, option); all of them if empty.
+    picture
+        A picture of the author's own that goes with the step.
     without
         Parts of the recipe that are left out.
     station, foot, minutes
@@ -155,7 +291,27 @@ class Entry(NamedTuple):
     portion: Portion | None = None
     is_flat: bool = False
     is_in_one: bool = False
-    in_the_round: bool = False
+    how: SeamMethod | None = None
+    own_seam: str | None = None
+    between: tuple[Caught, ...] = ()
+    partners: tuple[PieceId, ...] = ()
+    places: tuple[Place, ...] = ()
+    mouth: tuple[str, ...] = ()
+    sides: Sides = Sides.RIGHT_TOGETHER
+    ends: Ends | None = None
+    closing: Closing | None = None
+    from_wrong_side: bool = False
+    topstitch: str | None = None
+    strap: StrapMethod = StrapMethod.TURNED
+    number: int | None = None
+    hours: int | None = None
+    width: Length | None = None
+    half: tuple[PieceId, ...] = ()
+    through: str | None = None
+    closes: EntryId | None = None
+    fabrics: tuple[str, ...] = ()
+    when: tuple[tuple[str, str], ...] = ()
+    picture: str | None = None
     open: EntryId | None = None
     turned: str | None = None
     by_hand: bool = False
@@ -173,3 +329,8 @@ class Entry(NamedTuple):
     note: str | None = None
     say: str | None = None
     path: DocPath = ()
+
+    @property
+    def in_the_round(self) -> bool:
+        """Whether a join wants the whole ring closed first."""
+        return self.how is SeamMethod.IN_THE_ROUND

@@ -6,7 +6,7 @@ from enum import Enum
 from functools import cached_property
 from typing import NamedTuple
 
-from seqplan.base.ids import EntryId, NotionId, PieceId
+from seqplan.base.ids import EntryId, NotionId, PieceId, RuleSlug
 from seqplan.base.measure import Length
 from seqplan.base.path import DocPath
 from seqplan.model.entry import Entry
@@ -38,7 +38,19 @@ class Fabric(NamedTuple):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Notion:
-    """Something bought: zip, elastic, cord, hook and eye, button."""
+    """Something bought: zip, elastic, cord, hook and eye, button.
+
+    Parameters
+    ----------
+    id, kind, note, path
+        Its name, what it is, a note for whoever buys it, where the document says so.
+    length, width, count
+        Its measures, and how many; ``length`` is that of the base size.
+    by_size
+        The length for each size, where it differs.
+    when
+        The choices for which it is used, as (choice, option); all of them if empty.
+    """
 
     id: NotionId
     kind: str
@@ -46,6 +58,65 @@ class Notion:
     width: Length | None = None
     count: int = 1
     note: str | None = None
+    by_size: tuple[tuple[str, Length], ...] = ()
+    when: tuple[tuple[str, str], ...] = ()
+    path: DocPath = ()
+
+
+class Choice(NamedTuple):
+    """Something that the reader may choose: a view, a fabric, a method, an optional step.
+
+    Parameters
+    ----------
+    id
+        Its name.
+    options
+        What there is to choose from, the default first.
+    path
+        Where the document says so.
+    """
+
+    id: str
+    options: tuple[str, ...]
+    path: DocPath = ()
+
+
+class OwnSeam(NamedTuple):
+    """A kind of seam of the author's own: its parts, one after the other.
+
+    Parameters
+    ----------
+    id
+        Its name, as ``as:`` uses it.
+    parts
+        The parts of seams in their order; ``sew`` is the stitching itself.
+    path
+        Where the document says so.
+    """
+
+    id: str
+    parts: tuple[str, ...]
+    path: DocPath = ()
+
+
+class Waiver(NamedTuple):
+    """A rule that the author sets aside for some operations, and why.
+
+    Parameters
+    ----------
+    rule
+        The rule's slug.
+    at
+        The entries for which it is set aside; all of them if empty.
+    because
+        The author's reason.
+    path
+        Where the document says so.
+    """
+
+    rule: RuleSlug
+    at: tuple[EntryId, ...]
+    because: str
     path: DocPath = ()
 
 
@@ -67,6 +138,14 @@ class Garment:
         In the order of the file; ``stations`` are the defaults with the file's changes.
     entries
         The author's written order.
+    choices
+        What the reader may choose.
+    recipes
+        Kinds of seam of the author's own.
+    waivers
+        Rules that the author sets aside.
+    sizes
+        The sizes it is offered in, the base size first; empty where there is one only.
     not_shown
         Kinds of operation that the file leaves out on purpose, such as ``press``.
     """
@@ -83,7 +162,16 @@ class Garment:
     notions: tuple[Notion, ...] = ()
     stations: tuple[Station, ...] = field(default=DEFAULT_STATIONS)
     entries: tuple[Entry, ...] = ()
+    choices: tuple[Choice, ...] = ()
+    recipes: tuple[OwnSeam, ...] = ()
+    waivers: tuple[Waiver, ...] = ()
+    sizes: tuple[str, ...] = ()
     not_shown: tuple[str, ...] = ()
+
+    @cached_property
+    def own_seam(self) -> Mapping[str, OwnSeam]:
+        """The author's own kinds of seam by name."""
+        return {own.id: own for own in self.recipes}
 
     @cached_property
     def piece(self) -> Mapping[PieceId, Piece]:

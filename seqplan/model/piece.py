@@ -11,6 +11,7 @@ from enum import Enum
 from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
+from seqplan.base.measure import Length
 from seqplan.base.path import DocPath
 
 
@@ -63,12 +64,65 @@ class Half(Enum):
 class Edge(NamedTuple):
     """One edge of a piece.
 
-    ``at_mark`` tells that it meets the edge before it at a mark on a straight run, written
-    ``centre | opening``, and not at a corner.
+    Parameters
+    ----------
+    name
+        What it is called.
+    at_mark
+        It meets the edge before it at a mark on a straight run, written ``centre | opening``, and
+        not at a corner.
+    is_folded
+        It is the fold of a strip, and so never raw.
+    is_slit
+        It is one side of a slit: two edges of the same name that lie beside each other, and are
+        not there before the slit is cut.
     """
 
     name: str
     at_mark: bool = False
+    is_folded: bool = False
+    is_slit: bool = False
+
+
+class Fullness(NamedTuple):
+    """Darts or pleats of a piece, as the cutting list tells them.
+
+    Parameters
+    ----------
+    on
+        The name of the edge at which they open.
+    number
+        How many there are on each copy or half.
+    """
+
+    on: str
+    number: int = 1
+
+
+class Spot(NamedTuple):
+    """A marked place or line on the face of a piece; ``hand`` where it is on one side only."""
+
+    name: str
+    hand: "Hand | None" = None
+
+
+class Slit(NamedTuple):
+    """A slit that begins at a mark between two edges, or in the middle of a fold.
+
+    Parameters
+    ----------
+    name
+        What its two edges are called.
+    before, after
+        The names of the edges between which it begins.
+    length
+        How long it is, where the author says so.
+    """
+
+    name: str
+    before: str
+    after: str
+    length: Length | None = None
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -88,6 +142,18 @@ class Segment:
     def is_mirrored(self) -> bool:
         """Whether this edge lies in a mirrored half or copy."""
         return self.half == Half.MIRRORED.value
+
+
+class Place(NamedTuple):
+    """A place on the face of a piece: ``front.pocket-place``, ``band@left``, or a whole piece."""
+
+    piece: PieceId
+    name: str | None = None
+    hand: Hand | None = None
+
+    def __str__(self) -> str:
+        name = f".{self.name}" if self.name else ""
+        return f"{self.piece}{name}" + (f"@{self.hand.value}" if self.hand else "")
 
 
 class EdgeRef(NamedTuple):
@@ -122,6 +188,16 @@ class Piece(NamedTuple):
         Front or back, where ``@left`` and ``@right`` are to mean the wearer's side.
     selvage
         Names of edges that lie on the selvage, so that they need no finish.
+    darts, pleats
+        Darts and pleats, with the edges at which they open.
+    spots, lines
+        Places and lines marked on its face.
+    slits
+        Slits; their edges are among ``edges``.
+    is_strip
+        Whether it is a band folded lengthwise.
+    when
+        The choices for which it is used, as (choice, option); all of them if empty.
     note
         The designer's note for the cutting list.
     path
@@ -137,6 +213,13 @@ class Piece(NamedTuple):
     like: PieceId | None = None
     worn: Worn | None = None
     selvage: tuple[str, ...] = ()
+    darts: tuple[Fullness, ...] = ()
+    pleats: tuple[Fullness, ...] = ()
+    spots: tuple[Spot, ...] = ()
+    lines: tuple[str, ...] = ()
+    slits: tuple[Slit, ...] = ()
+    is_strip: bool = False
+    when: tuple[tuple[str, str], ...] = ()
     note: str | None = None
     path: DocPath = ()
 

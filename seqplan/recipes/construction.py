@@ -14,7 +14,7 @@ from seqplan.model.garment import Garment
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Segment
 from seqplan.recipes.crossing import Meetings
-from seqplan.recipes.shape import FOLDING, Shape
+from seqplan.recipes.shape import COVERING, Shape
 from seqplan.surface.glued import Surface
 from seqplan.surface.ring import Rings
 from seqplan.surface.stretch import MayFollow, Stretch, find_stretches
@@ -83,7 +83,8 @@ class Construction:
     def closing(self, entry: EntryId) -> Operation:
         """The operation after which a seam holds for good: the last stitching of its recipe."""
         ops = self.of_entry[entry]
-        return next((op for op in ops if op.action is Action.ENCLOSE), self.main(entry))
+        last = (op for op in ops if op.action in {Action.ENCLOSE, Action.CLOSE_BAND})
+        return next(last, self.main(entry))
 
     def doing(self, entry: EntryId, *actions: Action) -> tuple[Operation, ...]:
         """The operations of an entry that do one of these."""
@@ -110,7 +111,9 @@ class Construction:
     @cached_property
     def finished(self) -> Surface:
         """The garment with every seam sewn."""
-        return Surface(self.rings, (glue for shape in self.joins for glue in shape.glues))
+        glues = (glue for shape in self.joins for glue in shape.glues)
+        riders = (glue for shape in self.shapes.values() for glue in shape.riders)
+        return Surface(self.rings, glues, riders)
 
     def seam_at(self, segment: Segment) -> EntryId | None:
         """The entry that sews this edge to another, if one does."""
@@ -118,9 +121,18 @@ class Construction:
         return glue.entry if glue else None
 
     def seams_at(self, segments: Iterable[Segment]) -> tuple[EntryId, ...]:
-        """The entries that sew these edges, each once."""
-        found = (self.seam_at(segment) for segment in segments)
-        return tuple(dict.fromkeys(entry for entry in found if entry is not None))
+        """The entries that sew these edges, or catch them in a seam, each once."""
+        found = (id_ for segment in segments for id_ in self._sewn_by.get(segment, ()))
+        return tuple(dict.fromkeys(found))
+
+    @cached_property
+    def _sewn_by(self) -> Mapping[Segment, tuple[EntryId, ...]]:
+        found: dict[Segment, list[EntryId]] = {}
+        for shape in self.joins:
+            sewn = (s for glue in shape.glues for s in (glue.first, glue.second))
+            for segment in dict.fromkeys((*sewn, *shape.along)):
+                found.setdefault(segment, []).append(shape.entry.id)
+        return {segment: tuple(ids) for segment, ids in found.items()}
 
     @cached_property
     def on_segment(self) -> Mapping[Segment, tuple[Operation, ...]]:
@@ -183,7 +195,7 @@ class Construction:
         """
         entry = shape.entry
         names = {(ref.piece, ref.edge) for ref in entry.run}
-        is_one_run = entry.verb in FOLDING or entry.is_in_one or len(names) > 1
+        is_one_run = entry.verb in COVERING or entry.is_in_one or len(names) > 1
         mates = {frozenset((glue.first, glue.second)) for glue in shape.glues}
 
         def may_follow(one: Segment, other: Segment) -> bool:

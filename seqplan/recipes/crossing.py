@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from seqplan.base.ids import EntryId
 from seqplan.model.entry import Verb
-from seqplan.recipes.shape import FOLDING, Shape
+from seqplan.recipes.shape import COVERING, Shape
 from seqplan.surface.glued import Surface
 from seqplan.surface.stretch import Stretch
 
@@ -90,7 +90,7 @@ class Meetings:
         return tuple(
             id_
             for id_, shape in self._shapes.items()
-            if shape.run and (shape.glues or shape.entry.verb in FOLDING | {Verb.INSERT})
+            if shape.run and (shape.glues or shape.entry.verb in COVERING | {Verb.INSERT})
         )
 
     def _passes(self) -> Iterator[Crossing]:
@@ -119,7 +119,7 @@ class Meetings:
 
     def _demand(self, id_: EntryId) -> Demand:
         entry = self._shapes[id_].entry
-        wants_rings = entry.in_the_round or (entry.verb in FOLDING and not entry.is_flat)
+        wants_rings = entry.in_the_round or (entry.verb in COVERING and not entry.is_flat)
         always: set[EntryId] = set()
         all_but_one = []
         one_open = []
@@ -129,14 +129,14 @@ class Meetings:
                 open_links = [link for link in links if entry.open in link]
                 if open_links:
                     always.update(*(link for link in links if link != open_links[0]))
-                elif entry.is_flat and entry.verb in FOLDING:
+                elif entry.is_flat and entry.verb in COVERING:
                     one_open.append(links)
                 elif len(links) > 1:
                     readings = _readings(links)
                     always.update(frozenset.intersection(*readings))
                     if len(readings) > 1:
                         all_but_one.append(links)
-            elif not (entry.is_flat and entry.verb in FOLDING):
+            elif not (entry.is_flat and entry.verb in COVERING):
                 always.update(*links)
         return Demand(frozenset(always), tuple(all_but_one), tuple(one_open))
 

@@ -1,7 +1,7 @@
 """Expand the entries of a garment into operations and lay them out on the cloth."""
 
 from seqplan.base.diagnostic import Diagnostic, Severity
-from seqplan.base.ids import EntryId, OpId, PieceId, RuleSlug
+from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Operation, Setup
@@ -9,8 +9,9 @@ from seqplan.model.piece import Layer, Segment
 from seqplan.model.station import STANDARD_FOOT
 from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
-from seqplan.recipes.recipe import MAIN, Ingredient, Recipe
-from seqplan.recipes.shape import Cloth, Shape, lay_out
+from seqplan.recipes.layout import Cloth, lay_out
+from seqplan.recipes.recipe import MAIN, Ingredient, Reach, Recipe
+from seqplan.recipes.shape import Shape
 from seqplan.words.say import say
 
 
@@ -86,7 +87,7 @@ class _Expander:
         a facing or lining, and where cloth or selvage does not ravel. Two edges finished together
         are bound by that stitching, so there it stays.
         """
-        if entry.seam is SeamKind.FINISHED_TOGETHER:
+        if entry.seam in {SeamKind.FINISHED_TOGETHER, SeamKind.BOUND, SeamKind.OWN}:
             return False
         return all(not self._ravels(segment) for segment in self._cloth.shapes[entry.id].run)
 
@@ -101,7 +102,11 @@ class _Expander:
         )
 
     def _operation(self, entry: Entry, shape: Shape, ingredient: Ingredient) -> Operation:
-        segments = self._cloth.shapes[entry.into].run if entry.into else shape.run
+        segments = shape.reached(ingredient.reach)
+        if entry.into:
+            segments = self._cloth.shapes[entry.into].run
+        elif entry.closes:
+            segments = self._cloth.shapes[entry.closes].run
         return Operation(
             id=operation_id(entry.id, ingredient.part),
             entry=entry.id,
@@ -110,13 +115,24 @@ class _Expander:
             setup=self._setup(entry, ingredient),
             minutes=entry.minutes if ingredient.part == MAIN else None,
             segments=segments,
-            pieces=self._pieces(entry, segments),
-            notions=(entry.notion,) if entry.notion else (),
+            pieces=self._pieces(entry, segments, ingredient),
+            notions=_notions(entry),
             path=entry.path,
         )
 
-    def _pieces(self, entry: Entry, segments: tuple[Segment, ...]) -> frozenset[PieceId]:
-        return frozenset(entry.pieces) | {segment.piece for segment in segments}
+    def _pieces(
+        self, entry: Entry, segments: tuple[Segment, ...], ingredient: Ingredient
+    ) -> frozenset[PieceId]:
+        if ingredient.piece is not None:
+            return frozenset({ingredient.piece})
+        touched = {segment.piece for segment in segments}
+        if ingredient.reach is Reach.PARTNER:
+            return frozenset(entry.partners or entry.pieces)
+        if ingredient.reach is not Reach.RUN:
+            return frozenset(touched)
+        caught = {item.piece for item in entry.between if item.piece is not None}
+        placed = {place.piece for place in entry.places}
+        return frozenset(entry.pieces) | set(entry.partners) | touched | caught | placed
 
     def _setup(self, entry: Entry, ingredient: Ingredient) -> Setup:
         is_main = ingredient.part == MAIN
@@ -140,3 +156,9 @@ class _Expander:
                 fix=say(f"shape-{slug}-fix", parts=parts) if parts else None,
             )
         )
+
+
+def _notions(entry: Entry) -> tuple[NotionId, ...]:
+    """The notions that an entry uses: its own, and those caught in its seam."""
+    caught = (item.notion for item in entry.between)
+    return tuple(dict.fromkeys(n for n in (entry.notion, *caught) if n is not None))

@@ -5,7 +5,9 @@
 2. Round a point of the garment, cloth lies like a fan: from an edge end across the corner to its
    neighbour, over the seam to the mate of that neighbour, across the next corner, and so on until
    an edge is free or the fan closes. Loops, points and chains are all read from fans.
-3. Points (classes of corners), edges (a glued pair counts once) and cut copies give the Euler
+3. What is caught in a seam, or held along an edge, is a **rider**. Riders are connected and a run
+   goes on over them, but they are no part of the surface: loops, points and genus leave them out.
+4. Points (classes of corners), edges (a glued pair counts once) and cut copies give the Euler
    characteristic of each connected part, and with the number of free loops its genus.
 
 All walks are linear in the number of edges.
@@ -72,6 +74,8 @@ class Surface:
         The pieces.
     glues
         The seams; an edge bears at most one.
+    riders
+        What is caught or held: each a glue from the rider to an edge that carries it.
 
     Raises
     ------
@@ -79,12 +83,20 @@ class Surface:
         When an edge is glued twice, or to itself.
     """
 
-    def __init__(self, rings: Rings, glues: Iterable[Glue] = ()) -> None:
+    def __init__(
+        self, rings: Rings, glues: Iterable[Glue] = (), riders: Iterable[Glue] = ()
+    ) -> None:
         self.rings = rings
         self.glues = tuple(sorted(glues))
+        self.riders = tuple(sorted(riders))
         self._mate: dict[EdgeEnd, tuple[EdgeEnd, Glue]] = {}
+        self._riding: dict[EdgeEnd, list[tuple[EdgeEnd, Glue]]] = {}
         for glue in self.glues:
             self._add(glue)
+        for glue in self.riders:
+            for one, other in _ends_of(glue):
+                self._riding.setdefault(one, []).append((other, glue))
+                self._riding.setdefault(other, []).append((one, glue))
 
     def mate(self, end: EdgeEnd) -> EdgeEnd | None:
         """The edge end on the other side of the seam, or ``None`` where the edge is free."""
@@ -95,6 +107,69 @@ class Surface:
         """The seam on this edge, if any."""
         found = self._mate.get(EdgeEnd(segment, False))
         return found[1] if found else None
+
+    def seams_at(self, segment: Segment) -> tuple[EntryId, ...]:
+        """The entries that sew, catch or hold this edge, its own seam first."""
+        end = EdgeEnd(segment, False)
+        own = self._mate.get(end)
+        found = [own[1].entry] if own else []
+        found += [glue.entry for _, glue in self._riding.get(end, ())]
+        return tuple(dict.fromkeys(found))
+
+    def next_of(
+        self, end: EdgeEnd, members: frozenset[Segment], unsewn: EntryId | None = None
+    ) -> tuple[EdgeEnd, tuple[EntryId, ...]]:
+        """Find the edge of a run that follows at ``end``, over seams and all that rides on them.
+
+        Parameters
+        ----------
+        end
+            The end of an edge of the run.
+        members
+            The edges of the run.
+        unsewn
+            An entry whose seams, and whatever is caught in them, count as not sewn.
+
+        Returns
+        -------
+        EdgeEnd, tuple of EntryId
+            The edge end reached and the entries crossed; ``end`` itself where there is none.
+        """
+        if not self.riders:
+            reached, seams = self.fan(end, members.__contains__, unsewn)
+            return reached, tuple(seams)
+        waiting: list[tuple[EdgeEnd, tuple[EntryId, ...]]] = [(end, ())]
+        waiting += [(here, (glue.entry,)) for here, glue in self._held_with(end, unsewn)]
+        seen = {here for here, _ in waiting}
+        for here, crossed in waiting:
+            other = self.rings.across(here).neighbour
+            if other.segment in members:
+                return other, crossed
+            for over, entries in self._beyond(other, unsewn):
+                if over not in seen:
+                    seen.add(over)
+                    waiting.append((over, (*crossed, *entries)))
+        return end, ()
+
+    def _held_with(self, end: EdgeEnd, unsewn: EntryId | None) -> list[tuple[EdgeEnd, Glue]]:
+        return [(o, glue) for o, glue in self._riding.get(end, ()) if glue.entry != unsewn]
+
+    def _beyond(
+        self, end: EdgeEnd, unsewn: EntryId | None
+    ) -> Iterator[tuple[EdgeEnd, tuple[EntryId, ...]]]:
+        """All edge ends that lie at a seam together with this one, the nearest first."""
+        waiting: list[tuple[EdgeEnd, tuple[EntryId, ...]]] = [(end, ())]
+        seen = {end}
+        for here, crossed in waiting:
+            mate = self._mate.get(here)
+            links = [mate, *self._riding.get(here, ())] if mate else self._riding.get(here, ())
+            for other, glue in links:
+                if other not in seen and glue.entry != unsewn:
+                    seen.add(other)
+                    is_new = glue.entry not in crossed
+                    entries = (*crossed, glue.entry) if is_new else crossed
+                    waiting.append((other, entries))
+                    yield other, entries
 
     def fan(
         self,
@@ -171,9 +246,7 @@ class Surface:
         if glue.first == glue.second:
             msg = f"{glue.first} cannot be glued to itself"
             raise ValueError(msg)
-        for at_end in (False, True):
-            one = EdgeEnd(glue.first, at_end)
-            other = EdgeEnd(glue.second, at_end == glue.aligned)
+        for one, other in _ends_of(glue):
             for here, there in ((one, other), (other, one)):
                 if here in self._mate:
                     msg = f"{here.segment} bears a seam already"
@@ -246,3 +319,9 @@ class Surface:
                 elif side[other] != wanted:
                     return False
         return True
+
+
+def _ends_of(glue: Glue) -> Iterator[tuple[EdgeEnd, EdgeEnd]]:
+    """The two pairs of edge ends that meet in a glue."""
+    for at_end in (False, True):
+        yield EdgeEnd(glue.first, at_end), EdgeEnd(glue.second, at_end == glue.aligned)

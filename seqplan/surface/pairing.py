@@ -121,7 +121,7 @@ def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> Pairing:
 
 def settle(
     rings: Rings,
-    fixed: Iterable[Glue],
+    fixed: Surface,
     open_pairings: Mapping[EntryId, Sequence[Sequence[Pairing]]],
     runs: Iterable[tuple[EntryId, Sequence[Segment]]],
 ) -> dict[EntryId, tuple[Pair, ...]]:
@@ -137,7 +137,7 @@ def settle(
     rings
         The pieces.
     fixed
-        The seams whose pairing is settled.
+        The garment with the seams whose pairing is settled.
     open_pairings
         For each entry, edge by edge of its list, the pairings to choose from, the usual first.
     runs
@@ -150,12 +150,12 @@ def settle(
         chosen so far for the others.
     """
     chosen = {id_: _usual(open_pairings[id_]) for id_ in sorted(open_pairings)}
-    ground, held_runs = list(fixed), list(runs)
+    held_runs = list(runs)
 
     def worth(entry: EntryId, pairs: tuple[Pair, ...]) -> tuple[int, int]:
         tried = {**chosen, entry: pairs}
         glues = [glue for id_, held in tried.items() for glue in _glues(id_, held)]
-        surface = Surface(rings, [*ground, *glues])
+        surface = Surface(rings, [*fixed.glues, *glues], fixed.riders)
         stretches = sum(
             len(find_stretches(surface, run, lambda _one, _other: True, id_))
             for id_, run in held_runs

@@ -20,6 +20,10 @@ class _Cut(NamedTuple):
     mm: Fraction
 
 
+Portions = Mapping[str, Iterable[Portion]]
+"""For each edge name, the portions that entries name."""
+
+
 class SplitPiece:
     """A piece with its edges split at portions.
 
@@ -30,9 +34,13 @@ class SplitPiece:
     portions
         For each edge name, the portions that entries name.
         Each must be clear on every edge of that name, see ``is_clear``.
+    parts
+        For edges that lie along a run of several: into how many parts each is split.
     """
 
-    def __init__(self, piece: Piece, portions: Mapping[str, Iterable[Portion]]) -> None:
+    def __init__(
+        self, piece: Piece, portions: Portions, parts: Mapping[str, int] | None = None
+    ) -> None:
         edges: list[Edge] = []
         self._parts: dict[int, list[int]] = {}
         self._cuts: dict[int, list[_Cut]] = {}
@@ -42,9 +50,10 @@ class SplitPiece:
             from_start = sorted(cut for cut in wanted if not cut.from_end)
             from_end = sorted((cut for cut in wanted if cut.from_end), reverse=True)
             self._cuts[index] = [*from_start, *from_end]
-            self._parts[index] = list(range(len(edges), len(edges) + len(wanted) + 1))
+            more = len(wanted) or (parts or {}).get(edge.name, 1) - 1
+            self._parts[index] = list(range(len(edges), len(edges) + more + 1))
             edges.append(edge)
-            edges.extend(Edge(edge.name, at_mark=True) for _ in wanted)
+            edges.extend(edge._replace(at_mark=True) for _ in range(more))
         self.piece = piece._replace(edges=tuple(edges))
 
     def indices(self, name: str, portion: Portion | None = None) -> frozenset[int]:

@@ -87,7 +87,7 @@ def _find_links(
 ) -> dict[EdgeEnd, Link]:
     members = frozenset(run)
     ends = [EdgeEnd(segment, at_end) for segment in run for at_end in (False, True)]
-    fans = {end: surface.fan(end, members.__contains__) for end in ends}
+    fans = {end: surface.next_of(end, members, unsewn) for end in ends}
     links: dict[EdgeEnd, Link] = {}
     for end, (reached, crossed) in fans.items():
         # An edge that another seam has sewn is passed on one way round the point only.
@@ -95,7 +95,7 @@ def _find_links(
         if not is_mutual or (crossed and _is_slit(surface, end, reached)):
             continue
         if may_follow(end.segment, reached.segment):
-            links[end] = Link((end, reached), tuple(crossed))
+            links[end] = Link((end, reached), crossed)
     return links
 
 

@@ -28,7 +28,7 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.recipes.shape import FOLDING
+from seqplan.recipes.shape import COVERING
 from seqplan.rules.closures import entries_ending_at
 from seqplan.rules.rule import Rule, arc
 
@@ -37,7 +37,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for zip_ in c.acting(Action.SET_ZIP):
         for id_ in entries_ending_at(c, zip_.entry):
             entry = c.garment.entry[id_]
-            if entry.seam is SeamKind.FACED or entry.verb in FOLDING:
+            if entry.seam is SeamKind.FACED or entry.verb in COVERING:
                 yield arc(RULE, zip_, c.opening(id_))
 
 

@@ -1,0 +1,465 @@
+"""Lay the entries of a garment out on the cloth: find their cut edges, pair them, glue them.
+
+Where one long edge lies along a run of several (a band on a waist, a sleeve in an armhole), the
+run is known only once the seams within it are. So the cloth is laid out twice: first to see how
+long those runs are, then with the long edges split into as many parts.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from seqplan.base.diagnostic import Diagnostic, Severity
+from seqplan.base.ids import EntryId, PieceId, RuleSlug
+from seqplan.model.entry import Caught, Ends, Entry, Portion, Sides, Verb
+from seqplan.model.garment import Garment
+from seqplan.model.piece import EdgeRef, Piece, Segment
+from seqplan.recipes.recipe import Reach
+from seqplan.recipes.shape import JOINS, SETTING_ON, Shape
+from seqplan.surface.along import parts_wanted, readings_along
+from seqplan.surface.glued import Glue, Surface
+from seqplan.surface.pairing import (
+    Pair,
+    Pairing,
+    UnpairableError,
+    pair_with_itself,
+    readings,
+    settle,
+)
+from seqplan.surface.portion import SplitPiece, is_clear
+from seqplan.surface.ring import Rings
+from seqplan.surface.stretch import Stretch, find_stretches
+from seqplan.words.say import say
+
+ATTACH = "attach"
+"""What the edge of a band is called by which it is set on."""
+
+_TWO_SIDED = frozenset({Verb.SEW, Verb.BASTE})
+
+Parts = Mapping[tuple[PieceId, str], int]
+"""Into how many parts the long edges are split."""
+
+
+class Cloth(NamedTuple):
+    """The pieces, split where entries mean only parts of their edges, and each entry's shape."""
+
+    rings: Rings
+    shapes: dict[EntryId, Shape]
+    problems: tuple[Diagnostic, ...]
+
+
+def lay_out(garment: Garment) -> Cloth:
+    """Find what every entry means on the cloth.
+
+    Returns
+    -------
+    Cloth
+        ``problems`` holds what cannot be: an edge sewn twice, copies that cannot be paired.
+        What has a problem sews no seam, so that the rest can still be looked at.
+    """
+    layout = _Layout(garment, {})
+    parts = layout.parts_wanted()
+    if parts:
+        layout = _Layout(garment, parts)
+    return layout.cloth()
+
+
+class _Sides(NamedTuple):
+    """The cut edges of either side of a join, edge by edge as the entry names them."""
+
+    one: list[tuple[Segment, ...]]
+    two: list[tuple[Segment, ...]]
+    is_slit: bool = False
+
+    @property
+    def is_along(self) -> bool:
+        """Whether one long edge lies along several, as a strip along both edges of a slit."""
+        return bool(self.two) and (self.is_slit or len(self.one) != len(self.two))
+
+    def long_and_runs(self) -> tuple[tuple[Segment, ...], tuple[Segment, ...]]:
+        """The cut edges of the long side, and those of the other."""
+        long, runs = (self.one, self.two) if len(self.one) == 1 else (self.two, self.one)
+        return _flat(long), _flat(runs)
+
+
+class _Layout:
+    def __init__(self, garment: Garment, parts: Parts) -> None:
+        self.problems: list[Diagnostic] = []
+        self._garment = garment
+        self._open: dict[EntryId, list[tuple[Pairing, ...]]] = {}
+        self._portions = self._clear_portions(garment)
+        wanted: dict[PieceId, dict[str, list[Portion]]] = {}
+        for entry in garment.entries:
+            portion = self._portions.get(entry.id)
+            if portion is not None:
+                for ref in (*entry.run, *entry.to):
+                    wanted.setdefault(ref.piece, {}).setdefault(ref.edge, []).append(portion)
+        self._split = {
+            piece.id: SplitPiece(piece, wanted.get(piece.id, {}), _parts_of(piece, parts))
+            for piece in garment.pieces
+        }
+        self.rings = Rings(split.piece for split in self._split.values())
+
+    # -- the whole -------------------------------------------------------------------------
+
+    def cloth(self) -> Cloth:
+        """Lay out every entry."""
+        shapes = {entry.id: self._shape(entry) for entry in self._garment.entries}
+        shapes = self._with_long_edges(shapes)
+        shapes = self._without_double_seams(shapes)
+        shapes = self._with_open_pairings_settled(shapes)
+        return Cloth(self.rings, _with_held(shapes), tuple(self.problems))
+
+    def parts_wanted(self) -> dict[tuple[PieceId, str], int]:
+        """Into how many parts each long edge has to be split so that its parts meet its run."""
+        if not any(self._sides(entry).is_along for entry in self._garment.entries):
+            return {}
+        told_before = list(self.problems)
+        shapes = {entry.id: self._shape(entry) for entry in self._garment.entries}
+        shapes = self._with_open_pairings_settled(shapes)
+        surface = _sewn(self.rings, shapes.values())
+        parts: dict[tuple[PieceId, str], int] = {}
+        for entry in self._garment.entries:
+            sides = self._sides(entry)
+            if sides.is_along:
+                long, runs = self._stretches(surface, entry.id, sides)
+                count = parts_wanted(long, runs)
+                for segment in sides.long_and_runs()[0] if count else ():
+                    parts[segment.piece, self.rings.name(segment)] = count or 1
+        self._open.clear()
+        self.problems = told_before
+        return {key: count for key, count in parts.items() if count > 1}
+
+    def _with_long_edges(self, shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
+        """Pair the parts of long edges with the runs that they lie along."""
+        laid = [id_ for id_, shape in shapes.items() if self._sides(shape.entry).is_along]
+        if not laid:
+            return shapes
+        surface = _sewn(self.rings, self._with_open_pairings_settled(shapes).values())
+        done = dict(shapes)
+        for id_ in laid:
+            entry = shapes[id_].entry
+            long, runs = self._stretches(surface, id_, self._sides(entry))
+            if parts_wanted(long, runs) != 1:
+                # The edges are not neighbours yet, or do not go together: nothing is glued.
+                continue
+            found = readings_along(long, runs, may_turn=self._may_turn(long))
+            self._open[id_] = [found]
+            done[id_] = shapes[id_]._replace(glues=_glues(entry, found[0]))
+        return done
+
+    def _stretches(
+        self, surface: Surface, id_: EntryId, sides: _Sides
+    ) -> tuple[tuple[Stretch, ...], tuple[Stretch, ...]]:
+        long, runs = sides.long_and_runs()
+        alone = Surface(self.rings)
+        return (
+            find_stretches(alone, long, lambda _one, _other: True),
+            find_stretches(surface, runs, lambda _one, _other: True, id_),
+        )
+
+    def _may_turn(self, long: Iterable[Stretch]) -> bool:
+        pieces = {segment.piece for stretch in long for segment in stretch.segments}
+        return all(self._garment.piece[id_].is_strip for id_ in pieces)
+
+    # -- one entry -------------------------------------------------------------------------
+
+    def _shape(self, entry: Entry) -> Shape:
+        """Lay one entry out."""
+        sides = self._sides(entry)
+        one, two = _flat(sides.one), _flat(sides.two)
+        run = tuple(dict.fromkeys((*one, *two)))
+        shape = Shape(entry, run, frozenset(two) - frozenset(one), reaches=self._reaches(entry))
+        is_join = entry.verb in _TWO_SIDED or bool(sides.two)
+        if is_join and not sides.is_along:
+            glues = self._pair(entry, sides)
+            shape = shape._replace(glues=glues if entry.verb in JOINS else ())
+        riders, along = self._riders(entry)
+        return shape._replace(riders=riders, along=along)
+
+    def _sides(self, entry: Entry) -> _Sides:
+        portion = self._portions.get(entry.id)
+        if entry.verb is Verb.PATCH_POCKET:
+            return _Sides([self._around_pocket(entry)], [])
+        one = [self._segments(ref, portion) for ref in entry.run]
+        if entry.verb is Verb.TOWER_PLACKET:
+            attached = self._attached(entry)
+            return _Sides(_side_by_side(one, len(attached)), attached)
+        if entry.verb in SETTING_ON:
+            return _Sides(one, self._attached(entry), entry.verb is Verb.CONTINUOUS_PLACKET)
+        return _Sides(one, [self._segments(ref, portion) for ref in entry.to])
+
+    def _attached(self, entry: Entry) -> list[tuple[Segment, ...]]:
+        """The edges of bands, bindings and plackets that are sewn to the run.
+
+        Of a band in two layers only the outer is sewn to the run; the inner closes over it.
+        """
+        partners = entry.partners
+        if entry.verb is not Verb.TOWER_PLACKET:
+            partners = partners[:1]
+        found = [self._set_on_by(entry, self._garment.piece[id_]) for id_ in partners]
+        return [edges for edges in found if edges]
+
+    def _set_on_by(self, entry: Entry, piece: Piece) -> tuple[Segment, ...]:
+        """The edge by which a piece is set on: `attach`, the first of a strip, or the free one."""
+        names = piece.edge_names
+        if ATTACH not in names:
+            names = names[:1] if piece.is_strip else self._free_edges(piece)
+        if ATTACH not in names and len(names) > 1:
+            self._report("which-edge-is-set-on", entry, piece=piece.id)
+            return ()
+        name = ATTACH if ATTACH in names else names[0] if names else None
+        return self._segments(EdgeRef(piece.id, name), None) if name else ()
+
+    def _free_edges(self, piece: Piece) -> tuple[str, ...]:
+        used = {
+            ref.edge
+            for entry in self._garment.entries
+            if entry.verb is Verb.SEW
+            for ref in (*entry.run, *entry.to)
+            if ref.piece == piece.id
+        }
+        return tuple(name for name in piece.edge_names if name not in used)
+
+    def _around_pocket(self, entry: Entry) -> tuple[Segment, ...]:
+        pockets = (self._garment.piece[id_] for id_ in entry.pieces)
+        return tuple(
+            segment
+            for piece in pockets
+            for segment in self._split[piece.id].piece.segments()
+            if self.rings.name(segment) not in entry.mouth
+        )
+
+    def _reaches(self, entry: Entry) -> dict[Reach, tuple[Segment, ...]]:
+        """Edges that single parts of a recipe act on."""
+        if entry.verb is Verb.PATCH_POCKET:
+            mouth = self._edges_of(entry.pieces, lambda name: name in entry.mouth)
+            return {Reach.MOUTH: mouth, Reach.AROUND: self._around_pocket(entry)}
+        if entry.verb in {Verb.IN_SEAM_POCKET, Verb.WELT_POCKET, Verb.STRAP}:
+            pieces = (*entry.pieces, *entry.partners)
+            named = self._named_elsewhere(entry)
+            return {Reach.BAG: tuple(s for s in self._all_of(pieces) if s not in named)}
+        if entry.verb in {Verb.BAND, Verb.BIND} and entry.ends is not Ends.OPEN:
+            attached = {s.index for edges in self._attached(entry) for s in edges}
+            strips = [id_ for id_ in entry.partners if self._garment.piece[id_].is_strip]
+            ends = (s for s in self._all_of(strips) if s.index not in attached)
+            named = self._named_elsewhere(entry)
+            return {Reach.ENDS: tuple(s for s in ends if s not in named)}
+        return {}
+
+    def _edges_of(
+        self, pieces: Iterable[PieceId], wanted: Callable[[str], bool]
+    ) -> tuple[Segment, ...]:
+        return tuple(s for s in self._all_of(pieces) if wanted(self.rings.name(s)))
+
+    def _all_of(self, pieces: Iterable[PieceId]) -> tuple[Segment, ...]:
+        return tuple(s for id_ in pieces for s in self._split[id_].piece.segments())
+
+    def _named_elsewhere(self, entry: Entry) -> frozenset[Segment]:
+        """The edges that other entries name."""
+        refs = (
+            ref
+            for other in self._garment.entries
+            if other.id != entry.id
+            for ref in (*other.run, *other.to, *_caught_edges(other))
+        )
+        return frozenset(s for ref in refs for s in self._segments(ref, None))
+
+    # -- riders ----------------------------------------------------------------------------
+
+    def _riders(self, entry: Entry) -> tuple[tuple[Glue, ...], tuple[Segment, ...]]:
+        glues: list[Glue] = []
+        along: list[Segment] = []
+        for carried, carrier in self._carried(entry):
+            along += carried
+            if carrier and len(carried) == len(carrier):
+                glues += _glues(entry, readings(self.rings, carried, carrier)[0])
+        return tuple(glues), tuple(dict.fromkeys(along))
+
+    def _carried(self, entry: Entry) -> Iterator[tuple[tuple[Segment, ...], tuple[Segment, ...]]]:
+        """Each rider of an entry with the edge that carries it."""
+        for place, caught in enumerate(entry.between):
+            if caught.edge is not None:
+                carrier = self._segments(_carrier(entry, caught, place), None)
+                yield self._segments(caught.edge, None), carrier
+        if entry.verb is Verb.HOLD:
+            for id_ in entry.partners:
+                names = self._garment.piece[id_].edge_names
+                for ref in entry.run:
+                    if ref.edge in names:
+                        held = EdgeRef(id_, ref.edge, ref.hand)
+                        yield self._segments(held, None), self._segments(ref, None)
+        if entry.verb is Verb.BAND:
+            outer = _flat(self._attached(entry))
+            for id_ in entry.partners[1:]:
+                yield self._set_on_by(entry, self._garment.piece[id_]), outer
+
+    # -- pairing ---------------------------------------------------------------------------
+
+    def _pair(self, entry: Entry, sides: _Sides) -> tuple[Glue, ...]:
+        items: list[tuple[Pairing, ...]] = []
+        for place, edges in enumerate(sides.one):
+            try:
+                other = sides.two[place] if sides.two else ()
+                items.append(self._pair_edge(entry, edges, other))
+            except UnpairableError as error:
+                ref = entry.run[min(place, len(entry.run) - 1)]
+                self._report(error.key, entry, edge=ref)
+        if any(len(pairings) > 1 for pairings in items):
+            self._open[entry.id] = items
+        return _glues(entry, (pair for pairings in items for pair in pairings[0]))
+
+    def _pair_edge(
+        self, entry: Entry, edges: tuple[Segment, ...], facing_edges: tuple[Segment, ...]
+    ) -> tuple[Pairing, ...]:
+        if not facing_edges:
+            return (pair_with_itself(self.rings, edges),)
+        if set(edges) == set(facing_edges):
+            first = tuple(segment for segment in edges if segment.copy == 0)
+            return readings(self.rings, first, tuple(s for s in edges if s.copy == 1))
+        found = readings(self.rings, edges, facing_edges)
+        pieces = {segment.piece for segment in facing_edges}
+        if entry.verb in SETTING_ON and all(self._garment.piece[p].is_strip for p in pieces):
+            turned = tuple(tuple(_turned(pair) for pair in pairing) for pairing in found)
+            return (*found, *turned)
+        return found
+
+    def _without_double_seams(self, shapes: Mapping[EntryId, Shape]) -> dict[EntryId, Shape]:
+        """Take the seams from entries that sew an edge which an earlier one has sewn."""
+        taken: dict[Segment, EntryId] = {}
+        kept = dict(shapes)
+        for id_, shape in shapes.items():
+            edges = [segment for glue in shape.glues for segment in (glue.first, glue.second)]
+            clash = next((segment for segment in edges if segment in taken), None)
+            if clash is None:
+                taken.update(dict.fromkeys(edges, id_))
+                continue
+            kept[id_] = shape._replace(glues=())
+            self._open.pop(id_, None)
+            edge = f"{clash.piece}.{self.rings.name(clash)}"
+            self._report("sewn-twice", shape.entry, edge=edge, other=taken[clash])
+        return kept
+
+    def _with_open_pairings_settled(self, shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
+        """Choose, where names leave open which copies meet, by the garment as a whole."""
+        open_pairings = {id_: items for id_, items in self._open.items() if shapes[id_].glues}
+        if not open_pairings:
+            return shapes
+        fixed = _sewn(self.rings, (s for id_, s in shapes.items() if id_ not in open_pairings))
+        runs = [
+            (id_, side)
+            for id_, shape in shapes.items()
+            if len(shape.entry.run) > 1
+            for side in (tuple(s for s in shape.run if s not in shape.to), tuple(shape.to))
+        ]
+        settled = dict(shapes)
+        for id_, pairs in settle(self.rings, fixed, open_pairings, runs).items():
+            settled[id_] = shapes[id_]._replace(glues=_glues(shapes[id_].entry, pairs))
+        return settled
+
+    # -- edges -----------------------------------------------------------------------------
+
+    def _segments(self, ref: EdgeRef, portion: Portion | None) -> tuple[Segment, ...]:
+        split = self._split[ref.piece]
+        wanted = split.indices(ref.edge, portion)
+        found = split.piece.segments(ref.edge, ref.hand)
+        return tuple(segment for segment in found if segment.index in wanted)
+
+    def _clear_portions(self, garment: Garment) -> dict[EntryId, Portion]:
+        clear = {}
+        for entry in garment.entries:
+            portion = entry.portion
+            if portion is None:
+                continue
+            refs = [
+                ref
+                for ref in (*entry.run, *entry.to)
+                if not is_clear(garment.piece[ref.piece], ref.edge, portion)
+            ]
+            if refs:
+                self._report("part-unclear", entry, edge=refs[0], neighbour=portion.neighbour)
+            else:
+                clear[entry.id] = portion
+        return clear
+
+    def _report(self, slug: str, entry: Entry, **names: object) -> None:
+        found = Diagnostic(
+            slug=RuleSlug(slug),
+            severity=Severity.ERROR,
+            message=say(f"shape-{slug}", entry=entry.id, **names),
+            path=entry.path,
+            fix=say(f"shape-{slug}-fix", entry=entry.id, **names),
+        )
+        if found not in self.problems:
+            self.problems.append(found)
+
+
+def _parts_of(piece: Piece, parts: Parts) -> dict[str, int]:
+    return {name: count for (id_, name), count in parts.items() if id_ == piece.id}
+
+
+def _flat(groups: Iterable[tuple[Segment, ...]]) -> tuple[Segment, ...]:
+    return tuple(segment for group in groups for segment in group)
+
+
+def _sewn(rings: Rings, shapes: Iterable[Shape]) -> Surface:
+    """The garment with the seams of these entries; an edge that two of them sew keeps the first."""
+    held = list(shapes)
+    taken: set[Segment] = set()
+    glues = []
+    for glue in (glue for shape in held for glue in shape.glues):
+        if not taken & {glue.first, glue.second}:
+            taken |= {glue.first, glue.second}
+            glues.append(glue)
+    return Surface(rings, glues, (rider for shape in held for rider in shape.riders))
+
+
+def _side_by_side(edges: Sequence[tuple[Segment, ...]], count: int) -> list[tuple[Segment, ...]]:
+    """The two edges of a slit apart, each for the strip that is set on it."""
+    segments = sorted(_flat(edges), key=lambda s: (s.index, s.copy, s.half))
+    indices = sorted({segment.index for segment in segments})
+    if count < 2 or len(indices) != count:
+        return list(edges)
+    return [tuple(s for s in segments if s.index == index) for index in indices]
+
+
+def _carrier(entry: Entry, caught: Caught, place: int) -> EdgeRef:
+    """The edge of the seam at which something is caught."""
+    if caught.at is not None:
+        return caught.at
+    is_one_each = len(entry.between) == len(entry.run)
+    return entry.run[place if is_one_each else 0]
+
+
+def _caught_edges(entry: Entry) -> tuple[EdgeRef, ...]:
+    return tuple(caught.edge for caught in entry.between if caught.edge is not None)
+
+
+def _with_held(shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
+    """What is held to an edge lies in every seam and fold that this edge goes into."""
+    held: dict[Segment, list[Segment]] = {}
+    for shape in shapes.values():
+        if shape.entry.verb is Verb.HOLD:
+            for glue in shape.riders:
+                held.setdefault(glue.second, []).append(glue.first)
+    if not held:
+        return shapes
+    return {
+        id_: shape._replace(along=tuple(dict.fromkeys((*shape.along, *_held_in(shape, held)))))
+        for id_, shape in shapes.items()
+    }
+
+
+def _held_in(shape: Shape, held: Mapping[Segment, list[Segment]]) -> Iterator[Segment]:
+    for segment in shape.run:
+        yield from (other for other in held.get(segment, ()) if other not in shape.run)
+
+
+def _turned(pair: Pair) -> Pair:
+    """The same two edges, one of them end for end."""
+    return pair._replace(aligned=not pair.aligned)
+
+
+def _glues(entry: Entry, pairs: Iterable[Pair]) -> tuple[Glue, ...]:
+    """Seams of an entry; where right side meets wrong side, the cloth goes on turned over."""
+    flip = entry.sides is Sides.RIGHT_TO_WRONG
+    return tuple(Glue(p.first, p.second, p.aligned != flip, entry.id) for p in pairs)

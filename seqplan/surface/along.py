@@ -1,0 +1,109 @@
+"""One long edge along a run of several: a band on a waist, a sleeve in an armhole.
+
+The long edge is split into as many parts as the run has edges, and each part meets its edge of the
+run. Which end of the long edge lies where follows from right sides lying together; a strip that is
+folded lengthwise has its right side out on both faces, so it may lie either way round.
+"""
+
+from collections.abc import Iterator, Sequence
+from itertools import permutations
+from typing import NamedTuple
+
+from seqplan.model.piece import Segment
+from seqplan.surface.pairing import Pair, Pairing
+from seqplan.surface.stretch import Link, Stretch
+
+MOST_READINGS = 8
+
+
+class Walked(NamedTuple):
+    """A cut edge in a walk; ``is_forward`` when it is walked in its listed direction."""
+
+    segment: Segment
+    is_forward: bool
+
+
+Walk = tuple[Walked, ...]
+
+
+def walk_of(stretch: Stretch) -> Walk:
+    """The edges of a stretch in walking order, each with its direction."""
+    walk = [Walked(stretch.segments[0], not stretch.tips[0].at_end if stretch.tips else True)]
+    for segment, link in zip(stretch.segments[1:], stretch.links, strict=False):
+        walk.append(Walked(segment, not _entered(link, segment, walk[-1].segment)))
+    return tuple(walk)
+
+
+def _entered(link: Link, segment: Segment, last: Segment) -> bool:
+    """At which of its ends an edge is entered; an edge that meets itself is entered anywhere."""
+    ends = [end for end in link.ends if end.segment == segment]
+    return ends[-1 if last == segment else 0].at_end
+
+
+def parts_wanted(long: Sequence[Stretch], runs: Sequence[Stretch]) -> int | None:
+    """Into how many parts each cut edge of the long side has to be split.
+
+    Parameters
+    ----------
+    long
+        The long edges, before they are split.
+    runs
+        The stretches that they are sewn to.
+
+    Returns
+    -------
+    int or None
+        The number of parts; ``None`` where the two sides do not go together.
+    """
+    if not long or len(long) != len(runs):
+        return None
+    edges = {len(stretch.segments) for stretch in long}
+    wanted = {len(stretch.segments) for stretch in runs}
+    if len(edges) != 1 or len(wanted) != 1:
+        return None
+    count, most = edges.pop(), wanted.pop()
+    return most // count if most % count == 0 else None
+
+
+def readings_along(
+    long: Sequence[Stretch], runs: Sequence[Stretch], *, may_turn: bool
+) -> tuple[Pairing, ...]:
+    """Give the ways in which long edges can lie along runs of as many edges.
+
+    Parameters
+    ----------
+    long, runs
+        Either side, as many stretches of as many edges.
+    may_turn
+        Whether the long edges may lie the other way round too.
+    """
+    walks = [walk_of(stretch) for stretch in long]
+    others = [walk_of(stretch) for stretch in runs]
+    found: dict[Pairing, None] = {}
+    for turned in (False, True) if may_turn else (False,):
+        for chosen in permutations(others):
+            pairs = (
+                pair
+                for walk, other in zip(walks, chosen, strict=True)
+                for pair in _lay_along(walk, other, turned=turned)
+            )
+            found.setdefault(tuple(pairs))
+            if len(found) >= MOST_READINGS:
+                return tuple(found)
+    return tuple(found)
+
+
+def _lay_along(long: Walk, run: Walk, *, turned: bool) -> Iterator[Pair]:
+    """Lay one long edge along one run, right sides together unless it is turned end for end."""
+    first = long[0]
+    for ordered in (run, tuple(Walked(w.segment, not w.is_forward) for w in reversed(run))):
+        is_right = (first.is_forward == ordered[0].is_forward) == (
+            first.segment.is_mirrored != ordered[0].segment.is_mirrored
+        )
+        if is_right != turned:
+            for one, other in zip(long, ordered, strict=True):
+                yield Pair(one.segment, other.segment, one.is_forward == other.is_forward)
+            return
+    # Both ways round look alike only where a single edge closes into a ring.
+    for one, other in zip(long, run, strict=True):
+        yield Pair(one.segment, other.segment, one.is_forward == other.is_forward)
