@@ -20,6 +20,11 @@ _SETTLING = frozenset(
         Action.TURN_UP,
         Action.SET_ZIP,
         Action.TACK,
+        Action.SET_ON,
+        Action.STITCH_ON,
+        Action.CLOSE_ENDS,
+        Action.CLOSE_BAND,
+        Action.MAKE_STRAP,
         Action.DO,
     }
 )
@@ -61,7 +66,11 @@ def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
         piece = c.garment.piece[segment.piece]
         name = c.rings.name(segment)
         fabric = c.garment.fabric.get(piece.fabric or "")
-        is_fine = name in piece.selvage or (fabric is not None and not fabric.frays)
+        is_fine = (
+            name in piece.selvage
+            or (fabric is not None and not fabric.frays)
+            or c.rings.pieces[piece.id].edges[segment.index].is_folded
+        )
         ops = c.on_segment.get(segment, ())
         is_settled = any(op.action in _SETTLING for op in ops)
         if piece.id in used and not is_fine and not is_settled:

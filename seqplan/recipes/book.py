@@ -18,6 +18,7 @@ from seqplan.model.entry import (
 )
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
+from seqplan.recipes.bands import ends_of
 from seqplan.recipes.recipe import MAIN, Ingredient, Reach, Recipe
 
 _LOCKSTITCH = "lockstitch"
@@ -219,14 +220,15 @@ def _casing(_entry: Entry, _garment: Garment) -> Recipe:
     )
 
 
-def _band(entry: Entry, _garment: Garment) -> Recipe:
+def _band(entry: Entry, garment: Garment) -> Recipe:
     """Fold, set on, press, close the ends, fold over, fasten the loose edge."""
     is_strip = bool(entry.partners)
     fold = Ingredient("fold", Action.FOLD_BAND, _IRON, reach=Reach.PARTNER)
     join = Ingredient("join", Action.CLOSE_ENDS, _LOCKSTITCH, reach=Reach.ENDS)
     ends = Ingredient("ends", Action.CLOSE_ENDS, _LOCKSTITCH, reach=Reach.ENDS)
     set_on = Ingredient(MAIN, Action.SET_ON, _LOCKSTITCH)
-    recipe: list[Ingredient] = [join] if entry.ends is Ends.JOINED else []
+    what = ends_of(garment, entry)
+    recipe: list[Ingredient] = [join] if what is Ends.JOINED else []
     recipe += [fold, set_on] if is_strip else [set_on]
     if entry.closing is Closing.IN_ONE_SEAM:
         return (*recipe, _FINISH, _PRESS)
@@ -234,7 +236,7 @@ def _band(entry: Entry, _garment: Garment) -> Recipe:
     return (
         *recipe,
         _PRESS,
-        *([ends] if entry.ends is Ends.CLOSED else []),
+        *([ends] if what is Ends.CLOSED else []),
         Ingredient("wrap", Action.WRAP, _IRON),
         Ingredient("close", Action.CLOSE_BAND, _HAND if by_hand else _LOCKSTITCH),
     )

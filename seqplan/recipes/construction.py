@@ -4,7 +4,7 @@
 order in which the entries are written.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -15,7 +15,7 @@ from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Segment
 from seqplan.recipes.crossing import Meetings
 from seqplan.recipes.shape import COVERING, Shape
-from seqplan.surface.glued import Surface
+from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.ring import Rings
 from seqplan.surface.stretch import MayFollow, Stretch, find_stretches
 
@@ -115,6 +115,23 @@ class Construction:
         riders = (glue for shape in self.shapes.values() for glue in shape.riders)
         return Surface(self.rings, glues, riders)
 
+    def body(self, entries: Iterable[EntryId]) -> Surface:
+        """The garment with the seams of some entries, followed through what they catch.
+
+        A front that is caught between two yokes hangs together with the outer one; the inner yoke
+        is left out at that seam, so that the garment itself can be walked round.
+        """
+        shapes = [self.shapes[id_] for id_ in entries]
+        riders = {rider.second: rider for shape in shapes for rider in reversed(shape.riders)}
+        taken = {s for rider in riders.values() for s in (rider.first, rider.second)}
+        skins = [
+            glue
+            for shape in shapes
+            for glue in shape.glues
+            if glue.first not in taken and glue.second not in taken
+        ]
+        return Surface(self.rings, [*skins, *_once_each(riders.values())])
+
     def seam_at(self, segment: Segment) -> EntryId | None:
         """The entry that sews this edge to another, if one does."""
         glue = self.finished.glue_at(segment)
@@ -194,8 +211,8 @@ class Construction:
         sides of a join lie side by side, and no edge of one follows an edge of the other.
         """
         entry = shape.entry
-        names = {(ref.piece, ref.edge) for ref in entry.run}
-        is_one_run = entry.verb in COVERING or entry.is_in_one or len(names) > 1
+        named = (len({(ref.piece, ref.edge) for ref in side}) for side in (entry.run, entry.to))
+        is_one_run = entry.verb in COVERING or entry.is_in_one or max(named) > 1
         mates = {frozenset((glue.first, glue.second)) for glue in shape.glues}
 
         def may_follow(one: Segment, other: Segment) -> bool:
@@ -204,3 +221,12 @@ class Construction:
             return is_near and is_same_side and frozenset((one, other)) not in mates
 
         return may_follow
+
+
+def _once_each(glues: Iterable[Glue]) -> Iterator[Glue]:
+    """Glues of which none takes an edge that an earlier one has."""
+    taken: set[Segment] = set()
+    for glue in glues:
+        if not taken & {glue.first, glue.second}:
+            taken |= {glue.first, glue.second}
+            yield glue

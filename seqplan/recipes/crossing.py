@@ -13,7 +13,7 @@ from functools import cached_property
 from typing import NamedTuple
 
 from seqplan.base.ids import EntryId
-from seqplan.model.entry import Verb
+from seqplan.model.entry import SeamMethod, Verb
 from seqplan.recipes.shape import COVERING, Shape
 from seqplan.surface.glued import Surface
 from seqplan.surface.stretch import Stretch
@@ -117,18 +117,32 @@ class Meetings:
                 (going_on if corner.is_straight else crossing).add(pair)
         yield from crossing - going_on
 
+    def _stays_open(self, id_: EntryId, link: frozenset[EntryId]) -> bool:
+        """Whether a seam is the one that is still open when a ring is joined.
+
+        The author names it; of what is set in flat, it is the seam that closes both sides at once,
+        as the side seam closes sleeve and armhole.
+        """
+        entry = self._shapes[id_].entry
+        if entry.how is not SeamMethod.FLAT:
+            return entry.open in link
+        rings = [frozenset(s.junctions) for s in self._stretches[id_] if s.is_ring]
+        return bool(rings) and bool(link & frozenset.intersection(*rings))
+
     def _demand(self, id_: EntryId) -> Demand:
         entry = self._shapes[id_].entry
         wants_rings = entry.in_the_round or (entry.verb in COVERING and not entry.is_flat)
         always: set[EntryId] = set()
         all_but_one = []
-        one_open = []
+        one_open: list[tuple[frozenset[EntryId], ...]] = []
         for stretch in self._stretches[id_]:
             links = _seam_links(stretch)
             if stretch.is_ring and not wants_rings:
-                open_links = [link for link in links if entry.open in link]
+                open_links = [link for link in links if self._stays_open(id_, link)]
                 if open_links:
                     always.update(*(link for link in links if link != open_links[0]))
+                    if entry.how is SeamMethod.FLAT:
+                        one_open.append((open_links[0],))
                 elif entry.is_flat and entry.verb in COVERING:
                     one_open.append(links)
                 elif len(links) > 1:

@@ -10,12 +10,13 @@ from typing import NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId, PieceId, RuleSlug
-from seqplan.model.entry import Caught, Ends, Entry, Portion, Sides, Verb
+from seqplan.model.entry import Caught, Entry, Portion, SeamKind, Sides, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.piece import EdgeRef, Piece, Segment
+from seqplan.recipes.bands import edges_to_set_on, free_ends, named_elsewhere
 from seqplan.recipes.recipe import Reach
 from seqplan.recipes.shape import JOINS, SETTING_ON, Shape
-from seqplan.surface.along import parts_wanted, readings_along
+from seqplan.surface.along import broken_at, parts_wanted, readings_along
 from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.pairing import (
     Pair,
@@ -27,11 +28,8 @@ from seqplan.surface.pairing import (
 )
 from seqplan.surface.portion import SplitPiece, is_clear
 from seqplan.surface.ring import Rings
-from seqplan.surface.stretch import Stretch, find_stretches
+from seqplan.surface.stretch import Link, Stretch, find_stretches
 from seqplan.words.say import say
-
-ATTACH = "attach"
-"""What the edge of a band is called by which it is set on."""
 
 _TWO_SIDED = frozenset({Verb.SEW, Verb.BASTE})
 
@@ -151,11 +149,20 @@ class _Layout:
         self, surface: Surface, id_: EntryId, sides: _Sides
     ) -> tuple[tuple[Stretch, ...], tuple[Stretch, ...]]:
         long, runs = sides.long_and_runs()
-        alone = Surface(self.rings)
-        return (
-            find_stretches(alone, long, lambda _one, _other: True),
-            find_stretches(surface, runs, lambda _one, _other: True, id_),
-        )
+        alone = find_stretches(Surface(self.rings), long, _anything)
+        closed = find_stretches(surface, long, _anything, id_)
+        closing = frozenset(e for s in closed if s.is_ring for e in s.junctions)
+        names = [self._named(segment) for segment in runs]
+
+        def rank(link: Link) -> int:
+            """Where the long edge is closed by a seam, else where the list begins and ends."""
+            if closing & set(link.junctions):
+                return 0
+            ends = {self._named(end.segment) for end in link.ends}
+            return 1 if ends == {names[0], names[-1]} else 2 if link.junctions else 3
+
+        found = find_stretches(surface, runs, _anything, id_)
+        return alone, tuple(broken_at(stretch, rank) for stretch in found)
 
     def _may_turn(self, long: Iterable[Stretch]) -> bool:
         pieces = {segment.piece for stretch in long for segment in stretch.segments}
@@ -174,6 +181,8 @@ class _Layout:
             glues = self._pair(entry, sides)
             shape = shape._replace(glues=glues if entry.verb in JOINS else ())
         riders, along = self._riders(entry)
+        if entry.verb in {Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET}:
+            along = (*along, *shape.reached(Reach.ENDS))
         return shape._replace(riders=riders, along=along)
 
     def _sides(self, entry: Entry) -> _Sides:
@@ -201,24 +210,10 @@ class _Layout:
 
     def _set_on_by(self, entry: Entry, piece: Piece) -> tuple[Segment, ...]:
         """The edge by which a piece is set on: `attach`, the first of a strip, or the free one."""
-        names = piece.edge_names
-        if ATTACH not in names:
-            names = names[:1] if piece.is_strip else self._free_edges(piece)
-        if ATTACH not in names and len(names) > 1:
+        names = edges_to_set_on(self._garment, piece)
+        if len(names) > 1:
             self._report("which-edge-is-set-on", entry, piece=piece.id)
-            return ()
-        name = ATTACH if ATTACH in names else names[0] if names else None
-        return self._segments(EdgeRef(piece.id, name), None) if name else ()
-
-    def _free_edges(self, piece: Piece) -> tuple[str, ...]:
-        used = {
-            ref.edge
-            for entry in self._garment.entries
-            if entry.verb is Verb.SEW
-            for ref in (*entry.run, *entry.to)
-            if ref.piece == piece.id
-        }
-        return tuple(name for name in piece.edge_names if name not in used)
+        return self._segments(EdgeRef(piece.id, names[0]), None) if len(names) == 1 else ()
 
     def _around_pocket(self, entry: Entry) -> tuple[Segment, ...]:
         pockets = (self._garment.piece[id_] for id_ in entry.pieces)
@@ -235,16 +230,19 @@ class _Layout:
             mouth = self._edges_of(entry.pieces, lambda name: name in entry.mouth)
             return {Reach.MOUTH: mouth, Reach.AROUND: self._around_pocket(entry)}
         if entry.verb in {Verb.IN_SEAM_POCKET, Verb.WELT_POCKET, Verb.STRAP}:
-            pieces = (*entry.pieces, *entry.partners)
-            named = self._named_elsewhere(entry)
-            return {Reach.BAG: tuple(s for s in self._all_of(pieces) if s not in named)}
-        if entry.verb in {Verb.BAND, Verb.BIND} and entry.ends is not Ends.OPEN:
-            attached = {s.index for edges in self._attached(entry) for s in edges}
-            strips = [id_ for id_ in entry.partners if self._garment.piece[id_].is_strip]
-            ends = (s for s in self._all_of(strips) if s.index not in attached)
-            named = self._named_elsewhere(entry)
-            return {Reach.ENDS: tuple(s for s in ends if s not in named)}
+            named = named_elsewhere(self._garment, entry)
+            bag = (s for s in self._all_of((*entry.pieces, *entry.partners)))
+            return {Reach.BAG: tuple(s for s in bag if self._named(s) not in named)}
+        if entry.verb in SETTING_ON:
+            ends = free_ends(self._garment, entry)
+            return {Reach.ENDS: self._flat_refs(EdgeRef(*end) for end in ends)}
         return {}
+
+    def _named(self, segment: Segment) -> tuple[PieceId, str]:
+        return segment.piece, self.rings.name(segment)
+
+    def _flat_refs(self, refs: Iterable[EdgeRef]) -> tuple[Segment, ...]:
+        return tuple(segment for ref in refs for segment in self._segments(ref, None))
 
     def _edges_of(
         self, pieces: Iterable[PieceId], wanted: Callable[[str], bool]
@@ -253,16 +251,6 @@ class _Layout:
 
     def _all_of(self, pieces: Iterable[PieceId]) -> tuple[Segment, ...]:
         return tuple(s for id_ in pieces for s in self._split[id_].piece.segments())
-
-    def _named_elsewhere(self, entry: Entry) -> frozenset[Segment]:
-        """The edges that other entries name."""
-        refs = (
-            ref
-            for other in self._garment.entries
-            if other.id != entry.id
-            for ref in (*other.run, *other.to, *_caught_edges(other))
-        )
-        return frozenset(s for ref in refs for s in self._segments(ref, None))
 
     # -- riders ----------------------------------------------------------------------------
 
@@ -280,7 +268,8 @@ class _Layout:
         for place, caught in enumerate(entry.between):
             if caught.edge is not None:
                 carrier = self._segments(_carrier(entry, caught, place), None)
-                yield self._segments(caught.edge, None), carrier
+                for ref in (caught.edge, *self._backs(caught.edge)):
+                    yield self._segments(ref, None), carrier
         if entry.verb is Verb.HOLD:
             for id_ in entry.partners:
                 names = self._garment.piece[id_].edge_names
@@ -292,6 +281,16 @@ class _Layout:
             outer = _flat(self._attached(entry))
             for id_ in entry.partners[1:]:
                 yield self._set_on_by(entry, self._garment.piece[id_]), outer
+
+    def _backs(self, ref: EdgeRef) -> Iterator[EdgeRef]:
+        """The same edge of the layers that an edge has been sewn to: a collar has two."""
+        for entry in self._garment.entries:
+            if entry.seam not in {SeamKind.ENCLOSED, SeamKind.FACED}:
+                continue
+            one, two = ({other.piece for other in side} for side in (entry.run, entry.to))
+            for id_ in two if ref.piece in one else one if ref.piece in two else ():
+                if id_ != ref.piece and ref.edge in self._garment.piece[id_].edge_names:
+                    yield EdgeRef(id_, ref.edge, ref.hand)
 
     # -- pairing ---------------------------------------------------------------------------
 
@@ -397,6 +396,10 @@ def _parts_of(piece: Piece, parts: Parts) -> dict[str, int]:
     return {name: count for (id_, name), count in parts.items() if id_ == piece.id}
 
 
+def _anything(_one: Segment, _other: Segment) -> bool:
+    return True
+
+
 def _flat(groups: Iterable[tuple[Segment, ...]]) -> tuple[Segment, ...]:
     return tuple(segment for group in groups for segment in group)
 
@@ -428,10 +431,6 @@ def _carrier(entry: Entry, caught: Caught, place: int) -> EdgeRef:
         return caught.at
     is_one_each = len(entry.between) == len(entry.run)
     return entry.run[place if is_one_each else 0]
-
-
-def _caught_edges(entry: Entry) -> tuple[EdgeRef, ...]:
-    return tuple(caught.edge for caught in entry.between if caught.edge is not None)
 
 
 def _with_held(shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:

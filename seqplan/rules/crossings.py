@@ -11,7 +11,15 @@ from seqplan.rules.rule import Before, Rule, arc, either
 from seqplan.words.say import say
 
 _TIDYING_VERBS = frozenset(
-    {Verb.PRESS, Verb.FINISH, Verb.TRIM, Verb.CLIP, Verb.UNDERSTITCH, Verb.TOPSTITCH}
+    {
+        Verb.PRESS,
+        Verb.FINISH,
+        Verb.TRIM,
+        Verb.GRADE,
+        Verb.CLIP,
+        Verb.UNDERSTITCH,
+        Verb.TOPSTITCH,
+    }
 )
 
 

@@ -5,7 +5,7 @@ run. Which end of the long edge lies where follows from right sides lying togeth
 folded lengthwise has its right side out on both faces, so it may lie either way round.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from itertools import permutations
 from typing import NamedTuple
 
@@ -25,6 +25,9 @@ class Walked(NamedTuple):
 
 Walk = tuple[Walked, ...]
 
+Rank = Callable[[Link], int]
+"""How unlikely it is that a long edge begins and ends at a link; the least is chosen."""
+
 
 def walk_of(stretch: Stretch) -> Walk:
     """The edges of a stretch in walking order, each with its direction."""
@@ -32,6 +35,22 @@ def walk_of(stretch: Stretch) -> Walk:
     for segment, link in zip(stretch.segments[1:], stretch.links, strict=False):
         walk.append(Walked(segment, not _entered(link, segment, walk[-1].segment)))
     return tuple(walk)
+
+
+def broken_at(stretch: Stretch, rank: Rank) -> Stretch:
+    """Begin a ring at the link where the two ends of the long edge meet; others are kept."""
+    if not stretch.is_ring:
+        return stretch
+    place = min(range(len(stretch.links)), key=lambda i: (rank(stretch.links[i]), -i))
+    turned = place + 1
+    links = (*stretch.links[turned:], *stretch.links[:turned])
+    segments = (*stretch.segments[turned:], *stretch.segments[:turned])
+    last = stretch.links[place]
+    start = next(end for end in last.ends if end.segment == segments[0])
+    is_alone = len(segments) == 1
+    end = last.ends[1] if is_alone and start == last.ends[0] else None
+    end = end or next(end for end in last.ends if end != start)
+    return Stretch(segments, links[:-1], False, (start, end))
 
 
 def _entered(link: Link, segment: Segment, last: Segment) -> bool:

@@ -17,6 +17,106 @@ SENTENCES: Final[dict[str, str]] = {
     "because-one-open": (
         "`{run}` is sewn flat, so at least one of {seams} is still open when it is done."
     ),
+    "because-layers-held-before-sewn": (
+        "`{after}` has to go through every layer, so `{before}` holds them together first."
+    ),
+    "because-lie-together": (
+        "The layers lie on one another for `{after}` only once `{before}` is done."
+    ),
+    "because-slit-before-its-edges": ("`{after}` works on the edges that `{before}` cuts open."),
+    "because-own-seam-in-order": (
+        "Your recipe lists the part of `{before}` before that of `{after}`."
+    ),
+    "because-washed-before-cut": (
+        "`{before}` lets the cloth shrink; after `{after}` it could no longer be evened out."
+    ),
+    "because-cut-before-sewn": "`{after}` works on the piece that `{before}` cuts or marks.",
+    "because-made-up-before-caught": (
+        "`{before}` makes up what `{after}` takes up; afterwards it can no longer be turned,"
+        " pressed or stitched all round."
+    ),
+    "because-trapped-part-before-seam": (
+        "`{after}` has to catch what `{before}` fastens to the edge."
+    ),
+    "because-band-in-order": (
+        "A strip is folded, sewn on, pressed, closed at its ends, folded over and fastened:"
+        " `{before}` comes before `{after}`."
+    ),
+    "because-pocket-in-order": (
+        "A pocket is made ready before it is stitched on, and slashed only then: `{before}` comes"
+        " before `{after}`."
+    ),
+    "because-bag-in-order": "`{before}` still lies free; after `{after}` it does not.",
+    "because-bag-before-its-seam": (
+        "`{after}` goes round the pocket bag, which `{before}` puts in its place."
+    ),
+    "because-pocket-while-flat": (
+        "`{after}` lays a further layer under the piece; `{before}` goes through one layer only."
+    ),
+    "because-before-it-is-a-tube": (
+        "`{after}` closes the piece to a tube, in which `{before}` is hard to reach."
+    ),
+    "because-pocket-while-flat-either": (
+        "`{pocket}` is sewn while the piece lies flat: before `{one}` or before `{other}`, which"
+        " together close a tube."
+    ),
+    "because-buttonholes-after-layers": (
+        "`{after}` goes through all layers, so `{before}` has to be done."
+    ),
+    "because-buttonholes-before-buttons": (
+        "The buttons of `{after}` are marked through the holes of `{before}`."
+    ),
+    "because-felled-seam-in-order": (
+        "A flat-felled seam is stitched, pressed, trimmed, turned under and stitched down:"
+        " `{before}` comes before `{after}`."
+    ),
+    "because-lapped-seam-in-order": (
+        "The edge is finished and pressed under, and then stitched down: `{before}` comes before"
+        " `{after}`."
+    ),
+    "because-ready-before-topstitching": (
+        "`{after}` goes through what `{before}` has finished, pressed or turned."
+    ),
+    "because-topstitch-before-crossing": (
+        "A row of topstitching runs off under the seam that crosses it: `{before}` comes before"
+        " `{after}`."
+    ),
+    "because-topstitch-before-crossing-either": (
+        "`{one}` and `{other}` meet: whichever is sewn second waits until the first is topstitched."
+    ),
+    "because-gathers-after-seams": (
+        "The rows of `{after}` run over the flat allowances that `{before}` leaves."
+    ),
+    "because-gap-before-closed": "`{after}` closes the gap that `{before}` leaves.",
+    "because-gap-before-turned": "`{after}` goes through the gap that `{before}` leaves.",
+    "because-gap-closed-after-turning": (
+        "Once `{after}` has closed the last way out, `{before}` is no longer possible."
+    ),
+    "because-zip-open-before-turning": (
+        "A closed zip bars the way out: `{before}` comes before `{after}`."
+    ),
+    "because-zip-in-before-opened": "`{after}` opens the zip that `{before}` sets in.",
+    "because-slider-in-reach": (
+        "Once `{after}` has closed the work round the zip, its slider is out of reach for"
+        " `{before}`."
+    ),
+    "because-corner-boxed-after-its-seams": (
+        "`{after}` lays seam on seam, each as `{before}` leaves it."
+    ),
+    "because-boxed-before-lined": (
+        "`{after}` lays the lining over the corner that `{before}` sews."
+    ),
+    "because-hang-before-hem": (
+        "Cloth grows while it hangs, so `{before}` comes before `{after}` is marked."
+    ),
+    "because-sewn-before-hung": "`{before}` belongs to the weight that hangs in `{after}`.",
+    "because-fly-in-order": (
+        "A fly is faced, gets its zip and its shield, and is topstitched: `{before}` comes before"
+        " `{after}`."
+    ),
+    "because-seam-before-fly": (
+        "The fly begins where the seam ends, so `{before}` comes before `{after}`."
+    ),
     "because-made-before-used": "`{after}` uses the {name} that `{before}` makes.",
     "because-there-before-fastened": (
         "`{after}` fastens to `{name}`, which `{before}` puts in place."

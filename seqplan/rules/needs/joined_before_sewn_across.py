@@ -27,12 +27,13 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import SETTING_ON
 from seqplan.rules.rule import Rule
 from seqplan.rules.runs import continuous_runs
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
-    yield from continuous_runs(RULE, c, frozenset({Verb.SEW, Verb.INSERT}))
+    yield from continuous_runs(RULE, c, SETTING_ON | {Verb.SEW, Verb.INSERT})
 
 
 RULE = Rule(RuleSlug("joined-before-sewn-across"), Strength.MUST, _derive, __doc__ or "")

@@ -42,6 +42,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 _TIDYING = (
     Action.TRIM,
+    Action.GRADE,
     Action.CLIP,
     Action.PRESS,
     Action.PRESS_OVER,

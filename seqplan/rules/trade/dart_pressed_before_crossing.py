@@ -37,7 +37,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
         for other in c.meeting(press, Action.DART, Action.PLEAT):
             if other.entry == press.entry:
                 yield arc(RULE, other, press, key="because-dart-sewn-before-pressed")
-        for other in c.meeting(press, Action.SEW, Action.TURN_UP, Action.SET_ZIP):
+        for other in c.meeting(press, Action.SEW, Action.TURN_UP, Action.SET_ZIP, Action.SET_ON):
             yield arc(RULE, press, other)
 
 

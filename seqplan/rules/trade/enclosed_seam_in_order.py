@@ -33,7 +33,7 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for shape in c.joins:
-        if shape.entry.seam is SeamKind.FRENCH:
+        if shape.entry.seam in {SeamKind.FRENCH, SeamKind.FLAT_FELLED, SeamKind.OWN}:
             continue
         present = [tidying(c, shape.entry.id, action) for action in _IN_ORDER]
         present.append(tidying(c, shape.entry.id, Action.TURN) + _turned_by_hand(c, shape.entry.id))
@@ -43,12 +43,12 @@ def _derive(c: Construction) -> Iterator[Reason]:
                 yield from (arc(RULE, a, b) for a in earlier for b in later)
 
 
-_IN_ORDER = (Action.TRIM, Action.CLIP, Action.PRESS)
+_IN_ORDER = (Action.TRIM, Action.GRADE, Action.CLIP, Action.PRESS)
 
 
 def _turned_by_hand(c: Construction, seam: EntryId) -> tuple[Operation, ...]:
     """Entries that turn a piece which this faced seam attaches."""
-    if c.garment.entry[seam].seam is not SeamKind.FACED:
+    if c.garment.entry[seam].seam not in {SeamKind.FACED, SeamKind.ENCLOSED}:
         return ()
     turns = c.on_pieces(c.main(seam).pieces, Action.TURN)
     return tuple(op for op in turns if c.entry(op).verb is Verb.TURN)

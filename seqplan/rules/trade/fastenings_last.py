@@ -36,6 +36,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 _EDGE_WORK = (
     Action.SEW,
+    Action.SET_ON,
+    Action.CLOSE_BAND,
     Action.FINISH,
     Action.PRESS,
     Action.TURN,

@@ -31,7 +31,7 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for finish in c.acting(Action.FINISH):
-        for cover in c.meeting(finish, Action.SET_ZIP, Action.HEM, Action.CASE):
+        for cover in c.meeting(finish, Action.SET_ZIP, Action.HEM, Action.CASE, Action.SET_ON):
             yield arc(RULE, finish, cover)
 
 

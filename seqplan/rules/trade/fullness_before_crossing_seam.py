@@ -30,7 +30,9 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for fold in c.acting(Action.DART, Action.PLEAT, Action.GATHER):
-        for other in c.meeting(fold, Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP):
+        for other in c.meeting(
+            fold, Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP, Action.SET_ON
+        ):
             yield arc(RULE, fold, other)
 
 

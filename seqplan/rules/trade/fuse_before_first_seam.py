@@ -34,7 +34,19 @@ def _derive(c: Construction) -> Iterator[Reason]:
             yield arc(RULE, fuse, other)
 
 
-_STITCHING = (Action.SEW, Action.BASTE, Action.FINISH, Action.SET_ZIP, Action.TURN_UP)
+_STITCHING = (
+    Action.SEW,
+    Action.BASTE,
+    Action.HOLD,
+    Action.FINISH,
+    Action.SET_ZIP,
+    Action.SET_ON,
+    Action.STITCH_ON,
+    Action.FOLD_BAND,
+    Action.MAKE_STRAP,
+    Action.TURN_UP,
+    Action.BUTTONHOLE,
+)
 
 
 RULE = Rule(

@@ -35,7 +35,15 @@ def _derive(c: Construction) -> Iterator[Reason]:
             yield arc(RULE, stay, other)
 
 
-_HANDLING = (Action.SEW, Action.BASTE, Action.SET_ZIP, Action.CLIP, Action.TURN_UP, Action.FIT)
+_HANDLING = (
+    Action.SEW,
+    Action.BASTE,
+    Action.SET_ZIP,
+    Action.SET_ON,
+    Action.CLIP,
+    Action.TURN_UP,
+    Action.FIT,
+)
 
 
 RULE = Rule(

@@ -1,0 +1,41 @@
+"""Buttonholes come before buttons.
+
+Why
+---
+The place of each button is marked through the finished buttonhole.
+
+Fires
+-----
+`holes` before `buttons`.
+
+Stays quiet
+-----------
+What is attached is no button.
+
+Sources
+-------
+Apparel: Design, Textiles & Construction, Goodheart-Willcox, 2012, p. 465; Making buttonholes,
+secrets of self-sufficiency.
+"""
+
+from collections.abc import Iterator
+
+from seqplan.base.ids import RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.reason import Reason
+from seqplan.model.operation import Action
+from seqplan.recipes.construction import Construction
+from seqplan.rules.rule import Rule, arc
+
+
+def _derive(c: Construction) -> Iterator[Reason]:
+    for button in c.acting(Action.ATTACH):
+        notion = c.garment.notion.get(button.notions[0]) if button.notions else None
+        if notion is not None and "button" in notion.kind.casefold():
+            for hole in c.acting(Action.BUTTONHOLE):
+                yield arc(RULE, hole, button)
+
+
+RULE = Rule(
+    RuleSlug("buttonholes-before-buttons"), Strength.SHOULD, _derive, __doc__ or "", numbers=(48,)
+)

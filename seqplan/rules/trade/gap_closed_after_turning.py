@@ -1,0 +1,46 @@
+"""The work is turned through its gap before the gap is closed.
+
+Why
+---
+A layer that is sewn shut all round cannot be turned any more.
+
+Fires
+-----
+The seam that leaves a gap, then `{turn: all}`, then `{close: lining-foot}`.
+
+Stays quiet
+-----------
+No seam leaves a gap, or nothing is turned.
+
+Sources
+-------
+Two published failures: How to line a sleeveless bodice, C. and J., 2008 and 2009; M. R. Shields,
+Industry Clothing Construction Methods (lined vest).
+"""
+
+from collections.abc import Iterator
+
+from seqplan.base.ids import RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.reason import Reason
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action
+from seqplan.recipes.construction import Construction
+from seqplan.rules.rule import Rule, arc
+
+
+def _derive(c: Construction) -> Iterator[Reason]:
+    for close in c.acting(Action.CLOSE_GAP):
+        gap = c.entry(close).closes
+        if gap is None:
+            continue
+        yield arc(RULE, c.main(gap), close, key="because-gap-before-closed")
+        for turn in c.on_pieces(close.pieces, Action.TURN):
+            if c.entry(turn).verb is Verb.TURN:
+                yield arc(RULE, c.main(gap), turn, key="because-gap-before-turned")
+                yield arc(RULE, turn, close)
+
+
+RULE = Rule(
+    RuleSlug("gap-closed-after-turning"), Strength.MUST, _derive, __doc__ or "", numbers=(35,)
+)

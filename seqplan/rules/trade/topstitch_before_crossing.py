@@ -1,0 +1,44 @@
+"""A seam is pressed, then topstitched, and both before another seam crosses it.
+
+Why
+---
+A row that begins after the crossing shows its ends; inside a tube it is awkward, and a layer that
+was added since is caught.
+
+Fires
+-----
+`yoke/press` before `yoke/topstitch`; `yoke/topstitch` before the armhole seam that crosses it.
+
+Stays quiet
+-----------
+The seam is not topstitched.
+
+Sources
+-------
+The classic shirt, P. Powell, 2020; Cargo trousers, operation breakdown, 2015; T-shirt process
+flow, textileflowchart, 2015 (shoulder topstitched before the neck rib).
+"""
+
+from collections.abc import Iterator
+
+from seqplan.base.ids import RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.reason import Reason
+from seqplan.model.operation import Action
+from seqplan.recipes.construction import Construction
+from seqplan.rules.crossings import tidied_before_crossed, tidying
+from seqplan.rules.rule import Rule, arc
+
+
+def _derive(c: Construction) -> Iterator[Reason]:
+    for shape in c.joins:
+        for row in tidying(c, shape.entry.id, Action.TOPSTITCH):
+            for action in (Action.FINISH, Action.PRESS, Action.TURN, Action.CLOSE_BAND):
+                for before in tidying(c, shape.entry.id, action):
+                    yield arc(RULE, before, row, key="because-ready-before-topstitching")
+    yield from tidied_before_crossed(RULE, c, Action.TOPSTITCH)
+
+
+RULE = Rule(
+    RuleSlug("topstitch-before-crossing"), Strength.SHOULD, _derive, __doc__ or "", numbers=(38, 76)
+)
