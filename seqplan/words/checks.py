@@ -53,4 +53,14 @@ SENTENCES: Final[dict[str, str]] = {
         "The program keeps them in order by `after:`, `makes:` and `uses:`, but cannot tell what"
         " they do to the cloth."
     ),
+    "left-out-pieces": "{entry} needs the piece {name}, which {pick} leaves out",
+    "left-out-notions": "{entry} needs the notion {name}, which {pick} leaves out",
+    "left-out-entries": "{entry} needs the operation {name}, which {pick} leaves out",
+    "left-out-results": "{entry} uses {name}, and {pick} leaves out what makes it",
+    "left-out-fix": (
+        "Say {when} in {entry}, too, or put what concerns {name} into an operation of its own."
+    ),
+    "pick-unknown-choice": "no choice is called {name}",
+    "pick-unknown-option": "{choice} has no option {found}",
+    "pick-nothing": "This garment has no choices.",
 }
