@@ -5,7 +5,7 @@ from seqplan.model.entry import Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Segment
 from seqplan.tell import usual
-from seqplan.tell.names import name_edges, name_seam, readable
+from seqplan.tell.names import name_edges, name_pieces, name_seam, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -25,6 +25,11 @@ def set_zip(s: Scene) -> Told:
     if s.entry.method is ZipMethod.CENTRED:
         row = say("step-stitch-centred", distance=s.usual(usual.CENTRED_ZIP))
         return Told((say("step-set-centred", **values), row), runs)
+    if s.entry.method is ZipMethod.LAPPED:
+        rows = [say(key, distance=s.usual(usual.LAPPED_ZIP)) for key in _LAPPED_ROWS]
+        return Told((say("step-set-lapped", **values), *rows), runs)
+    if s.entry.method is ZipMethod.FLY:
+        return Told(_set_fly(s), runs)
     values["edges"] = s.edges
     if s.allowance is None or upper is None:
         first = say("step-set-invisible-plain", **values)
@@ -34,6 +39,51 @@ def set_zip(s: Scene) -> Told:
     mark = say("step-zip-mark-sides", notion=s.notion_name)
     row = say("step-stitch-invisible", opening=opening)
     return Told((mark, first, row, say("step-set-other-tape")), say("step-check-invisible"))
+
+
+_LAPPED_ROWS = ("step-stitch-lapped-under", "step-stitch-lapped-over")
+
+
+def _set_fly(s: Scene) -> tuple[str, ...]:
+    """The zip of a fly: first tape to the facing, second to the other side."""
+    values = {"notion": s.notion_name, "edges": s.edges, "below": stop_below(s)}
+    return (
+        say("step-set-fly-under", **values),
+        say("step-set-fly-over", facing=_fly_facing(s)),
+    )
+
+
+def set_fly_facing(s: Scene) -> Told:
+    """Sewing the facing of a fly on."""
+    values = {"facing": _fly_facing(s), "edges": s.edges}
+    if s.allowance is None:
+        return Told((say("step-fly-facing-unknown", **values),))
+    return Told((say("step-fly-facing", allowance=both(s.allowance), **values),))
+
+
+def press_zip(s: Scene) -> Told:
+    """Pressing what a zip is set into: a basted opening, or the facing of a fly."""
+    if s.entry.method is ZipMethod.FLY:
+        return Told((say("step-fly-press", facing=_fly_facing(s), edges=s.edges),))
+    return Told((say("step-zip-press", opening=s.edge_title(s.op.segments[0])),))
+
+
+def stitch_shield(s: Scene) -> Told:
+    """Sewing the shield of a fly on."""
+    shield = s.entry.partners[1:]
+    name = name_pieces(s.garment, shield) if shield else say("step-fly-the-shield")
+    return Told((say("step-fly-shield", shield=name),), say("step-check-fly-shield"))
+
+
+def topstitch_fly(s: Scene) -> Told:
+    """The curved row of a fly."""
+    text = say("step-fly-topstitch", stitch=usual.stitch(usual.TOPSTITCH_LENGTH))
+    return Told((text,), say("step-check-fly"))
+
+
+def _fly_facing(s: Scene) -> str:
+    facing = s.entry.partners[:1]
+    return name_pieces(s.garment, facing) if facing else say("step-fly-the-facing")
 
 
 def stop_below(s: Scene) -> str:
@@ -54,13 +104,28 @@ def attach(s: Scene) -> Told:
     """Sewing on a hook, buttons or anything else."""
     name = s.notion_name
     check = say("step-check-attach")
-    count = s.notion.count if s.notion else 1
+    count = s.entry.number or (s.notion.count if s.notion else 1)
     how_many = (say("step-attach-count", count=count),) if count > 1 else ()
+    where = s.edges_and_places
     if "hook" in name:
-        return Told((say("step-attach-hook", edges=s.edges), *how_many), check)
+        return Told((say("step-attach-hook", edges=where), *how_many), check)
     if "button" in name:
-        return Told((say("step-attach-button", notion=name, edges=s.edges), *how_many), check)
-    return Told((say("step-attach", notion=name, edges=s.edges), *how_many))
+        return Told((say("step-attach-button", notion=name, edges=where), *how_many), check)
+    return Told((say("step-attach", notion=name, edges=where), *how_many))
+
+
+def stitch_on(s: Scene) -> Told:
+    """Sewing a finished piece, a label or a loop onto the garment by machine."""
+    where = s.edges_and_places
+    if s.entry.pieces:
+        text = say("step-stitch-piece-on", pieces=s.entry_pieces, place=where)
+        return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))
+    values = {"notion": s.notion_name, "place": where}
+    if "label" in s.notion_name:
+        return Told((say("step-stitch-label-on", distance=s.usual(usual.EDGE_STITCH), **values),))
+    if "loop" in s.notion_name:
+        return Told((say("step-stitch-loop-on", **values),), say("step-check-stitch-on"))
+    return Told((say("step-stitch-trimming-on", distance=s.usual(usual.EDGE_STITCH), **values),))
 
 
 def tack(s: Scene) -> Told:
@@ -94,5 +159,16 @@ TELLERS = {
     Action.SET_ZIP: set_zip,
     Action.REMOVE_BASTING: remove_basting,
     Action.ATTACH: attach,
+    Action.STITCH_ON: stitch_on,
     Action.TACK: tack,
 }
+
+OF_VERB = {
+    Verb.INSERT: {
+        Action.SET_ON: set_fly_facing,
+        Action.PRESS: press_zip,
+        Action.STITCH_ON: stitch_shield,
+        Action.TOPSTITCH: topstitch_fly,
+    }
+}
+"""Who tells what the recipes of this verb do."""

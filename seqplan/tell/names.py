@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry
 from seqplan.model.garment import Garment
-from seqplan.model.piece import EdgeRef, Hand, Layer
+from seqplan.model.piece import EdgeRef, Hand, Layer, Place
 from seqplan.words.say import say
 
 
@@ -112,6 +112,25 @@ def _name_group(
     count = sum(len(garment.piece[ref.piece].segments(ref.edge, ref.hand)) for ref in held)
     key = "step-edge-of" if count == 1 else "step-edges-of"
     return say(key, edges=listing(edges), pieces=name_pieces(garment, pieces))
+
+
+def name_places(garment: Garment, places: Iterable[Place]) -> str:
+    """Places on faces: "the pocket place mark of the front piece on the wearer's left"."""
+    return listing(dict.fromkeys(_name_place(garment, place) for place in places))
+
+
+def _name_place(garment: Garment, place: Place) -> str:
+    piece = garment.piece[place.piece]
+    told = name_pieces(garment, (place.piece,))
+    if place.hand is not None:
+        key = "step-place-left" if place.hand is Hand.LEFT else "step-place-right"
+        told = say(key, piece=piece.title)
+    if place.name is None:
+        return told
+    kind = "edge" if place.name in piece.edge_names else "line"
+    if any(spot.name == place.name for spot in piece.spots):
+        kind = "mark"
+    return say(f"step-place-{kind}", name=readable(place.name), pieces=told)
 
 
 def name_seam(garment: Garment, entry: Entry) -> str:

@@ -14,7 +14,15 @@ from seqplan.recipes.construction import Construction
 from seqplan.surface.glued import Part, Surface
 from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
-from seqplan.tell.names import name_edges, name_pieces, name_seam, readable
+from seqplan.tell.names import (
+    in_garment_order,
+    listing,
+    name_edges,
+    name_pieces,
+    name_places,
+    name_seam,
+    readable,
+)
 from seqplan.tell.usual import told
 from seqplan.words.say import say
 
@@ -49,8 +57,9 @@ class Scene:
 
     @cached_property
     def refs(self) -> tuple[EdgeRef, ...]:
-        """The edges that are named: those of the casing for what goes through one."""
-        return self.garment.entry[self.entry.into].run if self.entry.into else self.entry.run
+        """The edges that are named: those of the entry whose casing or gap it is, for such."""
+        other = self.entry.into or self.entry.closes
+        return self.garment.entry[other].run if other else self.entry.run
 
     @cached_property
     def edges(self) -> str:
@@ -216,6 +225,59 @@ class Scene:
     def edge_title(self, segment: Segment) -> str:
         """The name of a cut edge as people read it."""
         return readable(self.c.rings.name(segment))
+
+    # -- what is set on, and where ---------------------------------------------------------
+
+    @cached_property
+    def partners(self) -> str:
+        """What is set on, as a sentence calls it: the pieces, the tape, or just the band."""
+        if self.entry.partners:
+            return name_pieces(self.garment, self.entry.partners)
+        if self.notion is not None:
+            return say("step-the", name=self.notion_name)
+        return say("step-band-the")
+
+    @cached_property
+    def own_pieces(self) -> str:
+        """The pieces that the operation itself acts on, in the order of the file."""
+        return name_pieces(self.garment, in_garment_order(self.garment, self.op.pieces))
+
+    @cached_property
+    def entry_pieces(self) -> str:
+        """The pieces that the entry is about: pockets, straps, bags."""
+        return name_pieces(self.garment, self.entry.pieces)
+
+    @cached_property
+    def attached(self) -> str:
+        """The edges by which bands, bindings and plackets are sewn on; may be empty."""
+        to = self.c.shapes[self.entry.id].to
+        refs = dict.fromkeys(EdgeRef(s.piece, self.c.rings.name(s)) for s in sorted(to))
+        return name_edges(self.garment, tuple(refs))
+
+    @cached_property
+    def op_edges(self) -> str:
+        """The cut edges that the operation itself acts on."""
+        named = (EdgeRef(s.piece, self.c.rings.name(s)) for s in self.op.segments)
+        return name_edges(self.garment, tuple(dict.fromkeys(named)))
+
+    @cached_property
+    def places(self) -> str:
+        """The places on faces of pieces, those of the operation's pieces where it has fewer."""
+        return name_places(self.garment, [p for p in self.entry.places if p.piece in self._own])
+
+    @cached_property
+    def edges_and_places(self) -> str:
+        """Edges and places on faces, where an entry may name both."""
+        places = name_places(self.garment, self.entry.places)
+        return listing(name for name in (self.edges, places) if name)
+
+    @property
+    def _own(self) -> frozenset[PieceId]:
+        return self.op.pieces or frozenset(place.piece for place in self.entry.places)
+
+    def copies(self, pieces: Iterable[PieceId]) -> int:
+        """How many copies of these pieces there are."""
+        return sum(self.garment.piece[id_].copies for id_ in dict.fromkeys(pieces))
 
     @property
     def is_join(self) -> bool:

@@ -1,7 +1,7 @@
-"""Sentences for seams: laying together, stitching, tidying, pressing, turning."""
+"""Sentences for seams: laying together, catching things between, stitching, basting."""
 
 from seqplan.base.measure import Length, both
-from seqplan.model.entry import Portion, SeamKind, Verb
+from seqplan.model.entry import Caught, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.operation import Action
 from seqplan.tell import usual
 from seqplan.tell.names import (
@@ -20,11 +20,14 @@ from seqplan.words.say import say
 
 def sew(s: Scene) -> Told:
     """The stitching that makes a seam, or the first row of a French one."""
+    if s.entry.seam is SeamKind.LAPPED and s.entry.to:
+        return _lap(s)
     crosses_zip = _crosses_zip(s)
     texts = [say("step-open-zip-first")] if crosses_zip else []
-    texts += [_lay(s), *_matching(s), _stitch(s), *_ends(s)]
+    texts += [*_rolled(s), _lay(s), *_caught(s), *matching(s), stitch(s), *_ends(s)]
     if crosses_zip:
         texts.append(say("step-over-zip"))
+    texts += [*_round_bags(s), *_drawn_out(s)]
     if s.turns_corner:
         texts.append(say("step-turned-at-corner"))
     if s.is_once_for_each_side:
@@ -34,8 +37,24 @@ def sew(s: Scene) -> Told:
     return Told(tuple(texts), say("step-check-crossing" if s.crossed else "step-check-seam"))
 
 
+def _lap(s: Scene) -> Told:
+    """One edge, pressed under, on the right side of the other."""
+    other = name_edges(s.garment, s.entry.to)
+    values = {"one": s.edges, "other": other}
+    if s.allowance is None:
+        lay = say("step-lap-unknown", **values)
+    else:
+        lay = say("step-lap", allowance=both(s.allowance), **values)
+    row = say("step-lap-stitch", distance=s.usual(usual.EDGE_STITCH))
+    texts = (lay, *_caught(s), *matching(s), row, *_ends(s), *again(s))
+    return Told(texts, say("step-check-lap"))
+
+
 def enclose(s: Scene) -> Told:
-    """The second row of a French seam."""
+    """The second row of a French or flat-felled seam."""
+    if s.entry.seam is SeamKind.FLAT_FELLED:
+        text = say("step-fell", seam=s.seam, distance=s.usual(usual.EDGE_STITCH))
+        return Told((text, *again(s)), say("step-check-fell"))
     if s.allowance is None:
         text = say("step-enclose-unknown", seam=s.seam)
     else:
@@ -49,6 +68,8 @@ def baste(s: Scene) -> Told:
     if s.entry.method is not None:
         return _baste_for_zip(s)
     key = "step-baste-alone" if s.is_alone else "step-baste"
+    if _suffix(s) and not s.is_alone:
+        key = "step-baste-wrong" if _suffix(s) == "-french" else "step-baste-over"
     values = {"distance": s.usual(usual.BASTE_OUTSIDE)}
     if s.is_alone:
         values |= {"pieces": name_copies(s.garment, s.piece_ids), "edges": s.edges}
@@ -57,81 +78,6 @@ def baste(s: Scene) -> Told:
     if s.allowance is None:
         return Told((say(f"{key}-unknown", **values),))
     return Told((say(key, allowance=both(s.allowance), **values),))
-
-
-def trim(s: Scene) -> Told:
-    """Trimming: of a French seam, of a faced one, or of what an entry names."""
-    if s.entry.verb is Verb.TRIM:
-        return Told((say("step-trim-edges", edges=s.edges, width=s.usual(usual.TRIMMED)),))
-    if s.entry.seam is SeamKind.FRENCH:
-        return _trim_french(s)
-    widths = {"narrow": s.usual(usual.GRADED_NARROW), "wide": s.usual(usual.GRADED_WIDE)}
-    if not s.inner():
-        return Told((say("step-trim-graded-plain", seam=s.seam, **widths), *again(s)))
-    names = {"inner": _inner(s), "outer": name_pieces(s.garment, s.outer())}
-    return Told((say("step-trim-graded", seam=s.seam, **names, **widths), *again(s)))
-
-
-def clip(s: Scene) -> Told:
-    """Clipping along curves."""
-    widths = {"from_width": s.usual(usual.CLIP_FROM), "to_width": s.usual(usual.CLIP_TO)}
-    check = say("step-check-clip")
-    if s.entry.verb is Verb.CLIP:
-        return Told((say("step-clip-edges", edges=s.edges, **widths),), check)
-    return Told((say("step-clip-seam", seam=s.seam, **widths), *again(s)), check)
-
-
-def press_over(s: Scene) -> Told:
-    """Pressing a French seam between its rows."""
-    return Told((say("step-press-over", seam=s.seam), *again(s)))
-
-
-def press(s: Scene) -> Told:
-    """Pressing a seam, a dart, a pleat, a hem or what an entry names."""
-    entry = s.entry
-    if entry.verb is Verb.PRESS:
-        return Told((say("step-press-edges", edges=s.edges),))
-    if entry.verb in {Verb.DART, Verb.PLEAT}:
-        return Told((say(f"step-press-{entry.verb.value}", edges=s.edges),))
-    if entry.verb is Verb.HEM:
-        return Told((say("step-press-hem", edges=s.edges), *again(s)))
-    if entry.verb is Verb.INSERT:
-        return Told((say("step-zip-press", opening=s.edge_title(s.op.segments[0])),))
-    if entry.seam is SeamKind.FACED and entry.press_to is None:
-        return Told((_press_to_facing(s), *again(s)))
-    return Told((_press_seam(s), *again(s)))
-
-
-def understitch(s: Scene) -> Told:
-    """The row that keeps a facing inside."""
-    distance = s.usual(usual.UNDERSTITCH)
-    if s.is_join and s.inner():
-        text = say("step-understitch", seam=s.seam, inner=_inner(s), distance=distance)
-    else:
-        text = say("step-understitch-plain", edges=s.edges, distance=distance)
-    return Told((text, *again(s)))
-
-
-def turn(s: Scene) -> Told:
-    """Turning a facing to the inside, or pieces right side out."""
-    if not s.is_join:
-        return Told((say("step-turn-pieces", pieces=s.pieces),))
-    if s.inner():
-        return Told((say("step-turn-facing", inner=_inner(s), seam=s.seam), *again(s)))
-    return Told((say("step-turn-facing-plain", seam=s.seam), *again(s)))
-
-
-def finish(s: Scene) -> Told:
-    """Finishing raw edges: two together, each apart, or what an entry names."""
-    if s.entry.seam is SeamKind.FINISHED_TOGETHER and s.is_join:
-        return Told((say("step-finish-together", seam=s.seam), *again(s)))
-    if s.is_join:
-        if s.c.main(s.entry.id).id in s.before:
-            return Told((say("step-finish-apart-after", seam=s.seam), *again(s)))
-        return Told((say("step-finish-apart", edges=s.all_edges),))
-    if s.crossed:
-        return Told((say("step-finish-over", edges=s.edges),))
-    return Told((say("step-finish-edges", edges=s.edges),))
 
 
 def again(s: Scene) -> tuple[str, ...]:
@@ -152,7 +98,7 @@ def _crosses_zip(s: Scene) -> bool:
 
 
 def _lay(s: Scene) -> str:
-    suffix = "-french" if s.entry.seam is SeamKind.FRENCH else ""
+    suffix = _suffix(s)
     if s.joins_tubes:
         return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
     if s.is_alone:
@@ -163,7 +109,61 @@ def _lay(s: Scene) -> str:
     return say(f"step-lay{suffix}", one=s.edges, other=other)
 
 
-def _matching(s: Scene) -> tuple[str, ...]:
+def _suffix(s: Scene) -> str:
+    """Which sides lie together: right sides where nothing else is said."""
+    if s.entry.seam is SeamKind.FRENCH or s.entry.sides is Sides.WRONG_TOGETHER:
+        return "-french"
+    return "-over" if s.entry.sides is Sides.RIGHT_TO_WRONG else ""
+
+
+def _rolled(s: Scene) -> list[str]:
+    """That the body is rolled up, or wrapped, so that the layers close round it."""
+    if s.entry.how is SeamMethod.ROLL:
+        return [say("step-roll-first")]
+    return [say("step-wrap-first")] if s.entry.how is SeamMethod.WRAP else []
+
+
+def _drawn_out(s: Scene) -> list[str]:
+    if s.entry.how in {SeamMethod.ROLL, SeamMethod.WRAP}:
+        return [say("step-roll-out")]
+    return []
+
+
+def _caught(s: Scene) -> list[str]:
+    """What is caught between the layers, and where."""
+    return [_caught_one(s, caught) for caught in s.entry.between]
+
+
+def _caught_one(s: Scene, caught: Caught) -> str:
+    if caught.edge is not None:
+        name = name_edges(s.garment, (caught.edge,))
+        key = "step-caught-edge"
+    elif caught.piece is not None:
+        name = name_pieces(s.garment, (caught.piece,))
+        key = "step-caught"
+    else:
+        notion = s.garment.notion[caught.notion] if caught.notion else None
+        kind = readable(notion.kind) if notion else ""
+        key = "step-caught-zip" if "zip" in kind else "step-caught"
+        name = say("step-the", name=kind)
+    if caught.at is None:
+        return say(key, name=name)
+    return say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
+
+
+def _round_bags(s: Scene) -> list[str]:
+    """That the seam goes round the bags of pockets that were sewn to its edges."""
+    pockets = (s.c.shapes[e.id] for e in s.garment.entries if e.verb is Verb.IN_SEAM_POCKET)
+    run = set(s.op.segments)
+    if not any(run & set(shape.run) for shape in pockets):
+        return []
+    if s.allowance is None:
+        return [say("step-round-bag-unknown")]
+    return [say("step-round-bag", allowance=both(s.allowance))]
+
+
+def matching(s: Scene) -> tuple[str, ...]:
+    """That seams which the run crosses meet."""
     names = list(dict.fromkeys(name_seam_plainly(entry) for entry in s.crossed))
     if not names:
         return ()
@@ -172,7 +172,10 @@ def _matching(s: Scene) -> tuple[str, ...]:
     return (say("step-match-seams", seams=listing(say("step-the", name=n) for n in names)),)
 
 
-def _stitch(s: Scene) -> str:
+def stitch(s: Scene) -> str:
+    """The row itself: how far from the raw edges, whether all the way round, what stays open."""
+    if s.entry.gap is not None and s.entry.portion is None:
+        return _stitch_gap(s, s.entry.gap)
     if s.entry.portion is not None:
         return _stitch_portion(s, s.entry.portion)
     if s.allowance is None:
@@ -187,6 +190,16 @@ def _stitch(s: Scene) -> str:
         overlap = s.usual(usual.OVERLAP_OF_STITCHING)
         return say("step-stitch-ring", allowance=allowance, overlap=overlap)
     return say("step-stitch", allowance=allowance)
+
+
+def _stitch_gap(s: Scene, gap: Length) -> str:
+    """A row that leaves a gap; how it is used later."""
+    key = "step-stitch-gap"
+    if any(e.verb is Verb.TURN for e in s.garment.entries) or s.entry.seam is SeamKind.ENCLOSED:
+        key = "step-stitch-gap-turn"
+    if s.allowance is None:
+        return say(f"{key}-unknown", gap=both(gap))
+    return say(key, gap=both(gap), allowance=both(s.allowance))
 
 
 def _stitch_portion(s: Scene, portion: Portion) -> str:
@@ -209,53 +222,6 @@ def _ends(s: Scene) -> list[str]:
     return texts
 
 
-def _trim_french(s: Scene) -> Told:
-    texts = [say("step-trim-french", seam=s.seam, width=s.usual(usual.FRENCH_TRIMMED))]
-    if s.turns_corner:
-        texts.append(say("step-trim-french-corner"))
-    if s.allowance is not None:
-        texts += [
-            say(
-                "step-clip-french-mark",
-                edge=s.edge_title(segment),
-                depth=both(_clip_depth(s, s.allowance)),
-                short=s.usual(usual.FRENCH_CLIP_SHORT),
-            )
-            for segment in s.beside(s.op.segments, at_mark=True)
-        ]
-    return Told((*texts, *again(s)))
-
-
-def _clip_depth(s: Scene, allowance: Length) -> Length:
-    short = usual.usual(s.garment, usual.FRENCH_CLIP_SHORT).mm
-    return Length(max(allowance.mm - short, allowance.mm / 2), allowance.written_in)
-
-
-def _press_to_facing(s: Scene) -> str:
-    if not s.inner():
-        return say("step-press-facing-plain", seam=s.seam)
-    return say("step-press-facing", seam=s.seam, inner=_inner(s))
-
-
-_PLAIN_DIRECTIONS = {"open": "open", "up": "up", "down": "down", "one side": "aside"}
-
-
-def _press_seam(s: Scene) -> str:
-    where = (s.entry.press_to or "").strip()
-    word = where.removeprefix("the ").casefold()
-    if not word:
-        word = "open" if s.entry.seam in {SeamKind.PRESSED_OPEN, SeamKind.PLAIN} else "one side"
-    if word in _PLAIN_DIRECTIONS:
-        return say(f"step-press-seam-{_PLAIN_DIRECTIONS[word]}", seam=s.seam)
-    if word in {"left", "right"}:
-        return say("step-press-seam-worn", seam=s.seam, where=word)
-    return say("step-press-seam-to", seam=s.seam, where=where.removeprefix("the "))
-
-
-def _inner(s: Scene) -> str:
-    return name_pieces(s.garment, s.inner())
-
-
 def _baste_for_zip(s: Scene) -> Told:
     if s.allowance is None:
         return Told((say("step-zip-baste-plain", edges=s.edges),))
@@ -266,11 +232,4 @@ TELLERS = {
     Action.SEW: sew,
     Action.ENCLOSE: enclose,
     Action.BASTE: baste,
-    Action.TRIM: trim,
-    Action.CLIP: clip,
-    Action.PRESS_OVER: press_over,
-    Action.PRESS: press,
-    Action.UNDERSTITCH: understitch,
-    Action.TURN: turn,
-    Action.FINISH: finish,
 }

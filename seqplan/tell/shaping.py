@@ -1,9 +1,9 @@
 """Sentences for single parts and for pauses: fusing, staystitching, darts, fitting, free words."""
 
-from seqplan.base.measure import Length, both
+from seqplan.base.measure import Length, both, parse_length
 from seqplan.model.operation import Action
 from seqplan.tell import usual
-from seqplan.tell.names import as_sentence, readable
+from seqplan.tell.names import as_clause, as_sentence, name_pieces, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -12,9 +12,20 @@ from seqplan.words.say import say
 def fuse(s: Scene) -> Told:
     """Fusing interfacing."""
     check = say("step-check-fuse")
+    if s.entry.half:
+        return Told((_fuse_text(s), _fuse_half(s)), check)
+    return Told((_fuse_text(s),), check)
+
+
+def _fuse_text(s: Scene) -> str:
     if s.entry.fabric is None:
-        return Told((say("step-fuse-plain", pieces=s.pieces),), check)
-    return Told((say("step-fuse", fabric=readable(s.entry.fabric), pieces=s.pieces),), check)
+        return say("step-fuse-plain", pieces=s.pieces)
+    return say("step-fuse", fabric=readable(s.entry.fabric), pieces=s.pieces)
+
+
+def _fuse_half(s: Scene) -> str:
+    """Of strips: which half of the width is fused."""
+    return say("step-fuse-half", pieces=name_pieces(s.garment, s.entry.half))
 
 
 def staystitch(s: Scene) -> Told:
@@ -50,11 +61,20 @@ def gather(s: Scene) -> Told:
     return Told((say("step-gather", edges=s.edges, **rows),), say("step-check-pleat"))
 
 
-def topstitch(s: Scene) -> Told:
-    """Topstitching from the right side."""
-    distance = s.usual(usual.TOPSTITCH)
-    length = usual.stitch(usual.TOPSTITCH_LENGTH)
-    return Told((say("step-topstitch", edges=s.edges, distance=distance, stitch=length),))
+def where_topstitched(s: Scene) -> tuple[str, str]:
+    """How far from the seam or edge, and with which stitch."""
+    written = s.entry.topstitch or ""
+    length = parse_length(written, default_unit=s.garment.units)
+    distance = both(length) if length is not None else s.usual(usual.TOPSTITCH)
+    return distance, usual.stitch(usual.TOPSTITCH_LENGTH)
+
+
+def topstitched_side(s: Scene) -> str:
+    """The side on which a seam is topstitched, where the author names one."""
+    written = (s.entry.topstitch or "").strip()
+    if written.casefold() == "yes" or parse_length(written, default_unit=s.garment.units):
+        return ""
+    return readable(as_clause(written).removeprefix("on ").removeprefix("the "))
 
 
 def fit(s: Scene) -> Told:
@@ -78,7 +98,6 @@ TELLERS = {
     Action.DART: dart,
     Action.PLEAT: pleat,
     Action.GATHER: gather,
-    Action.TOPSTITCH: topstitch,
     Action.FIT: fit,
     Action.INSPECT: inspect,
     Action.DO: do,

@@ -5,25 +5,51 @@ from itertools import takewhile
 from typing import Final
 
 from seqplan.base.ids import OpId
+from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.station import STANDARD_FOOT
 from seqplan.plan.plan import Step
 from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
-from seqplan.tell import closures, folds, seams, shaping
+from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, tidying
 from seqplan.tell.names import as_sentence, capital, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
 from seqplan.words.say import say
 
-TELLERS: Final[Mapping[Action, Callable[[Scene], Told]]] = {
+Teller = Callable[[Scene], Told]
+
+TELLERS: Final[Mapping[Action, Teller]] = {
     **seams.TELLERS,
+    **tidying.TELLERS,
     **folds.TELLERS,
     **closures.TELLERS,
+    **pockets.TELLERS,
     **shaping.TELLERS,
+    **handling.TELLERS,
 }
-"""Who tells which action; every action has its teller."""
+"""Who tells which action, whatever the verb."""
+
+OF_VERB: Final[Mapping[Verb, Mapping[Action, Teller]]] = {
+    **bands.OF_VERB,
+    **pockets.OF_VERB,
+    **closures.OF_VERB,
+    **handling.OF_VERB,
+}
+"""Who tells an action where the verb has sentences of its own for it."""
+
+
+def teller_of(verb: Verb, action: Action) -> Teller:
+    """Who tells an action of an entry with this verb.
+
+    Raises
+    ------
+    KeyError
+        When nobody does: a fault of the program.
+    """
+    own = OF_VERB.get(verb, {})
+    return own[action] if action in own else TELLERS[action]
 
 
 def tell_step(
@@ -63,7 +89,7 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
     if own:
         told = Told((as_sentence(own),))
     else:
-        told = TELLERS[op.action](scene)
+        told = teller_of(scene.entry.verb, op.action)(scene)
         told = Told((*told.texts, *_place(scene, foot)), told.check)
     return Sentence(
         operation=op.id,

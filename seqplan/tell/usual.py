@@ -60,6 +60,29 @@ GATHER_FIRST = 6
 GATHER_SECOND = 13
 """Rows from the raw edge, 1/4 and 1/2 in: published rows at 6, 13 and 19 mm."""
 
+BAND_COVER = 2
+"""How far the loose edge of a band reaches over its seam, so that the row catches it: common
+practice."""
+PLACKET_SEAM = 6
+"""Strips on a slit, 1/4 in: common practice of shirt making."""
+BAG_NEARER = 3
+"""How much nearer to the raw edge a pocket bag is sewn on than the seam, so that its row hides:
+common practice."""
+POCKET_BAR = 6
+"""The triangle at the mouth of a patch pocket: common practice."""
+WELT_SEAM = 6
+WELT_END = 10
+"""Rows beside the line of a welt pocket, and how far before its ends the cut forks: common
+practice."""
+BOX_TRIMMED = 10
+"""What is left beyond the seam across a boxed corner: common practice."""
+FELL_TRIMMED = 3
+"""The under allowance of a flat-felled seam: 1/8 in: common practice."""
+STRAP_END = 10
+"""The turned-in end of a strap: common practice."""
+LAPPED_ZIP = 10
+"""The row of a lapped zip from its fold, 3/8 in: common practice."""
+
 STRAIGHT_STITCH = "2.5"
 STAYSTITCH_LENGTH = "2"
 TOPSTITCH_LENGTH = "3"
@@ -80,6 +103,12 @@ def stitch(mm: str) -> str:
     """A stitch length, also as stitches to the inch."""
     per_inch = round(MM_PER_INCH / Fraction(mm))
     return say("step-stitch-length", mm=mm, per_inch=per_inch)
+
+
+def less(garment: Garment, length: Length, mm: int) -> Length:
+    """A length made shorter by a measure of common practice, but never by more than half."""
+    by = usual(garment, mm).mm
+    return Length(max(length.mm - by, length.mm / 2), length.written_in)
 
 
 def first_turn(depth: Length) -> Length:

@@ -1,0 +1,282 @@
+"""Sentences for what is set on an edge and folded over it, and for straps."""
+
+from seqplan.base.measure import both
+from seqplan.model.entry import Closing, Ends, StrapMethod, Verb
+from seqplan.model.operation import Action
+from seqplan.tell import usual
+from seqplan.tell.names import capital, name_pieces
+from seqplan.tell.scene import Scene
+from seqplan.tell.seams import again, matching, stitch
+from seqplan.tell.sentence import Told
+from seqplan.tell.shaping import where_topstitched
+from seqplan.words.say import say
+
+# -- bands and bindings --------------------------------------------------------------------
+
+
+def fold_band(s: Scene) -> Told:
+    """Pressing a band before it is set on."""
+    check = say("step-check-band-fold")
+    if s.entry.closing is Closing.IN_ONE_SEAM:
+        return Told((say("step-band-fold-double", band=s.partners),), check)
+    if s.entry.verb is Verb.BIND:
+        return Told((say("step-binding-fold", band=s.partners),), check)
+    cover = s.usual(usual.BAND_COVER)
+    key = "step-band-fold" if len(s.entry.partners) < 2 else "step-band-under"
+    if len(s.entry.partners) < 2:
+        values = {"band": s.partners}
+    else:
+        values = {"outer": capital(_outer(s)), "inner": _inner(s)}
+    if s.allowance is None:
+        return Told((say(f"{key}-unknown", cover=cover, **values),), check)
+    under = both(usual.less(s.garment, s.allowance, usual.BAND_COVER))
+    return Told((say(key, cover=cover, under=under, **values),), check)
+
+
+def set_band(s: Scene) -> Told:
+    """Sewing a band to an edge."""
+    check = say("step-check-set-on")
+    if s.entry.closing is Closing.IN_ONE_SEAM:
+        texts = [
+            say("step-band-lay-double", band=s.partners, edges=s.edges),
+            say("step-band-stretch"),
+            *_ring_or_ends(s),
+            *matching(s),
+            stitch(s),
+        ]
+        return Told((*texts, *again(s)), check)
+    side = "-wrong" if s.entry.from_wrong_side else ""
+    if s.attached:
+        texts = [say(f"step-band-lay{side}", attached=s.attached, edges=s.edges)]
+    else:
+        texts = [say(f"step-band-lay-plain{side}", band=s.partners, edges=s.edges)]
+    if len(s.entry.partners) > 1:
+        texts.append(say("step-band-lay-two", inner=_inner(s)))
+    return Told((*texts, *_ring_or_ends(s), *matching(s), stitch(s), *again(s)), check)
+
+
+def set_binding(s: Scene) -> Told:
+    """Sewing a binding to an edge."""
+    side = "-wrong" if s.entry.from_wrong_side else ""
+    texts = [say(f"step-bind-lay{side}", band=s.partners, edges=s.edges)]
+    if s.is_ring and s.entry.ends is not Ends.JOINED:
+        values = {
+            "under": s.usual(usual.STRAP_END),
+            "overlap": s.usual(usual.OVERLAP_OF_STITCHING),
+        }
+        texts.append(say("step-bind-stitch-ring", **values))
+    else:
+        texts.append(say("step-bind-stitch"))
+    return Told((*texts, *again(s)), say("step-check-set-on"))
+
+
+def finish_band(s: Scene) -> Told:
+    """Finishing the allowances of a band that is caught in one seam."""
+    return Told((say("step-band-finish", edges=s.edges), *again(s)))
+
+
+def press_band(s: Scene) -> Told:
+    """Pressing the seam of a band."""
+    if s.entry.closing is Closing.IN_ONE_SEAM:
+        return Told((say("step-press-band-double", edges=s.edges), *again(s)))
+    return Told((say("step-press-band", band=s.partners), *again(s)))
+
+
+def close_ends(s: Scene) -> Told:
+    """Joining a band to a ring, or closing its ends."""
+    if s.op.part == "join":
+        if s.allowance is None:
+            return Told((say("step-band-join-unknown", band=s.partners),))
+        return Told((say("step-band-join", band=s.partners, allowance=both(s.allowance)),))
+    texts = (
+        say("step-band-ends", band=s.partners),
+        say("step-band-ends-trim", width=s.usual(usual.TRIMMED)),
+    )
+    return Told((*texts, *again(s)), say("step-check-band-ends"))
+
+
+def wrap(s: Scene) -> Told:
+    """Folding a band or binding over the edge."""
+    cover = s.usual(usual.BAND_COVER)
+    if len(s.entry.partners) > 1:
+        text = say("step-wrap-two", inner=_inner(s), cover=cover)
+    else:
+        side = "-wrong" if s.entry.from_wrong_side else ""
+        text = say(f"step-wrap{side}", band=s.partners, cover=cover)
+    return Told((text, *again(s)), say("step-check-wrap"))
+
+
+def close_band(s: Scene) -> Told:
+    """Fastening the loose edge of a band or binding."""
+    check = say("step-check-close-band")
+    if s.entry.closing is Closing.BY_HAND:
+        apart = s.usual(usual.SLIP_STITCH_APART)
+        text = say("step-close-band-hand", band=s.partners, apart=apart)
+    elif s.entry.closing is Closing.IN_THE_DITCH:
+        text = say("step-close-band-ditch")
+    else:
+        side = "-wrong" if s.entry.from_wrong_side else ""
+        ring = "-ring" if s.is_ring else ""
+        values = {"distance": s.usual(usual.EDGE_STITCH)}
+        if s.is_ring:
+            values["overlap"] = s.usual(usual.OVERLAP_OF_STITCHING)
+        text = say(f"step-close-band{side}{ring}", **values)
+    return Told((text, *again(s)), check)
+
+
+def topstitch_band(s: Scene) -> Told:
+    """Topstitching a band along its edges."""
+    distance, length = where_topstitched(s)
+    text = say("step-band-topstitch", band=s.partners, distance=distance, stitch=length)
+    return Told((text, *again(s)))
+
+
+def _ring_or_ends(s: Scene) -> list[str]:
+    if s.entry.ends is Ends.JOINED:
+        return [say("step-band-ring")]
+    if s.entry.ends is Ends.CLOSED:
+        return [say("step-band-ends-out")]
+    return [say("step-band-ends-level")] if s.entry.ends is Ends.OPEN else []
+
+
+def _outer(s: Scene) -> str:
+    return name_pieces(s.garment, s.entry.partners[:1])
+
+
+def _inner(s: Scene) -> str:
+    return name_pieces(s.garment, s.entry.partners[1:])
+
+
+# -- plackets ------------------------------------------------------------------------------
+
+
+def fold_placket(s: Scene) -> Told:
+    """Pressing the strips of a placket."""
+    seam = s.usual(usual.PLACKET_SEAM)
+    texts = [say("step-placket-fold", band=s.partners, seam=seam)]
+    if s.entry.verb is Verb.TOWER_PLACKET and len(s.entry.partners) > 1:
+        texts.append(say("step-placket-fold-tower", band=_inner(s)))
+    return Told(tuple(texts), say("step-check-band-fold"))
+
+
+def set_placket(s: Scene) -> Told:
+    """Sewing the strips to the slit."""
+    kind = "tower" if s.entry.verb is Verb.TOWER_PLACKET else "continuous"
+    seam = s.usual(usual.PLACKET_SEAM)
+    attached = s.attached or s.partners
+    values = {"attached": attached, "edges": s.edges}
+    lay = say(f"step-{kind}-lay", **({**values, "seam": seam} if kind != "tower" else values))
+    return Told(
+        (lay, say(f"step-{kind}-stitch", seam=seam), *_each_slit(s)), say("step-check-set-on")
+    )
+
+
+def wrap_placket(s: Scene) -> Told:
+    """Folding the strips over."""
+    kind = "tower" if s.entry.verb is Verb.TOWER_PLACKET else "continuous"
+    return Told((say(f"step-{kind}-wrap", band=s.partners), *_each_slit(s)))
+
+
+def close_placket(s: Scene) -> Told:
+    """Fastening the strips."""
+    distance = s.usual(usual.EDGE_STITCH)
+    if s.entry.verb is Verb.TOWER_PLACKET:
+        rows = (
+            say("step-tower-close", distance=distance),
+            say("step-tower-close-box", distance=distance),
+        )
+        return Told((*rows, *_each_slit(s)), say("step-check-tower"))
+    rows = (
+        say("step-continuous-close", distance=distance),
+        say("step-continuous-close-corner"),
+    )
+    return Told((*rows, *_each_slit(s)), say("step-check-continuous"))
+
+
+def _each_slit(s: Scene) -> tuple[str, ...]:
+    """That both sleeves, or however many, are done alike."""
+    count = s.copies(ref.piece for ref in s.entry.run)
+    if count < 2:
+        return ()
+    if count == 2:
+        return (say("step-other-side"),)
+    return (say("step-the-others", count=count),)
+
+
+# -- straps --------------------------------------------------------------------------------
+
+
+def fold_strap(s: Scene) -> Told:
+    """Pressing a strap in."""
+    under = s.usual(usual.STRAP_END)
+    return Told((say("step-strap-fold", pieces=s.entry_pieces, under=under), *_each_strap(s)))
+
+
+def make_strap(s: Scene) -> Told:
+    """Stitching a strap along."""
+    check = say("step-check-strap")
+    if s.entry.strap is StrapMethod.FOLDED:
+        distance = s.usual(usual.EDGE_STITCH)
+        text = say("step-strap-stitch", pieces=s.entry_pieces, distance=distance)
+        return Told((text, *_each_strap(s)), check)
+    if s.allowance is None:
+        text = say("step-strap-sew-unknown", pieces=s.entry_pieces)
+    else:
+        text = say("step-strap-sew", pieces=s.entry_pieces, allowance=both(s.allowance))
+    trim = say("step-strap-trim", width=s.usual(usual.TRIMMED))
+    return Told((text, say("step-strap-sew-end"), trim, *_each_strap(s)))
+
+
+def turn_strap(s: Scene) -> Told:
+    """Drawing a strap through itself."""
+    return Told((say("step-strap-turn", pieces=s.entry_pieces),))
+
+
+def press_strap(s: Scene) -> Told:
+    """Pressing a strap."""
+    return Told((say("step-strap-press", pieces=s.entry_pieces),), say("step-check-strap"))
+
+
+def topstitch_strap(s: Scene) -> Told:
+    """Topstitching a strap."""
+    distance, length = where_topstitched(s)
+    values = {"distance": distance, "stitch": length}
+    return Told((say("step-strap-topstitch", pieces=s.entry_pieces, **values),))
+
+
+def _each_strap(s: Scene) -> tuple[str, ...]:
+    count = s.copies(s.entry.pieces)
+    return (say("step-strap-count", count=count),) if count > 1 else ()
+
+
+_BANDS = {
+    Action.FOLD_BAND: fold_band,
+    Action.SET_ON: set_band,
+    Action.FINISH: finish_band,
+    Action.PRESS: press_band,
+    Action.CLOSE_ENDS: close_ends,
+    Action.WRAP: wrap,
+    Action.CLOSE_BAND: close_band,
+    Action.TOPSTITCH: topstitch_band,
+}
+_PLACKETS = {
+    Action.FOLD_BAND: fold_placket,
+    Action.SET_ON: set_placket,
+    Action.WRAP: wrap_placket,
+    Action.CLOSE_BAND: close_placket,
+}
+
+OF_VERB = {
+    Verb.BAND: _BANDS,
+    Verb.BIND: {**_BANDS, Action.SET_ON: set_binding},
+    Verb.TOWER_PLACKET: _PLACKETS,
+    Verb.CONTINUOUS_PLACKET: _PLACKETS,
+    Verb.STRAP: {
+        Action.FOLD_BAND: fold_strap,
+        Action.MAKE_STRAP: make_strap,
+        Action.TURN: turn_strap,
+        Action.PRESS: press_strap,
+        Action.TOPSTITCH: topstitch_strap,
+    },
+}
+"""Who tells what the recipes of these verbs do."""

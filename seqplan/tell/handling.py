@@ -1,0 +1,145 @@
+"""Sentences for preparing, holding, folding, turning through, waiting."""
+
+from seqplan.base.measure import both
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action
+from seqplan.model.piece import Layer
+from seqplan.tell import usual
+from seqplan.tell.folds import close_gap
+from seqplan.tell.names import as_clause, listing, name_pieces, readable
+from seqplan.tell.scene import Scene
+from seqplan.tell.sentence import Told
+from seqplan.words.say import say
+
+_HAND = "hand"
+
+
+def pretreat(s: Scene) -> Told:
+    """Washing cloth before it is cut."""
+    check = say("step-check-pretreat")
+    if not s.entry.fabrics:
+        return Told((say("step-pretreat-plain"),), check)
+    fabrics = listing(say("step-the", name=readable(name)) for name in s.entry.fabrics)
+    return Told((say("step-pretreat", fabrics=fabrics),), check)
+
+
+def cut(s: Scene) -> Told:
+    """Cutting out."""
+    return Told((say("step-cut", pieces=s.pieces),), say("step-check-cut"))
+
+
+def mark(s: Scene) -> Told:
+    """Carrying marks over."""
+    return Told((say("step-mark", pieces=s.pieces),), say("step-check-mark"))
+
+
+def hold(s: Scene) -> Told:
+    """Basting layers together for good."""
+    distance = s.usual(usual.BASTE_OUTSIDE)
+    if not s.entry.partners:
+        return Told((say("step-hold-alone", edges=s.edges, distance=distance),))
+    held = {s.garment.piece[id_].layer for id_ in s.entry.partners}
+    key = "step-hold-over" if held == {Layer.SHELL} else "step-hold"
+    base = name_pieces(s.garment, (ref.piece for ref in s.entry.run))
+    values = {"partner": s.partners, "pieces": base, "edges": s.edges}
+    row = say("step-hold-row", distance=distance)
+    return Told((say(key, **values), row), say("step-check-hold"))
+
+
+def fold(s: Scene) -> Told:
+    """Creasing an edge for later."""
+    return Told((say("step-fold", edges=s.edges),))
+
+
+def unfold(s: Scene) -> Told:
+    """Opening a fold again."""
+    return Told((say("step-unfold", edges=s.edges),))
+
+
+def nest(s: Scene) -> Told:
+    """Putting one layer into another."""
+    pieces = s.entry.pieces
+    inner = [id_ for id_ in pieces if s.garment.piece[id_].layer is not Layer.SHELL]
+    outer = [id_ for id_ in pieces if id_ not in inner]
+    if not inner or not outer:
+        return Told((say("step-nest-plain", pieces=s.pieces),))
+    key = "step-nest-right" if _is_joined_later(s, set(inner), set(outer)) else "step-nest"
+    names = {"inner": name_pieces(s.garment, inner), "outer": name_pieces(s.garment, outer)}
+    return Told((say(key, **names),))
+
+
+def _is_joined_later(s: Scene, inner: set[str], outer: set[str]) -> bool:
+    """Whether a seam that is still to be sewn joins the two layers, so that right sides meet."""
+    for shape in s.c.joins:
+        if s.c.main(shape.entry.id).id in s.before:
+            continue
+        for glue in shape.glues:
+            ends = {glue.first.piece, glue.second.piece}
+            if ends & inner and ends & outer:
+                return True
+    return False
+
+
+def roll(s: Scene) -> Told:
+    """Rolling the body up."""
+    if s.entry.through:
+        through = as_clause(s.entry.through)
+        return Told((say("step-roll-through", pieces=s.pieces, through=through),))
+    return Told((say("step-roll", pieces=s.pieces),))
+
+
+def open_zip(s: Scene) -> Told:
+    """Opening a zip, and why."""
+    turned = any(op.id not in s.before for op in s.c.acting(Action.TURN))
+    return Told((say("step-open" if turned else "step-open-plain", notion=s.notion_name),))
+
+
+def wait(s: Scene) -> Told:
+    """Waiting until cloth has settled."""
+    check = say("step-check-wait")
+    hours = s.entry.hours
+    if hours is None:
+        return Told((say("step-wait-plain"),), check)
+    key = "step-wait-on" if s.entry.pieces else "step-wait"
+    values = {"pieces": s.pieces} if s.entry.pieces else {}
+    if hours == 1:
+        return Told((say(f"{key}-one", **values),), check)
+    return Told((say(key, hours=hours, **values),), check)
+
+
+def send_out(s: Scene) -> Told:
+    """Giving pieces out of the house."""
+    return Told((say("step-send-out", pieces=s.pieces),), say("step-check-send-out"))
+
+
+def close(s: Scene) -> Told:
+    """Closing a gap that was left in a seam, or in a casing."""
+    other = s.garment.entry[s.entry.closes] if s.entry.closes else s.entry
+    if other.verb is Verb.CASING:
+        return close_gap(s)
+    if other.gap is None:
+        first = say("step-close-seam-gap", edges=s.edges)
+    else:
+        first = say("step-close-seam-gap-width", edges=s.edges, gap=both(other.gap))
+    if s.op.setup.station == _HAND:
+        row = say("step-close-seam-hand", apart=s.usual(usual.SLIP_STITCH_APART))
+    else:
+        row = say("step-close-seam-machine", distance=s.usual(usual.EDGE_STITCH))
+    return Told((first, row), say("step-check-seam-gap"))
+
+
+OF_VERB = {Verb.CLOSE: {Action.CLOSE_GAP: close}}
+
+TELLERS = {
+    Action.PRETREAT: pretreat,
+    Action.CUT: cut,
+    Action.MARK: mark,
+    Action.HOLD: hold,
+    Action.FOLD: fold,
+    Action.UNFOLD: unfold,
+    Action.NEST: nest,
+    Action.ROLL: roll,
+    Action.OPEN: open_zip,
+    Action.WAIT: wait,
+    Action.SEND_OUT: send_out,
+}

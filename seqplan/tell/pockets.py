@@ -1,0 +1,216 @@
+"""Sentences for pockets, boxed corners, slits and buttonholes."""
+
+from seqplan.base.measure import Length, both
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action
+from seqplan.tell import usual
+from seqplan.tell.names import name_places
+from seqplan.tell.scene import Scene
+from seqplan.tell.seams import again
+from seqplan.tell.sentence import Told
+from seqplan.words.say import say
+
+# -- patch pockets -------------------------------------------------------------------------
+
+
+def fold_mouth(s: Scene) -> Told:
+    """Folding the mouth of a pocket."""
+    edges = s.op_edges or s.entry_pieces
+    if s.entry.depth is None:
+        return Told((say("step-pocket-mouth-fold-unknown", edges=edges),))
+    first = both(usual.first_turn(s.entry.depth))
+    values = {"edges": edges, "first": first, "depth": both(s.entry.depth)}
+    return Told((say("step-pocket-mouth-fold", **values),))
+
+
+def hem_mouth(s: Scene) -> Told:
+    """Stitching the mouth of a pocket."""
+    edges = s.op_edges or s.entry_pieces
+    distance = s.usual(usual.EDGE_STITCH)
+    return Told((say("step-pocket-mouth", edges=edges, distance=distance),))
+
+
+def press_under(s: Scene) -> Told:
+    """Pressing the edges of a pocket under."""
+    edges = s.op_edges or s.entry_pieces
+    if s.allowance is None:
+        text = say("step-pocket-under-unknown", edges=edges)
+    else:
+        text = say("step-pocket-under", edges=edges, allowance=both(s.allowance))
+    return Told((text, say("step-pocket-round")), say("step-check-pocket-under"))
+
+
+def patch(s: Scene) -> Told:
+    """Stitching a pocket on."""
+    place = name_places(s.garment, s.entry.places)
+    if place:
+        lay = say("step-pocket-place", pocket=s.entry_pieces, place=place)
+    else:
+        lay = say("step-pocket-place-plain", pocket=s.entry_pieces)
+    distance = s.usual(usual.EDGE_STITCH)
+    row = say("step-pocket-stitch", distance=distance)
+    bars = say("step-pocket-bars", bar=s.usual(usual.POCKET_BAR))
+    return Told((lay, row, bars, *_each_copy(s)), say("step-check-pocket"))
+
+
+# -- pockets in seams ----------------------------------------------------------------------
+
+
+def finish_bag(s: Scene) -> Told:
+    """Finishing the edges of pocket bags."""
+    return Told((say("step-bag-finish", edges=s.op_edges or s.entry_pieces),))
+
+
+def set_bag(s: Scene) -> Told:
+    """Sewing pocket bags to the edges of a seam to be."""
+    texts = [say("step-bag-lay", bag=s.entry_pieces, edges=s.edges)]
+    nearer = s.usual(usual.BAG_NEARER)
+    if s.allowance is None:
+        texts.append(say("step-bag-stitch-unknown", less=nearer))
+    else:
+        row = both(usual.less(s.garment, s.allowance, usual.BAG_NEARER))
+        texts.append(say("step-bag-stitch", row=row, less=nearer))
+    count = s.copies(s.entry.pieces)
+    if count > 1:
+        texts.append(say("step-bag-all", count=count))
+    return Told(tuple(texts), say("step-check-bag"))
+
+
+def press_bag(s: Scene) -> Told:
+    """Pressing the bags away from the garment."""
+    return Told((say("step-bag-press", bag=s.entry_pieces),))
+
+
+# -- welts ---------------------------------------------------------------------------------
+
+
+def fold_welt(s: Scene) -> Told:
+    """Folding a welt."""
+    return Told((say("step-welt-fold", welt=s.own_pieces),))
+
+
+def set_welt(s: Scene) -> Told:
+    """Stitching welt and bag along the line."""
+    place = name_places(s.garment, s.entry.places)
+    seam = say("step-welt-rows", seam=s.usual(usual.WELT_SEAM))
+    if s.entry.partners:
+        lay = say("step-welt-set", welt=s.partners, bag=s.entry_pieces, place=place)
+    else:
+        lay = say("step-welt-set-plain", bag=s.entry_pieces, place=place)
+    return Told((lay, seam, *_each_copy(s)), say("step-check-welt-rows"))
+
+
+def cut_welt(s: Scene) -> Told:
+    """Cutting the mouth of a welt pocket."""
+    text = say("step-welt-slash", end=s.usual(usual.WELT_END))
+    return Told((text, *_each_copy(s)), say("step-check-slash-corner"))
+
+
+def turn_welt(s: Scene) -> Told:
+    """Pushing welt and bag through."""
+    if s.entry.partners:
+        text = say("step-welt-turn", welt=s.partners, bag=s.entry_pieces)
+    else:
+        text = say("step-welt-turn-plain", bag=s.entry_pieces)
+    return Told((text,), say("step-check-welt-turn"))
+
+
+def close_bag(s: Scene) -> Told:
+    """Closing the bag of a welt pocket."""
+    if s.allowance is None:
+        return Told((say("step-welt-bag-unknown", bag=s.entry_pieces),))
+    return Told((say("step-welt-bag", bag=s.entry_pieces, allowance=both(s.allowance)),))
+
+
+def close_welt_ends(s: Scene) -> Told:
+    """Stitching the triangles at the ends of a mouth."""
+    return Told((say("step-welt-ends"), *_each_copy(s)), say("step-check-welt"))
+
+
+def _each_copy(s: Scene) -> tuple[str, ...]:
+    count = s.copies(s.entry.pieces)
+    if count < 2:
+        return ()
+    if count == 2:
+        return (say("step-other-side"),)
+    return (say("step-the-others", count=count),)
+
+
+# -- corners, slits, buttonholes -----------------------------------------------------------
+
+
+def box(s: Scene) -> Told:
+    """Sewing across a corner."""
+    check = say("step-check-box")
+    trim = say("step-box-trim", width=s.usual(usual.BOX_TRIMMED))
+    if len({ref.edge for ref in s.entry.run}) == 1:
+        row = say("step-box-row-plain")
+        if s.allowance is not None:
+            row = say("step-box-row-cut-out", allowance=both(s.allowance))
+        return Told((say("step-box-cut-out", edges=s.edges), row, *again(s)), check)
+    first = say("step-box", pieces=s.pieces, edges=s.edges)
+    if s.entry.width is None:
+        return Told((first, say("step-box-row-plain"), trim, say("step-box-all")), check)
+    half = both(Length(s.entry.width.mm / 2, s.entry.width.written_in))
+    row = say("step-box-row", half=half, width=both(s.entry.width))
+    return Told((first, row, trim, say("step-box-all")), check)
+
+
+def slash(s: Scene) -> Told:
+    """Cutting a slit."""
+    slits = {slit.name: slit for ref in s.entry.run for slit in s.garment.piece[ref.piece].slits}
+    length = next((slits[r.edge].length for r in s.entry.run if r.edge in slits), None)
+    if length is None:
+        texts = [say("step-slash", edges=s.edges)]
+    else:
+        texts = [say("step-slash-long", edges=s.edges, length=both(length))]
+    if s.entry.verb is Verb.TOWER_PLACKET:
+        texts.append(say("step-slash-tower", seam=s.usual(usual.PLACKET_SEAM)))
+    return Told(tuple(texts), say("step-check-slash"))
+
+
+def buttonhole(s: Scene) -> Told:
+    """Working buttonholes."""
+    if s.places:
+        texts = [say("step-buttonhole-try"), say("step-buttonhole-on", place=s.places)]
+    else:
+        texts = [say("step-buttonhole-try"), say("step-buttonhole-plain")]
+    texts += _how_many(s)
+    return Told((*texts, say("step-buttonhole-open")), say("step-check-buttonhole"))
+
+
+def _how_many(s: Scene) -> list[str]:
+    number = s.entry.number
+    if number is None:
+        return []
+    if len(s.c.of_entry[s.entry.id]) > 1:
+        return [say("step-buttonhole-number-all", count=number)]
+    if number == 1:
+        return [say("step-buttonhole-number-one")]
+    return [say("step-buttonhole-number", count=number)]
+
+
+OF_VERB = {
+    Verb.PATCH_POCKET: {
+        Action.TURN_UP: fold_mouth,
+        Action.HEM: hem_mouth,
+        Action.PRESS_UNDER: press_under,
+        Action.STITCH_ON: patch,
+    },
+    Verb.IN_SEAM_POCKET: {
+        Action.FINISH: finish_bag,
+        Action.SET_ON: set_bag,
+        Action.PRESS: press_bag,
+    },
+    Verb.WELT_POCKET: {
+        Action.FOLD_BAND: fold_welt,
+        Action.STITCH_ON: set_welt,
+        Action.SLASH: cut_welt,
+        Action.TURN: turn_welt,
+        Action.CLOSE_BAND: close_bag,
+        Action.CLOSE_ENDS: close_welt_ends,
+    },
+}
+"""Who tells what the recipes of these verbs do."""
+
+TELLERS = {Action.BOX: box, Action.SLASH: slash, Action.BUTTONHOLE: buttonhole}

@@ -1,0 +1,212 @@
+"""Sentences for what follows a seam: trimming, finishing, pressing, turning, topstitching."""
+
+from seqplan.base.measure import Length, both
+from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.operation import Action
+from seqplan.tell import usual
+from seqplan.tell.names import as_clause, name_pieces
+from seqplan.tell.scene import Scene
+from seqplan.tell.seams import again
+from seqplan.tell.sentence import Told
+from seqplan.tell.shaping import topstitched_side, where_topstitched
+from seqplan.words.say import say
+
+
+def trim(s: Scene) -> Told:
+    """Trimming: of a French seam, of a faced one, or of what an entry names."""
+    if s.entry.verb is Verb.TRIM:
+        return Told((say("step-trim-edges", edges=s.edges, width=s.usual(usual.TRIMMED)),))
+    if s.entry.seam is SeamKind.FRENCH:
+        return _trim_french(s)
+    if s.entry.seam is SeamKind.FLAT_FELLED:
+        width = s.usual(usual.FELL_TRIMMED)
+        return Told((say("step-trim-fell", seam=s.seam, width=width), *again(s)))
+    return _graded(s)
+
+
+def grade(s: Scene) -> Told:
+    """Trimming allowances to different widths."""
+    if s.is_join:
+        return _graded(s)
+    widths = {"narrow": s.usual(usual.GRADED_NARROW), "wide": s.usual(usual.GRADED_WIDE)}
+    return Told((say("step-grade-edges", edges=s.edges, **widths),))
+
+
+def _graded(s: Scene) -> Told:
+    widths = {"narrow": s.usual(usual.GRADED_NARROW), "wide": s.usual(usual.GRADED_WIDE)}
+    if not s.inner():
+        return Told((say("step-trim-graded-plain", seam=s.seam, **widths), *again(s)))
+    names = {"inner": _inner(s), "outer": name_pieces(s.garment, s.outer())}
+    return Told((say("step-trim-graded", seam=s.seam, **names, **widths), *again(s)))
+
+
+def clip(s: Scene) -> Told:
+    """Clipping along curves."""
+    widths = {"from_width": s.usual(usual.CLIP_FROM), "to_width": s.usual(usual.CLIP_TO)}
+    check = say("step-check-clip")
+    if s.entry.verb is Verb.CLIP:
+        return Told((say("step-clip-edges", edges=s.edges, **widths),), check)
+    return Told((say("step-clip-seam", seam=s.seam, **widths), *again(s)), check)
+
+
+def press_over(s: Scene) -> Told:
+    """Pressing a French seam between its rows, or folding over the allowance of a felled one."""
+    if s.entry.seam is SeamKind.FLAT_FELLED:
+        return Told((say("step-fold-fell", seam=s.seam), *again(s)))
+    return Told((say("step-press-over", seam=s.seam), *again(s)))
+
+
+def press(s: Scene) -> Told:
+    """Pressing a seam, a dart, a pleat, a hem or what an entry names."""
+    verb = s.entry.verb
+    if verb is Verb.PRESS:
+        return Told((say("step-press-edges", edges=s.edges),))
+    if verb in {Verb.DART, Verb.PLEAT}:
+        return Told((say(f"step-press-{verb.value}", edges=s.edges),))
+    if verb is Verb.HEM:
+        return Told((say("step-press-hem", edges=s.edges), *again(s)))
+    return Told((_press_join(s), *again(s)))
+
+
+def _press_join(s: Scene) -> str:
+    """Pressing a seam: the way its kind wants, unless the author names another."""
+    seam = s.entry.seam
+    if s.entry.press_to is not None:
+        return _press_seam(s)
+    if seam in _PRESSED_THEIR_WAY:
+        return say(_PRESSED_THEIR_WAY[seam], seam=s.seam)
+    if seam is SeamKind.FACED or (seam is SeamKind.OWN and s.inner()):
+        return _press_to_facing(s)
+    return _press_seam(s)
+
+
+_PRESSED_THEIR_WAY = {
+    SeamKind.FLAT_FELLED: "step-press-fell",
+    SeamKind.LAPPED: "step-press-lap",
+    SeamKind.ENCLOSED: "step-press-enclosed",
+}
+
+
+def press_under(s: Scene) -> Told:
+    """Pressing the upper edge of a lapped seam under."""
+    if s.allowance is None:
+        return Told((say("step-press-under-unknown", edges=s.edges),))
+    return Told((say("step-press-under", edges=s.edges, allowance=both(s.allowance)),))
+
+
+def understitch(s: Scene) -> Told:
+    """The row that keeps a facing inside."""
+    distance = s.usual(usual.UNDERSTITCH)
+    if s.is_join and s.inner():
+        text = say("step-understitch", seam=s.seam, inner=_inner(s), distance=distance)
+    else:
+        text = say("step-understitch-plain", edges=s.edges, distance=distance)
+    return Told((text, *again(s)))
+
+
+def turn(s: Scene) -> Told:
+    """Turning a facing to the inside, or pieces right side out."""
+    if not s.is_join:
+        if s.entry.through:
+            through = as_clause(s.entry.through)
+            return Told((say("step-turn-through", pieces=s.pieces, through=through),))
+        return Told((say("step-turn-pieces", pieces=s.pieces),))
+    if s.entry.seam is SeamKind.ENCLOSED or (s.entry.seam is SeamKind.OWN and not s.inner()):
+        key = "step-turn-enclosed" if s.entry.gap is None else "step-turn-enclosed-gap"
+        return Told((say(key, pieces=s.pieces, seam=s.seam),), say("step-check-turned"))
+    if s.inner():
+        return Told((say("step-turn-facing", inner=_inner(s), seam=s.seam), *again(s)))
+    return Told((say("step-turn-facing-plain", seam=s.seam), *again(s)))
+
+
+def finish(s: Scene) -> Told:
+    """Finishing raw edges: two together, each apart, or what an entry names."""
+    if s.entry.seam is SeamKind.FINISHED_TOGETHER and s.is_join:
+        return Told((say("step-finish-together", seam=s.seam), *again(s)))
+    if s.entry.seam is SeamKind.BOUND and s.is_join:
+        key = "step-bind-apart" if s.entry.press_to == "open" else "step-bind-together"
+        return Told((say(key, seam=s.seam), *again(s)))
+    if s.is_join:
+        if s.c.main(s.entry.id).id in s.before:
+            return Told((say("step-finish-apart-after", seam=s.seam), *again(s)))
+        return Told((say("step-finish-apart", edges=s.all_edges),))
+    if s.crossed:
+        return Told((say("step-finish-over", edges=s.edges),))
+    return Told((say("step-finish-edges", edges=s.edges),))
+
+
+def topstitch(s: Scene) -> Told:
+    """Topstitching a seam, or what an entry names."""
+    distance, length = where_topstitched(s)
+    values = {"distance": distance, "stitch": length}
+    if not s.is_join:
+        return Told((say("step-topstitch", edges=s.edges, **values),))
+    if s.entry.seam is SeamKind.ENCLOSED:
+        return Told((say("step-topstitch-edge", seam=s.seam, **values), *again(s)))
+    side = topstitched_side(s)
+    if side == "both sides":
+        return Told((say("step-topstitch-both", seam=s.seam, **values), *again(s)))
+    if side:
+        return Told((say("step-topstitch-side", seam=s.seam, side=side, **values), *again(s)))
+    return Told((say("step-topstitch-seam", seam=s.seam, **values), *again(s)))
+
+
+def _trim_french(s: Scene) -> Told:
+    texts = [say("step-trim-french", seam=s.seam, width=s.usual(usual.FRENCH_TRIMMED))]
+    if s.turns_corner:
+        texts.append(say("step-trim-french-corner"))
+    if s.allowance is not None:
+        texts += [
+            say(
+                "step-clip-french-mark",
+                edge=s.edge_title(segment),
+                depth=both(_clip_depth(s, s.allowance)),
+                short=s.usual(usual.FRENCH_CLIP_SHORT),
+            )
+            for segment in s.beside(s.op.segments, at_mark=True)
+        ]
+    return Told((*texts, *again(s)))
+
+
+def _clip_depth(s: Scene, allowance: Length) -> Length:
+    short = usual.usual(s.garment, usual.FRENCH_CLIP_SHORT).mm
+    return Length(max(allowance.mm - short, allowance.mm / 2), allowance.written_in)
+
+
+def _press_to_facing(s: Scene) -> str:
+    if not s.inner():
+        return say("step-press-facing-plain", seam=s.seam)
+    return say("step-press-facing", seam=s.seam, inner=_inner(s))
+
+
+_PLAIN_DIRECTIONS = {"open": "open", "up": "up", "down": "down", "one side": "aside"}
+
+
+def _press_seam(s: Scene) -> str:
+    where = (s.entry.press_to or "").strip()
+    word = where.removeprefix("the ").casefold()
+    if not word:
+        word = "open" if s.entry.seam in {SeamKind.PRESSED_OPEN, SeamKind.PLAIN} else "one side"
+    if word in _PLAIN_DIRECTIONS:
+        return say(f"step-press-seam-{_PLAIN_DIRECTIONS[word]}", seam=s.seam)
+    if word in {"left", "right"}:
+        return say("step-press-seam-worn", seam=s.seam, where=word)
+    return say("step-press-seam-to", seam=s.seam, where=where.removeprefix("the "))
+
+
+def _inner(s: Scene) -> str:
+    return name_pieces(s.garment, s.inner())
+
+
+TELLERS = {
+    Action.TRIM: trim,
+    Action.GRADE: grade,
+    Action.CLIP: clip,
+    Action.PRESS_OVER: press_over,
+    Action.PRESS_UNDER: press_under,
+    Action.PRESS: press,
+    Action.UNDERSTITCH: understitch,
+    Action.TURN: turn,
+    Action.FINISH: finish,
+    Action.TOPSTITCH: topstitch,
+}

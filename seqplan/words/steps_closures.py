@@ -1,0 +1,136 @@
+"""Sentences for zips, buttons and what else closes or is sewn on."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {
+    "step-press-coils": (
+        "Open the {notion} and, from the wrong side, press its rolled coils flat and away from"
+        " the tapes with a barely warm iron: too much heat melts them."
+    ),
+    "step-zip-mark-sides": (
+        "Close the {notion} and hold it behind the opening as it will be worn, with the slider at"
+        " the top and towards you; chalk L on the tape on your left and on the cloth beside it, R"
+        " on the other tape and the cloth beside that."
+    ),
+    "step-set-invisible": (
+        "Open the {notion} and lay the tape L face down on the right side of the cloth marked L,"
+        " along {edges}: the coil on the seam line, {allowance} from the raw edge, the flat of"
+        " the tape towards the raw edge, and the top stop {below} below the {upper} seam line."
+    ),
+    "step-set-invisible-plain": (
+        "Open the {notion} and lay the tape L face down on the right side of the cloth marked L,"
+        " along {edges}: the coil on the seam line, the flat of the tape towards the raw edge,"
+        " and the top stop {below} below the seam line at the top."
+    ),
+    "step-stitch-invisible": (
+        "Pin, and stitch close beside the coil from the top down to the mark where the {opening}"
+        " ends; backstitch."
+    ),
+    "step-set-other-tape": (
+        "Without twisting the zip, stitch the tape R to the cloth marked R in the same way."
+    ),
+    "step-check-invisible": (
+        "close the zip: from the right side only the slider shows, and both sides are level at"
+        " the top and at the mark."
+    ),
+    "step-zip-baste": (
+        "Lay {edges} right sides together and baste them {allowance} from the raw edges, with the"
+        " longest stitch and no backstitching."
+    ),
+    "step-zip-baste-plain": (
+        "Lay {edges} right sides together and baste them along the seam line, with the longest"
+        " stitch and no backstitching."
+    ),
+    "step-zip-press": (
+        "Press the basted {opening} open from the wrong side, in one line with the seam below."
+    ),
+    "step-set-centred": (
+        "Close the {notion} and lay it face down on the wrong side of the basted {opening}, the"
+        " teeth exactly over the seam line and the top stop {below} below the seam line at the"
+        " top; baste the tapes to the allowances."
+    ),
+    "step-stitch-centred": (
+        "From the right side stitch down one side {distance} from the seam line, across below the"
+        " bottom stop, and up the other side."
+    ),
+    "step-set-lapped": (
+        "Open the {notion} and lay it face down on the allowance of the {opening} that will lie"
+        " underneath, the teeth beside the basted seam line and the top stop {below} below the"
+        " seam line at the top; pin the tape to this allowance alone. The cloth that will lie on"
+        " top is the one that covers the zip."
+    ),
+    "step-stitch-lapped-under": (
+        "Stitch this tape down close to the teeth, through tape and allowance; then close the zip,"
+        " turn it face up, let the allowance fold narrowly beside the teeth, and stitch along that"
+        " fold, close to it: the other row will lie {distance} away on the other side."
+    ),
+    "step-stitch-lapped-over": (
+        "Lay the work flat, right side up; stitch across below the bottom stop and up the side"
+        " that lies on top, {distance} from the seam line, through cloth, allowance and the"
+        " second tape."
+    ),
+    "step-fly-the-facing": "the fly facing",
+    "step-fly-the-shield": "the fly shield",
+    "step-fly-facing": (
+        "Lay {facing} on {edges} of the side that will lie on top, right sides together; stitch"
+        " {allowance} from the raw edges from the top down to the mark where the opening ends,"
+        " and backstitch at both ends; trim to half and clip where it curves."
+    ),
+    "step-fly-facing-unknown": (
+        "Lay {facing} on {edges} of the side that will lie on top, right sides together; stitch"
+        " on the seam line of your pattern from the top down to the mark where the opening ends,"
+        " and backstitch at both ends; trim to half and clip where it curves."
+    ),
+    "step-fly-press": (
+        "Fold {facing} to the inside, roll the seam along {edges} a thread's width inwards, and"
+        " press; on the other side press the edge to the wrong side, a little nearer to the raw"
+        " edge, so that it reaches under the fly."
+    ),
+    "step-set-fly-under": (
+        "On the side that lies underneath, lay the closed {notion} under the pressed fold of"
+        " {edges}, face up, the teeth just clear of it and the top stop {below} below the seam"
+        " line at the top; pin and stitch close to the fold."
+    ),
+    "step-set-fly-over": (
+        "Close the fly as it will be worn and pin it; turn the work over, lay the loose tape flat"
+        " on {facing}, and stitch it to the facing alone with two rows, not through the front."
+    ),
+    "step-fly-shield": (
+        "Lay {shield}, folded lengthwise with its outer edges closed, under the zip on the side"
+        " that lies underneath, its raw edge level with that of the tape; stitch through tape and"
+        " allowances close to the first row, the other side of the fly held out of the way."
+    ),
+    "step-check-fly-shield": "the shield covers the whole zip from inside and is not caught.",
+    "step-fly-topstitch": (
+        "Fold the shield out of the way; from the right side topstitch the fly along the curved"
+        " line of the pattern, through the front and its facing, with a stitch of {stitch}; then"
+        " lay the shield back and sew a short bar through all layers at the lower end."
+    ),
+    "step-check-fly": "open and close it: nothing is caught, and the front lies flat over the zip.",
+    "step-stitch-piece-on": (
+        "Lay the end of {pieces} at {place}, as far in as the pattern shows, turn a raw end under,"
+        " and pin; see that it is not twisted before you pin its other end."
+    ),
+    "step-stitch-piece-box": (
+        "Stitch each end down as a square with a cross in it, and backstitch where the row ends."
+    ),
+    "step-stitch-label-on": (
+        "Fold the ends of the {notion} under, lay it at {place} where it will be seen or looked"
+        " for, and stitch it down {distance} from its edges; choose the bobbin thread to match"
+        " the right side."
+    ),
+    "step-stitch-loop-on": (
+        "Lay the {notion} double at {place}, its raw ends level with the raw edge or turned under,"
+        " and stitch forwards and backwards across the ends three times."
+    ),
+    "step-stitch-trimming-on": (
+        "Lay the {notion} along {place} without stretching it, pin, and stitch it down {distance}"
+        " from its edges."
+    ),
+    "step-check-stitch-on": "pull at it: it holds.",
+    "step-zip-unbaste": (
+        "Take out the basting along {edges}, with a seam ripper and tweezers, cutting every few"
+        " stitches."
+    ),
+    "step-check-zip-runs": "the zip opens and closes freely over its whole length.",
+}

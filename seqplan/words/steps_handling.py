@@ -1,0 +1,118 @@
+"""Sentences for what moves cloth and sews nothing lasting: cutting, folding, turning, waiting."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {
+    "step-pretreat": (
+        "Wash, dry and press {fabrics} the way the finished garment will be washed, before"
+        " anything is cut: new cloth may shrink."
+    ),
+    "step-pretreat-plain": (
+        "Wash, dry and press the cloth the way the finished garment will be washed, before"
+        " anything is cut: new cloth may shrink."
+    ),
+    "step-check-pretreat": "the cloth is dry, smooth and square before you lay the pattern on it.",
+    "step-cut": (
+        "Lay out all pieces of the pattern on the pressed cloth, grain arrows parallel to the"
+        " selvage, and pin or weigh them down; then cut {pieces} with long strokes, as many of"
+        " each as the cutting list says."
+    ),
+    "step-check-cut": "count the pieces and tick them off in the cutting list.",
+    "step-mark": (
+        "Before you take the pattern off, carry its marks over to {pieces}, on the wrong side,"
+        " with chalk or thread."
+    ),
+    "step-mark-things": (
+        "Before you take the pattern off, carry its marks over to {pieces}, on the wrong side,"
+        " with chalk or thread: {marks}."
+    ),
+    "step-check-mark": "each mark is on every copy of the piece, and can still be seen tomorrow.",
+    "step-fold": (
+        "Fold {edges} to the wrong side on the fold line of the pattern and press a sharp crease;"
+        " it shows later where the fold will lie."
+    ),
+    "step-unfold": "Open the fold along {edges} out flat again, and leave the crease as a guide.",
+    "step-nest": (
+        "Turn {inner} wrong side out and leave {outer} right side out; slip {inner} into"
+        " {outer}, so that wrong sides face each other, seams lie on seams and the raw edges are"
+        " level; pin."
+    ),
+    "step-nest-right": (
+        "Turn {outer} wrong side out and {inner} right side out; slip {inner} into {outer}, so"
+        " that right sides face each other, seams lie on seams and the raw edges are level; pin."
+    ),
+    "step-nest-plain": (
+        "Put the layers of {pieces} into one another, seams on seams and the raw edges level; pin."
+    ),
+    "step-roll": (
+        "Roll {pieces} up tightly from the far end until the roll lies well clear of the seam"
+        " that comes next, and hold it with a few pins."
+    ),
+    "step-roll-through": (
+        "Roll {pieces} up tightly from the far end until the roll lies well clear of the seam"
+        " that comes next, and hold it with a few pins; later it is drawn out through {through}."
+    ),
+    "step-open": (
+        "Open the {notion} for half of its length: once the seams round it are closed, the work"
+        " is turned out through it, and a closed zip cannot be reached from inside."
+    ),
+    "step-open-plain": "Open the {notion}, and leave it open until you are told to close it.",
+    "step-turn-through": (
+        "Turn {pieces} right side out through {through}, push the corners and curves out with"
+        " something blunt, and roll the seams to the edge."
+    ),
+    "step-wait": (
+        "Let it lie or hang for {hours} hours before you go on, so that the cloth can settle."
+    ),
+    "step-wait-one": (
+        "Let it lie or hang for an hour before you go on, so that the cloth can settle."
+    ),
+    "step-wait-on": (
+        "Hang {pieces} up by the upper edge for {hours} hours before you go on: cloth stretches"
+        " under its own weight, above all where it hangs on the slant."
+    ),
+    "step-wait-on-one": (
+        "Hang {pieces} up by the upper edge for an hour before you go on: cloth stretches under"
+        " its own weight, above all where it hangs on the slant."
+    ),
+    "step-wait-plain": "Let it lie or hang until the cloth has settled.",
+    "step-check-wait": "if an edge has grown longer, trim it even before you sew it.",
+    "step-send-out": (
+        "Give {pieces} out of the house now, with a slip that says your name, the number of"
+        " pieces, which side is the right one and what is to be done; go on when they are back."
+    ),
+    "step-check-send-out": "count the pieces when they leave and when they come back.",
+    "step-close-seam-gap": (
+        "Fold the allowances of the gap in along {edges}, in one line with the seam beside it,"
+        " press and pin."
+    ),
+    "step-close-seam-gap-width": (
+        "Fold the allowances of the gap of {gap} in along {edges}, in one line with the seam"
+        " beside it, press and pin."
+    ),
+    "step-close-seam-hand": (
+        "Sew it shut by hand with slip stitch, a stitch every {apart}; fasten the thread at both"
+        " ends."
+    ),
+    "step-close-seam-machine": (
+        "Stitch it shut, {distance} from the folds, and backstitch at both ends."
+    ),
+    "step-check-seam-gap": "the gap cannot be told from the seam beside it.",
+    "step-hold": (
+        "Lay {partner} on the wrong side of {pieces}, wrong sides together, the edges level;"
+        " smooth both layers from the middle outwards and pin along {edges}."
+    ),
+    "step-hold-over": (
+        "Lay {partner}, right side up, on the right side of {pieces}, the edges level; smooth"
+        " both layers from the middle outwards and pin along {edges}."
+    ),
+    "step-hold-row": (
+        "Baste within the seam allowance, {distance} outside the seam line, with the longest"
+        " stitch; from now on the two layers are handled as one."
+    ),
+    "step-hold-alone": (
+        "Baste the layers together along {edges} within the seam allowance, {distance} outside"
+        " the seam line, with the longest stitch; from now on they are handled as one."
+    ),
+    "step-check-hold": "both layers lie smooth; neither has a bubble.",
+}

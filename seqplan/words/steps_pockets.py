@@ -1,0 +1,204 @@
+"""Sentences for pockets, boxed corners, slits and buttonholes."""
+
+from typing import Final
+
+_POCKETS: Final[dict[str, str]] = {
+    "step-pocket-mouth-fold": (
+        "Fold {edges} to the wrong side by {first} and press; fold again by {depth}, press, and"
+        " pin."
+    ),
+    "step-pocket-mouth-fold-unknown": (
+        "Fold {edges} to the wrong side twice on the fold lines of your pattern, press, and pin"
+        " close to the inner fold."
+    ),
+    "step-pocket-mouth": (
+        "Stitch the mouth down along {edges}, {distance} from the inner fold, and backstitch at"
+        " the beginning and at the end."
+    ),
+    "step-pocket-under": (
+        "Press {edges} to the wrong side by {allowance}: the foot first, then the sides, with the"
+        " corners cut off at an angle where the layers would lie on one another."
+    ),
+    "step-pocket-under-unknown": (
+        "Press {edges} to the wrong side on the seam line of your pattern: the foot first, then"
+        " the sides, with the corners cut off at an angle where the layers would lie on one"
+        " another."
+    ),
+    "step-pocket-round": (
+        "For a rounded corner run a gathering thread round it first and draw it up over a piece"
+        " of card cut to the finished shape."
+    ),
+    "step-check-pocket-under": "lay it on the pattern: both sides are equally long and straight.",
+    "step-pocket-place": (
+        "Lay {pocket}, right side up, on the right side of the garment at {place}, its upper"
+        " corners exactly on the marks, and pin from the middle outwards."
+    ),
+    "step-pocket-place-plain": (
+        "Lay {pocket}, right side up, on the right side of the garment where the pattern shows"
+        " it, its upper corners exactly on the marks, and pin from the middle outwards."
+    ),
+    "step-pocket-stitch": (
+        "Stitch round it {distance} from its folded edges, from one upper corner to the other;"
+        " the mouth stays open."
+    ),
+    "step-pocket-bars": (
+        "Secure both upper corners: sew a small triangle, {bar} long, or a short row of close"
+        " zigzag, with backstitches at its end; that is where a hand pulls."
+    ),
+    "step-check-pocket": "the pocket lies flat, and your hand goes in without a pull at the cloth.",
+    # In the seam.
+    "step-bag-finish": (
+        "Finish {edges} on one layer, each by itself, so that they do not fray inside the pocket."
+    ),
+    "step-bag-lay": (
+        "Lay the straight edge of {bag} on {edges}, right sides together, its upper and lower end"
+        " at the pocket marks, the raw edges level, and pin; the bag points away from the edge,"
+        " into the garment."
+    ),
+    "step-bag-stitch": (
+        "Stitch {row} from the raw edges, that is {less} nearer to them than the seam that comes"
+        " later, so that this row will lie hidden; backstitch at both ends."
+    ),
+    "step-bag-stitch-unknown": (
+        "Stitch {less} nearer to the raw edges than the seam line, so that this row will lie"
+        " hidden behind the seam that comes later; backstitch at both ends."
+    ),
+    "step-bag-all": "Sew on all {count} pieces of the bags in this way.",
+    "step-bag-press": (
+        "Fold {bag} outwards over the seam, away from the garment, and press it and both"
+        " allowances flat in that direction."
+    ),
+    "step-check-bag": "bags that belong together lie at the same height on both sides.",
+    "step-round-bag": (
+        "At the pocket go round the bag: stitch the seam down to the upper mark, stop with the"
+        " needle in the cloth, turn, stitch round the bag {allowance} from its raw edges to the"
+        " lower mark, turn again and go on down the seam, so that the mouth stays open."
+    ),
+    "step-round-bag-unknown": (
+        "At the pocket go round the bag: stitch the seam down to the upper mark, stop with the"
+        " needle in the cloth, turn, stitch round the bag to the lower mark, turn again and go on"
+        " down the seam, so that the mouth stays open."
+    ),
+    # Welts.
+    "step-welt-fold": (
+        "Fold {welt} lengthwise along the middle with wrong sides together and press; baste the"
+        " long raw edges together."
+    ),
+    "step-welt-set": (
+        "On the right side of the garment lay the raw edges of the folded {welt} along the lower"
+        " side of the line at {place}, the fold pointing down, and the edge of {bag}, right side"
+        " down, along its upper side, so that the raw edges meet on the line; pin."
+    ),
+    "step-welt-set-plain": (
+        "On the right side of the garment lay the edge of {bag}, right side down, along the line"
+        " at {place}, and pin it."
+    ),
+    "step-welt-rows": (
+        "Stitch one row on each side of the line, {seam} from it, both exactly from one marked"
+        " end of the mouth to the other, with a short stitch and backstitches at all four ends."
+    ),
+    "step-check-welt-rows": (
+        "look at the wrong side: the two rows are parallel and end exactly opposite one another."
+    ),
+    "step-welt-slash": (
+        "From the wrong side cut the garment open along the line between the two rows, not the"
+        " welt and not the bag: begin in the middle with the point of small scissors, stop {end}"
+        " before either end, and from there cut slantwise into each of the four corners, up to"
+        " the last thread before the stitching."
+    ),
+    "step-check-slash-corner": (
+        "each cut ends one thread before the last stitch of its row, and no stitch is cut."
+    ),
+    "step-welt-turn": (
+        "Push {welt} and {bag} through the cut to the wrong side, draw the small triangles at the"
+        " ends out straight, let the welt stand up and fill the mouth, and press."
+    ),
+    "step-welt-turn-plain": (
+        "Push {bag} through the cut to the wrong side, draw the small triangles at the ends out"
+        " straight, and press."
+    ),
+    "step-check-welt-turn": "the corners lie flat; if one puckers, cut a thread further into it.",
+    "step-welt-bag": (
+        "Fold the garment out of the way; lay the two halves of {bag} on one another with right"
+        " sides together and stitch round them, {allowance} from the raw edges, with backstitches"
+        " at both ends; finish the raw edges."
+    ),
+    "step-welt-bag-unknown": (
+        "Fold the garment out of the way; lay the two halves of {bag} on one another with right"
+        " sides together and stitch round them on the seam line of your pattern, with"
+        " backstitches at both ends; finish the raw edges."
+    ),
+    "step-welt-ends": (
+        "At each end of the mouth fold the garment back, so that the small triangle lies on the"
+        " ends of the welt and the bag, and stitch across the foot of the triangle several times,"
+        " close to the fold."
+    ),
+    "step-check-welt": "the welt fills the mouth, its corners are square, and no hole shows.",
+}
+
+_CORNERS: Final[dict[str, str]] = {
+    "step-box": (
+        "Draw {pieces} apart at the corner and flatten it the other way, right sides together, so"
+        " that the seams or folds of {edges} lie exactly on one another; feel for them, and put a"
+        " pin straight through both."
+    ),
+    "step-box-cut-out": (
+        "Open the cut-out corner the other way, right sides together, so that the two halves of"
+        " {edges} meet and the seams lie exactly on one another; pin."
+    ),
+    "step-box-row": (
+        "Measure {half} from the tip along the seam and draw a line across, at right angles to"
+        " it: it is {width} long. Stitch along it and backstitch at both ends."
+    ),
+    "step-box-row-plain": (
+        "Draw a line across the corner where the pattern shows it, at right angles to the seam;"
+        " stitch along it and backstitch at both ends."
+    ),
+    "step-box-row-cut-out": (
+        "Stitch straight across, {allowance} from the raw edges, and backstitch at both ends."
+    ),
+    "step-box-trim": "Cut the tip off {width} beyond the stitching, and finish the raw edges.",
+    "step-box-all": "Sew every corner of this kind alike.",
+    "step-check-box": "both corners are equally wide, and the bottom lies flat.",
+    # Slits.
+    "step-slash": (
+        "Cut {edges} open with small sharp scissors: along the marked line, from the edge of the"
+        " piece towards the end of the slit, one piece at a time; the last two or three threads"
+        " with the very points."
+    ),
+    "step-slash-long": (
+        "Cut {edges} open with small sharp scissors: along the marked line, from the edge of the"
+        " piece, {length} long, one piece at a time; the last two or three threads with the very"
+        " points."
+    ),
+    "step-slash-tower": (
+        "Stop {seam} before the end of the slit, and from there cut slantwise to both corners,"
+        " {seam} to the left and to the right of its end, so that a small triangle remains."
+    ),
+    "step-check-slash": (
+        "stop exactly at the mark, not a thread further: a cut that is too long cannot be mended."
+    ),
+    # Buttonholes.
+    "step-buttonhole-try": (
+        "First sew one on a scrap with the same layers and the same interfacing, cut it open, and"
+        " try whether the button passes through."
+    ),
+    "step-buttonhole-on": (
+        "Mark both ends of each buttonhole with chalk, and sew the buttonholes at {place}, with"
+        " the buttonhole stitch of the machine, the mark in the middle of the row."
+    ),
+    "step-buttonhole-plain": (
+        "Mark both ends of each buttonhole with chalk where the pattern shows it, and sew the"
+        " buttonholes with the buttonhole stitch of the machine."
+    ),
+    "step-buttonhole-number": "There are {count} of them.",
+    "step-buttonhole-number-one": "There is one of them.",
+    "step-buttonhole-number-all": "There are {count} of them in the whole garment.",
+    "step-buttonhole-open": (
+        "Put a pin across each end of a buttonhole, just inside the bar, and cut it open with the"
+        " seam ripper, from each end towards the middle, never towards your hand."
+    ),
+    "step-check-buttonhole": "the button passes through, and no thread of the bars is cut.",
+}
+
+SENTENCES: Final[dict[str, str]] = {**_POCKETS, **_CORNERS}

@@ -1,0 +1,173 @@
+"""Everything else that stands on a sheet: headings, lists, checks."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {
+    # Cover.
+    "sheet-kind-booklet": "Sewing booklet",
+    "sheet-kind-batch": "Batch sheet",
+    "sheet-by": "Design: {author}",
+    "sheet-version": "Version {version}",
+    "sheet-name-of-maker": "Made by",
+    "sheet-date": "Begun on",
+    "sheet-size": "Size",
+    "sheet-steps-label": "Steps",
+    "sheet-operations-label": "Things to tick",
+    "sheet-changes-label": "Changes of machine, foot or place",
+    # Headings.
+    "sheet-needs": "What you need",
+    "sheet-cutting": "Cut",
+    "sheet-allowances": "Allowances",
+    "sheet-marks": "Mark before you take the pattern off",
+    "sheet-key": "How to read this sheet",
+    "sheet-cautions": "Take care",
+    "sheet-steps": "Steps",
+    "sheet-checks": "Before you call it done",
+    "sheet-glossary": "Words of the trade",
+    "sheet-stations": "Where each thing is done",
+    "sheet-step-number": "Step {number}",
+    "sheet-step-range-one": "Step {first}",
+    "sheet-step-range": "Steps {first} to {last}",
+    "sheet-check": "Check:",
+    "sheet-note": "From the designer:",
+    "sheet-new-words": "New words",
+    "sheet-picture": "Place for a sketch",
+    # Needs.
+    "sheet-need-fabric": "Fabric",
+    "sheet-need-interfacing": "Interfacing",
+    "sheet-need-notions": "Notions, the small things to buy",
+    "sheet-need-thread": "Thread and needles",
+    "sheet-need-machines": "Machines and feet",
+    "sheet-need-tools": "Tools",
+    "sheet-fabric": "{name}: {kind}",
+    "sheet-fabric-weight": "{name}: {kind}, {weight} weight",
+    "sheet-fabric-note": "{fabric}; {note}",
+    "sheet-fabric-unnamed": "Cloth for the pieces in the list below",
+    "sheet-fabric-amount": (
+        "How much depends on your size and on the width of the cloth: lay out all pieces of the"
+        " pattern before you buy."
+    ),
+    "sheet-fabric-wash": "Wash, dry and press what can be washed before you cut it: it may shrink.",
+    "sheet-notion": "{count} \N{MULTIPLICATION SIGN} {kind}",
+    "sheet-notion-long": "{count} \N{MULTIPLICATION SIGN} {kind}, {length} long",
+    "sheet-notion-wide": "{count} \N{MULTIPLICATION SIGN} {kind}, {width} wide",
+    "sheet-notion-wide-long": (
+        "{count} \N{MULTIPLICATION SIGN} {kind}, {width} wide and {length} long"
+    ),
+    "sheet-notion-note": "{notion}; {note}",
+    "sheet-thread": "Sewing thread that matches the cloth",
+    "sheet-thread-overlocker": (
+        "Thread for the overlocker, one reel for each of its needles and loopers"
+    ),
+    "sheet-thread-baste": "Basting thread of another colour",
+    "sheet-needle-light": "New machine needles, about 70/10 for light cloth",
+    "sheet-needle-medium": "New machine needles, about 80/12 for medium cloth",
+    "sheet-needle-heavy": "New machine needles, about 90/14 for heavy cloth",
+    "sheet-needle-knit": "New machine needles with ball points, for knitted cloth",
+    "sheet-needle-any": "New machine needles that suit the cloth",
+    "sheet-machine-lockstitch": "Sewing machine with {feet}",
+    "sheet-foot": "{foot} foot",
+    "sheet-machine-overlocker": "Overlocker, or a zigzag stitch on the sewing machine",
+    "sheet-machine-iron": "Iron and ironing board",
+    "sheet-machine-feet": "{machine} with {feet}",
+    "sheet-tool-scissors": "Fabric scissors and small scissors for threads",
+    "sheet-tool-pins": "Pins with glass or metal heads",
+    "sheet-tool-tape": "Tape measure and a short ruler",
+    "sheet-tool-chalk": "Tailor's chalk or another marker that comes out, tried on a scrap",
+    "sheet-tool-ripper": "Seam ripper",
+    "sheet-tool-needle": "Hand needles and a thimble",
+    "sheet-tool-safety-pin": "Safety pin or bodkin, a thick blunt needle",
+    "sheet-tool-point": (
+        "Something blunt and pointed, such as a knitting needle, to push out corners"
+    ),
+    "sheet-tool-cloth": "Pressing cloth, to put between iron and right side",
+    # Cutting.
+    "sheet-col-done": "Done",
+    "sheet-col-piece": "Piece",
+    "sheet-col-cut": "Cut",
+    "sheet-col-fabric": "From",
+    "sheet-col-edges": "Edges, in their order round the piece",
+    "sheet-cut-fold": "1, on the fold",
+    "sheet-cut-folds": "{count}, each on the fold",
+    "sheet-cut-pair": "2, a mirrored pair",
+    "sheet-cut-pairs": "{count}, in mirrored pairs",
+    "sheet-cut-one": "1, single layer",
+    "sheet-cut-some": "{count}, all alike",
+    "sheet-cut-mirrored": "{count}, with the pattern turned over",
+    "sheet-layer": "{name}, {layer}",
+    "sheet-cut-fused": "Interfacing of the same size, to be fused to {pieces}.",
+    "sheet-fabric-none": "as you choose",
+    "sheet-interfacing": "interfacing",
+    "sheet-no-pieces": "This garment file lists no pieces; cut what your pattern shows.",
+    "sheet-cut-first": (
+        "Press the cloth. Lay out every piece before you cut the first, each with its grain arrow"
+        " parallel to the selvage, the woven border of the cloth."
+    ),
+    "sheet-fold-means": (
+        "On the fold: lay the edge of the pattern that is marked so on the fold of doubled cloth,"
+        " and do not cut along it."
+    ),
+    "sheet-pair-means": (
+        "A mirrored pair: cut through two layers with right sides together, or turn the pattern"
+        " over for every second one."
+    ),
+    "sheet-marked": "On {pieces}: the point where {one} and {other} meet, as the pattern shows it.",
+    "sheet-marked-invisible": (
+        "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"
+        " top stop {below} below the seam line, and mark {short} above its bottom stop."
+    ),
+    "sheet-marked-centred": (
+        "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"
+        " top stop {below} below the seam line, and mark just below its bottom stop."
+    ),
+    "sheet-marked-names": "On the wrong side of every piece: its name, and which end is up.",
+    "sheet-marked-notches": "All notches.",
+    "sheet-marked-notches-fold": "All notches, and the middle of every piece cut on the fold.",
+    # Allowances.
+    "sheet-allowance": "A seam allowance of {allowance} is included unless a step says otherwise.",
+    "sheet-allowance-none": (
+        "This sheet names no seam allowance: look at your pattern, and add one if it has none."
+    ),
+    "sheet-allowance-seam": "{edges}: {allowance} for the seam.",
+    "sheet-allowance-fold": "{edges}: {whole} for the fold, {first} turned in and then {depth}.",
+    "sheet-allowance-fold-once": "{edges}: {depth} for the fold.",
+    "sheet-allowance-free": "{edges}: no allowance, because nothing is sewn to them.",
+    # How to read.
+    "sheet-read-order": (
+        "Do the steps in their order. Tick each box when that part is done and checked."
+    ),
+    "sheet-read-marks": "The letter beside each box says where it is done:",
+    "sheet-read-measures": (
+        "Every measure is given twice. Keep to centimetres or to inches throughout; the two are"
+        " each rounded and not exactly the same."
+    ),
+    "sheet-read-stitch": (
+        "Where nothing else is said: straight stitch, length {stitch}, standard foot. Try stitch"
+        " and iron on a scrap of the same cloth first."
+    ),
+    "sheet-read-pieces": (
+        "Edges have the names that stand in the list of pieces. Left and right are those of the"
+        " wearer."
+    ),
+    "sheet-station-lockstitch": "everything that is stitched, unless another place is named",
+    "sheet-station-overlocker": "no overlocker? a zigzag stitch along the edge does the same",
+    "sheet-station-coverstitch": "hems of knitted cloth; a twin needle comes close",
+    "sheet-station-iron": "press down and lift, without sliding; from the wrong side if you can",
+    "sheet-station-hand": "needle, thread and thimble",
+    "sheet-station-table": "scissors, chalk, pins and a good light",
+    # Units and checks.
+    "sheet-unit-whole": "The whole garment",
+    "sheet-unit-facings": "The facings",
+    "sheet-unit-lining": "The lining",
+    "sheet-unit-none": "To do",
+    "sheet-setup": "{station}",
+    "sheet-setup-foot": "{station}, {foot} foot",
+    "sheet-done-threads": "All loose threads are cut off, and every row is fastened at both ends.",
+    "sheet-done-seams": "Every seam is whole: pulled gently, it shows no gap.",
+    "sheet-done-basting": "No pin, basting thread or chalk is left.",
+    "sheet-done-closures": "Every closure works, several times: {closures}.",
+    "sheet-done-hem": "Hems are level, and nothing is twisted.",
+    "sheet-done-turned": "It is turned right side out.",
+    "sheet-done-press": "All is pressed once more from the wrong side.",
+    "sheet-done-boxes": "Every box on this sheet is ticked.",
+}
