@@ -1,15 +1,20 @@
 from dataclasses import replace
 from pathlib import Path
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from load.strategies_garment import garments
 
 from seqplan.base.measure import parse_length
 from seqplan.load.document import load_file, load_text
 from seqplan.load.dump import dump
+from seqplan.load.dump_entries import writer_of
+from seqplan.load.keys import Status, keys_with
+from seqplan.model.entry import Verb
 from seqplan.model.garment import Garment
 
 _SKIRT = Path(__file__).parent / "data" / "breakwater-skirt.yaml"
+_GARMENTS = sorted((Path(__file__).parents[2] / "garments").glob("*.yaml"))
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
@@ -23,10 +28,17 @@ def test_a_garment_that_was_written_reads_back_equal(garment: Garment) -> None:
     assert dump(loaded.garment) == text
 
 
-def test_the_skirt_reads_back_equal() -> None:
-    garment = load_file(_SKIRT).garment
+@pytest.mark.parametrize("path", [_SKIRT, *_GARMENTS], ids=lambda path: path.stem)
+def test_garments_to_start_from_read_back_equal(path: Path) -> None:
+    garment = load_file(path).garment
     assert garment is not None
     assert load_text(dump(garment)).garment == garment
+
+
+def test_every_key_of_an_operation_that_is_looked_at_is_written() -> None:
+    for verb in Verb:
+        for key in keys_with(verb).values():
+            assert key.status is Status.PLANNED or writer_of(key) is not None
 
 
 def test_text_that_other_readers_would_take_for_something_else_is_quoted() -> None:
