@@ -77,6 +77,8 @@ class SeamKind(Enum):
     PLAIN = "plain"
     PRESSED_OPEN = "pressed open"
     FINISHED_TOGETHER = "finished together"
+    OVERLOCKED = "overlocked"
+    """Sewn and finished in one pass of the overlocker."""
     FRENCH = "French"
     FLAT_FELLED = "flat-felled"
     LAPPED = "lapped"

@@ -35,6 +35,7 @@ SEAMS: dict[SeamKind, Recipe] = {
     SeamKind.PLAIN: (_SEW,),
     SeamKind.PRESSED_OPEN: (_FINISH, _SEW, _PRESS),
     SeamKind.FINISHED_TOGETHER: (_SEW, _FINISH, _PRESS),
+    SeamKind.OVERLOCKED: (_SEW._replace(station=_OVERLOCKER), _PRESS),
     SeamKind.FRENCH: (
         _SEW,
         Ingredient("trim", Action.TRIM, _TABLE),
@@ -210,6 +211,8 @@ def _seam(entry: Entry, garment: Garment) -> Recipe:
     own = garment.own_seam.get(entry.own_seam or "")
     if own is not None:
         return tuple(OWN_PARTS[part] for part in own.parts)
+    if entry.seam is SeamKind.PLAIN and entry.press_to is not None:
+        return (_SEW, _PRESS)
     return SEAMS[entry.seam]
 
 

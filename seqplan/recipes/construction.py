@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from seqplan.base.ids import EntryId, OpId, PieceId
-from seqplan.model.entry import Entry
+from seqplan.model.entry import Entry, SeamMethod
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Segment
@@ -115,18 +115,18 @@ class Construction:
         riders = (glue for shape in self.shapes.values() for glue in shape.riders)
         return Surface(self.rings, glues, riders)
 
-    def body(self, entries: Iterable[EntryId]) -> Surface:
-        """The garment with the seams of some entries, followed through what they catch.
+    def body(self, shapes: Iterable[Shape]) -> Surface:
+        """The garment with some seams, followed through what they catch.
 
         A front that is caught between two yokes hangs together with the outer one; the inner yoke
         is left out at that seam, so that the garment itself can be walked round.
         """
-        shapes = [self.shapes[id_] for id_ in entries]
-        riders = {rider.second: rider for shape in shapes for rider in reversed(shape.riders)}
+        sewn = list(shapes)
+        riders = {rider.second: rider for shape in sewn for rider in reversed(shape.riders)}
         taken = {s for rider in riders.values() for s in (rider.first, rider.second)}
         skins = [
             glue
-            for shape in shapes
+            for shape in sewn
             for glue in shape.glues
             if glue.first not in taken and glue.second not in taken
         ]
@@ -212,7 +212,12 @@ class Construction:
         """
         entry = shape.entry
         named = (len({(ref.piece, ref.edge) for ref in side}) for side in (entry.run, entry.to))
-        is_one_run = entry.verb in COVERING or entry.is_in_one or max(named) > 1
+        is_one_run = (
+            entry.verb in COVERING
+            or entry.is_in_one
+            or entry.how is SeamMethod.IN_THE_ROUND
+            or max(named) > 1
+        )
         mates = {frozenset((glue.first, glue.second)) for glue in shape.glues}
 
         def may_follow(one: Segment, other: Segment) -> bool:

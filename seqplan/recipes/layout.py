@@ -22,6 +22,7 @@ from seqplan.surface.pairing import (
     Pair,
     Pairing,
     UnpairableError,
+    lay_on,
     pair_with_itself,
     readings,
     settle,
@@ -101,19 +102,28 @@ class _Layout:
 
     def cloth(self) -> Cloth:
         """Lay out every entry."""
-        shapes = {entry.id: self._shape(entry) for entry in self._garment.entries}
+        shapes = self._shapes()
         shapes = self._with_long_edges(shapes)
         shapes = self._without_double_seams(shapes)
         shapes = self._with_open_pairings_settled(shapes)
         return Cloth(self.rings, _with_held(shapes), tuple(self.problems))
+
+    def _shapes(self) -> dict[EntryId, Shape]:
+        """Every entry by itself; what is held is laid where it hangs already."""
+        shapes = {entry.id: self._shape(entry) for entry in self._garment.entries}
+        sewn = [glue for shape in shapes.values() for glue in shape.glues]
+        for id_, shape in shapes.items():
+            if shape.entry.verb is Verb.HOLD:
+                riders, _ = self._riders(shape.entry, sewn)
+                shapes[id_] = shape._replace(riders=riders)
+        return shapes
 
     def parts_wanted(self) -> dict[tuple[PieceId, str], int]:
         """Into how many parts each long edge has to be split so that its parts meet its run."""
         if not any(self._sides(entry).is_along for entry in self._garment.entries):
             return {}
         told_before = list(self.problems)
-        shapes = {entry.id: self._shape(entry) for entry in self._garment.entries}
-        shapes = self._with_open_pairings_settled(shapes)
+        shapes = self._with_open_pairings_settled(self._shapes())
         surface = _sewn(self.rings, shapes.values())
         parts: dict[tuple[PieceId, str], int] = {}
         for entry in self._garment.entries:
@@ -183,6 +193,8 @@ class _Layout:
         riders, along = self._riders(entry)
         if entry.verb in {Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET}:
             along = (*along, *shape.reached(Reach.ENDS))
+        if entry.verb is Verb.INSERT:
+            along = (*along, *shape.reached(Reach.BAG))
         return shape._replace(riders=riders, along=along)
 
     def _sides(self, entry: Entry) -> _Sides:
@@ -229,7 +241,7 @@ class _Layout:
         if entry.verb is Verb.PATCH_POCKET:
             mouth = self._edges_of(entry.pieces, lambda name: name in entry.mouth)
             return {Reach.MOUTH: mouth, Reach.AROUND: self._around_pocket(entry)}
-        if entry.verb in {Verb.IN_SEAM_POCKET, Verb.WELT_POCKET, Verb.STRAP}:
+        if entry.verb in {Verb.IN_SEAM_POCKET, Verb.WELT_POCKET, Verb.STRAP, Verb.INSERT}:
             named = named_elsewhere(self._garment, entry)
             bag = (s for s in self._all_of((*entry.pieces, *entry.partners)))
             return {Reach.BAG: tuple(s for s in bag if self._named(s) not in named)}
@@ -254,13 +266,15 @@ class _Layout:
 
     # -- riders ----------------------------------------------------------------------------
 
-    def _riders(self, entry: Entry) -> tuple[tuple[Glue, ...], tuple[Segment, ...]]:
+    def _riders(
+        self, entry: Entry, sewn: Sequence[Glue] = ()
+    ) -> tuple[tuple[Glue, ...], tuple[Segment, ...]]:
         glues: list[Glue] = []
         along: list[Segment] = []
         for carried, carrier in self._carried(entry):
             along += carried
             if carrier and len(carried) == len(carrier):
-                glues += _glues(entry, readings(self.rings, carried, carrier)[0])
+                glues += _glues(entry, lay_on(self.rings, carried, carrier, sewn))
         return tuple(glues), tuple(dict.fromkeys(along))
 
     def _carried(self, entry: Entry) -> Iterator[tuple[tuple[Segment, ...], tuple[Segment, ...]]]:

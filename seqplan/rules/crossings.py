@@ -54,7 +54,7 @@ def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterat
         if crossing.runs_across and under in demands[over].always:
             yield from (arc(rule, op, c.opening(over)) for op in tidy_under)
             continue
-        if over in demands[under].always:
+        if under in demands and over in demands[under].always:
             continue
         tidy_over = tidying(c, over, action)
         if tidy_over or tidy_under:

@@ -6,6 +6,7 @@ from seqplan.base.ids import EntryId
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import FOLDING
 from seqplan.rules.rule import Before, Rule, arc, either, names
 from seqplan.words.say import say
 
@@ -29,7 +30,7 @@ def continuous_runs(rule: Rule, c: Construction, verbs: frozenset[Verb]) -> Iter
                 because = say("because-all-but-one", run=id_, seams=names(_union(links)))
                 yield either(rule, bundles, asker=run, because=because)
         for links in demand.one_open:
-            last = c.of_entry[id_][-1]
+            last = c.of_entry[id_][-1] if c.garment.entry[id_].verb in FOLDING else run
             bundles = [[(last, c.main(seam)) for seam in sorted(link)] for link in links]
             because = say("because-one-open", run=id_, seams=names(_union(links)))
             yield either(rule, bundles, asker=run, because=because)

@@ -143,8 +143,15 @@ class Surface:
         seen = {here for here, _ in waiting}
         for here, crossed in waiting:
             other = self.rings.across(here).neighbour
+            if other == end:
+                # Round a pocket or under a facing, back to where the walk began.
+                continue
             if other.segment in members:
                 return other, crossed
+            # An edge that is held along an edge of the run stands for it.
+            for held_to, glue in self._held_with(other, unsewn):
+                if held_to.segment in members and held_to not in seen:
+                    return held_to, (*crossed, glue.entry)
             for over, entries in self._beyond(other, unsewn):
                 if over not in seen:
                     seen.add(over)

@@ -37,6 +37,9 @@ Pairing = tuple[Pair, ...]
 
 _MOST_READINGS = 8
 
+_FOLD = "|fold|"
+"""A name that no edge has."""
+
 
 class UnpairableError(ValueError):
     """The two sides cannot be paired; ``key`` is the slug of the fault."""
@@ -119,6 +122,103 @@ def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> Pairing:
     return (_pair(*edges),)
 
 
+def lay_on(
+    rings: Rings,
+    riders: tuple[Segment, ...],
+    carriers: tuple[Segment, ...],
+    sewn: Iterable[Glue] = (),
+) -> Pairing:
+    """Pair what is caught or held with the edges that carry it.
+
+    A held layer may lie with either side up, so the ends are matched by what stands nearest to
+    them on their pieces: where both pieces have a side, the end towards the side meets the end
+    towards the side. Where names tell nothing, right sides lie together.
+
+    Parameters
+    ----------
+    rings
+        The pieces.
+    riders, carriers
+        All copies of either edge that are meant.
+    sewn
+        The seams of the garment: of several copies, each is held where it hangs already.
+
+    Raises
+    ------
+    UnpairableError
+        When the numbers of copies differ (``copies-differ``).
+    """
+    usual = readings(rings, riders, carriers)[0]
+    found = usual
+    if len(riders) > 1:
+        near = _Nearness(rings, sewn)
+        ways = (
+            tuple(_pair(a, b) for a, b in zip(riders, chosen, strict=True))
+            for chosen in permutations([pair.second for pair in usual])
+        )
+        found = min((usual, *ways), key=near.total)
+    return tuple(_lain(rings, pair) for pair in found)
+
+
+class _Nearness:
+    """How many seams lie between two halves or copies of pieces."""
+
+    def __init__(self, rings: Rings, sewn: Iterable[Glue]) -> None:
+        self._beside: dict[_Half, set[_Half]] = {}
+        for glue in sewn:
+            one, other = _half(glue.first), _half(glue.second)
+            self._beside.setdefault(one, set()).add(other)
+            self._beside.setdefault(other, set()).add(one)
+        self._far = len(rings.segments)
+
+    def total(self, pairing: Pairing) -> int:
+        """All the seams between what is paired."""
+        return sum(self._between(_half(p.first), _half(p.second)) for p in pairing)
+
+    def _between(self, start: "_Half", goal: "_Half") -> int:
+        waiting, seen = [(start, 0)], {start}
+        for here, steps in waiting:
+            if here == goal:
+                return steps
+            for other in sorted(self._beside.get(here, ())):
+                if other not in seen:
+                    seen.add(other)
+                    waiting.append((other, steps + 1))
+        return self._far
+
+
+_Half = tuple[str, int, str]
+
+
+def _half(segment: Segment) -> _Half:
+    return segment.piece, segment.copy, segment.half
+
+
+def _lain(rings: Rings, pair: Pair) -> Pair:
+    shared = {rings.name(s) for s in rings.segments if s.piece == pair.first.piece}
+    shared &= {rings.name(s) for s in rings.segments if s.piece == pair.second.piece}
+    one = _end_towards_more(rings, pair.first, shared)
+    other = _end_towards_more(rings, pair.second, shared)
+    if one is None or other is None or one[0] != other[0]:
+        return pair
+    return pair._replace(aligned=one[1] == other[1])
+
+
+def _end_towards_more(rings: Rings, segment: Segment, shared: set[str]) -> tuple[str, bool] | None:
+    """The nearest other edge with a shared name, and the end of the segment that looks to it."""
+    others = shared - {rings.name(segment)}
+    walks = [EdgeEnd(segment, False), EdgeEnd(segment, True)]
+    for _ in rings.pieces[segment.piece].edges:
+        walks = [rings.across(end).neighbour.opposite for end in walks]
+        found = [(rings.name(walks[at].segment), at) for at in (False, True)]
+        named = [item for item in found if item[0] in others]
+        if len({name for name, _ in named}) == 1 == len(named):
+            return named[0]
+        if named:
+            return None
+    return None
+
+
 def settle(
     rings: Rings,
     fixed: Surface,
@@ -198,7 +298,10 @@ def _agreeing_ends(rings: Rings, pair: Pair) -> int:
 
 
 def _neighbour_name(rings: Rings, end: EdgeEnd) -> str:
-    return rings.name(rings.across(end).neighbour.segment)
+    """What an edge meets at this end: another edge by its name, or the fold of its piece."""
+    other = rings.across(end).neighbour.segment
+    is_fold = other.half != end.segment.half and other.index == end.segment.index
+    return _FOLD if is_fold else rings.name(other)
 
 
 def _is_usual(one: Segment, other: Segment) -> bool:

@@ -87,6 +87,13 @@ SENTENCES: Final[dict[str, str]] = {
     "because-gathers-after-seams": (
         "The rows of `{after}` run over the flat allowances that `{before}` leaves."
     ),
+    "because-turned-before-closed": (
+        "After `{after}` the way out is closed, and `{before}` is no longer possible."
+    ),
+    "because-turned-before-closed-either": (
+        "`{one}` and `{other}` together close the way out, so one of them stays open until the"
+        " work is turned."
+    ),
     "because-gap-before-closed": "`{after}` closes the gap that `{before}` leaves.",
     "because-gap-before-turned": "`{after}` goes through the gap that `{before}` leaves.",
     "because-gap-closed-after-turning": (

@@ -24,6 +24,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
+from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
@@ -32,7 +33,9 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for finish in c.acting(Action.FINISH):
         for cover in c.meeting(finish, Action.SET_ZIP, Action.HEM, Action.CASE, Action.SET_ON):
-            yield arc(RULE, finish, cover)
+            # The bag of a pocket lies on the edge and is finished together with it.
+            if c.entry(cover).verb is not Verb.IN_SEAM_POCKET:
+                yield arc(RULE, finish, cover)
 
 
 RULE = Rule(RuleSlug("finish-before-covered"), Strength.MUST, _derive, __doc__ or "", numbers=(28,))

@@ -29,7 +29,9 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb, ZipMethod
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import Shape
 from seqplan.rules.rule import Rule, arc, either
+from seqplan.surface.glued import Glue
 from seqplan.words.say import say
 
 
@@ -37,11 +39,15 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for op in c.acting(Action.STITCH_ON, Action.SET_ZIP, Action.SET_ON):
         for piece in sorted(_carriers(c, op)):
             closing = _closing(c, piece)
-            for seam in _lined_by(c, piece):
+            lined = _lined_by(c, piece)
+            for seam in lined:
                 yield arc(RULE, op, c.main(seam))
             for seam in closing.alone:
-                yield arc(RULE, op, c.main(seam), key="because-before-it-is-a-tube")
+                if seam not in lined:
+                    yield arc(RULE, op, c.main(seam), key="because-before-it-is-a-tube")
             for one, other in closing.together:
+                if one in lined or other in lined:
+                    continue
                 key = "because-pocket-while-flat-either"
                 because = say(key, pocket=op.id, one=one, other=other)
                 bundles = ([(op, c.main(one))], [(op, c.main(other))])
@@ -70,36 +76,50 @@ def _lined_by(c: Construction, piece: PieceId) -> list[EntryId]:
     """The seams that lay a piece of the same shape under this one."""
     found = []
     for shape in c.joins:
-        others = c.main(shape.entry.id).pieces
-        if piece in others and any(c.garment.piece[id_].like == piece for id_ in others):
+        if any(_is_lining(c, piece, glue) for glue in shape.glues):
             found.append(shape.entry.id)
     return found
 
 
+def _is_lining(c: Construction, piece: PieceId, glue: Glue) -> bool:
+    """Whether a seam joins a piece to one that has its shape and lies under it."""
+    ids = {glue.first.piece, glue.second.piece}
+    return piece in ids and any(c.garment.piece[id_].like == piece for id_ in ids)
+
+
 def _closing(c: Construction, piece: PieceId) -> _Closing:
+    """Find the seams that close a piece to a tube, each by what it sews at that piece only."""
     sewn = [shape for shape in c.joins if shape.entry.verb is Verb.SEW]
-    at_piece = [
-        shape.entry.id
-        for shape in sewn
-        if any(piece in {g.first.piece, g.second.piece} for g in (*shape.glues, *shape.riders))
-    ]
-    others = [shape.entry.id for shape in sewn if shape.entry.id not in at_piece]
-    tubes = {id_: _tubes(c, [*others, id_]) for id_ in at_piece}
+    at_piece = {shape.entry.id: _at(shape, piece) for shape in sewn}
+    ours = {id_: shape for id_, shape in at_piece.items() if shape.glues or shape.riders}
+    others = [shape for shape in sewn if shape.entry.id not in ours]
     flat = _tubes(c, others)
-    alone = tuple(id_ for id_ in at_piece if tubes[id_] > flat)
-    pairs = combinations([id_ for id_ in at_piece if id_ not in alone], 2)
-    together = ((one, other) for one, other in pairs if _tubes(c, [*others, one, other]) > flat)
+    alone = tuple(id_ for id_, shape in ours.items() if _tubes(c, [*others, shape]) > flat)
+    together = (
+        (one, other)
+        for one, other in combinations(sorted(ours.keys() - set(alone)), 2)
+        if _tubes(c, [*others, ours[one], ours[other]]) > flat
+    )
     return _Closing(alone, tuple(together))
 
 
-def _tubes(c: Construction, entries: Iterable[EntryId]) -> int:
+def _at(shape: Shape, piece: PieceId) -> Shape:
+    """A seam as far as it touches a piece."""
+
+    def touching(glues: tuple[Glue, ...]) -> tuple[Glue, ...]:
+        return tuple(g for g in glues if piece in {g.first.piece, g.second.piece})
+
+    return shape._replace(glues=touching(shape.glues), riders=touching(shape.riders))
+
+
+def _tubes(c: Construction, seams: Iterable[Shape]) -> int:
     """How many ways round there are in all that these seams join: none as long as it is flat.
 
     This is the first Betti number: what a cut from edge to edge can lower before parts fall apart.
     """
     return sum(
         len(part.loops) - 1 + part.genus * (2 if part.is_two_sided else 1)
-        for part in c.body(entries).parts
+        for part in c.body(seams).parts
     )
 
 

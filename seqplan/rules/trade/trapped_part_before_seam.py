@@ -10,7 +10,8 @@ Fires
 
 Stays quiet
 -----------
-It is sewn onto the face of a piece, or the edge goes into no seam.
+It is sewn onto the face of a piece, or the edge is hemmed: straps go onto a hemmed edge as well
+as into the fold.
 
 Sources
 -------
@@ -30,7 +31,7 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for part in c.acting(Action.STITCH_ON):
-        for seam in c.meeting(part, Action.SEW, Action.SET_ON, Action.TURN_UP):
+        for seam in c.meeting(part, Action.SEW, Action.SET_ON):
             if seam.entry != part.entry:
                 yield arc(RULE, part, seam)
 

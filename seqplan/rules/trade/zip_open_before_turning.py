@@ -32,7 +32,8 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for opening in c.acting(Action.OPEN):
         for op in c.operations:
-            is_set = bool(set(op.notions) & set(opening.notions)) and op is not opening
+            holds_it = bool(set(op.notions) & set(opening.notions)) and op is not opening
+            is_set = holds_it and not op.part
             if not is_set:
                 continue
             yield arc(RULE, op, opening, key="because-zip-in-before-opened")
