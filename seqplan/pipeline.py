@@ -7,7 +7,7 @@ most runs are checks, and half of a check's time is importing.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -126,8 +126,15 @@ class Opened:
         return (*found, *check_written(c, self.binding, moved))
 
 
-def open_garment(path: str | Path) -> Opened:
-    """Read a garment file and lay it out on the cloth.
+def open_garment(path: str | Path, picks: Mapping[str, str] | None = None) -> Opened:
+    """Read a garment file, make its choices, and lay it out on the cloth.
+
+    Parameters
+    ----------
+    path
+        The file.
+    picks
+        An option for each choice that the file offers; the first one for those left out.
 
     Raises
     ------
@@ -137,7 +144,16 @@ def open_garment(path: str | Path) -> Opened:
     loaded = load_file(path)
     if loaded.garment is None:
         return Opened(loaded, None)
-    construction, laid_out = construct(loaded.garment)
+    garment = loaded.garment
+    problems: tuple[Diagnostic, ...] = ()
+    if garment.choices or picks:
+        from seqplan.model.variant import check_picks, choose
+
+        problems = check_picks(garment, picks or {})
+        garment = choose(garment, picks or {})
+    if problems:
+        return Opened(loaded, None, problems)
+    construction, laid_out = construct(garment)
     return Opened(loaded, construction, laid_out)
 
 

@@ -3,7 +3,7 @@
 import click
 
 from seqplan.base.diagnostic import Severity
-from seqplan.cli.options import command, format_option
+from seqplan.cli.options import command, format_option, pick_option
 from seqplan.cli.report import findings_text
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
@@ -11,9 +11,10 @@ from seqplan.pipeline import Opened, open_garment
 
 @command()
 @click.argument("files", metavar="FILE...", nargs=-1, required=True)
+@pick_option
 @format_option
 @click.pass_context
-def check(ctx: click.Context, files: tuple[str, ...], form: str) -> None:
+def check(ctx: click.Context, files: tuple[str, ...], picks: dict[str, str], form: str) -> None:
     r"""Check written orders against all reasons.
 
     Says what comes too early, why, and the smallest repair; which reasons contradict each other;
@@ -23,7 +24,7 @@ def check(ctx: click.Context, files: tuple[str, ...], form: str) -> None:
     Example:
       seqplan check garments/*.yaml
     """
-    opened = [open_garment(file) for file in files]
+    opened = [open_garment(file, picks) for file in files]
     if form == "json":
         click.echo(_as_json(opened), nl=False)
     else:

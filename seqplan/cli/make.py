@@ -11,7 +11,14 @@ import click
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.errors import SeqplanError
-from seqplan.cli.options import command, dot_option, file_argument, format_option, seconds_option
+from seqplan.cli.options import (
+    command,
+    dot_option,
+    file_argument,
+    format_option,
+    pick_option,
+    seconds_option,
+)
 from seqplan.cli.output import write_folder
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import findings_text
@@ -37,6 +44,7 @@ _POLL_SECONDS = 0.3
     help="Where everything goes; made if it is not there.",
 )
 @click.option("--watch", is_flag=True, help="Do it again each time the file is saved.")
+@pick_option
 @seconds_option
 @dot_option
 @format_option
@@ -63,13 +71,14 @@ class _Job:
     """What is made from which file, and where it goes."""
 
     file: str
+    picks: dict[str, str]
     output: str
     seconds: float
     program: str | None
     form: str
 
     def run(self) -> Status:
-        opened = open_garment(self.file)
+        opened = open_garment(self.file, self.picks)
         files = _contents(opened, self.seconds, self.program)
         write_folder(Path(self.output), files)
         if self.form == "json":

@@ -21,6 +21,32 @@ format_option = click.option(
     help="For people, or for programs.",
 )
 
+
+def _read_picks(
+    _ctx: click.Context, _param: click.Parameter, values: tuple[str, ...]
+) -> dict[str, str]:
+    """Read ``CHOICE=OPTION``, each choice at most once."""
+    picks: dict[str, str] = {}
+    for value in values:
+        name, equals, option = (part.strip() for part in value.partition("="))
+        if not (equals and name and option):
+            msg = f"{value!r} is not of the form CHOICE=OPTION."
+            raise click.BadParameter(msg)
+        if picks.setdefault(name, option) != option:
+            msg = f"{name!r} is picked twice."
+            raise click.BadParameter(msg)
+    return picks
+
+
+pick_option = click.option(
+    "--pick",
+    "picks",
+    metavar="CHOICE=OPTION",
+    multiple=True,
+    callback=_read_picks,
+    help="Of a garment that offers choices, the one with this option; the first one without.",
+)
+
 seconds_option = click.option(
     "--seconds",
     type=click.FloatRange(min=0.1),

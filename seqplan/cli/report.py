@@ -1,5 +1,7 @@
 """Printing what was found, and stopping where a file cannot be worked with."""
 
+from collections.abc import Mapping
+
 import click
 
 from seqplan.base.diagnostic import Severity
@@ -30,13 +32,13 @@ def findings_text(opened: Opened) -> str:
     return f"{_excerpts(opened)}\n{summary}"
 
 
-def open_for_work(file: str) -> Opened:
+def open_for_work(file: str, picks: Mapping[str, str] | None = None) -> Opened:
     """Open a garment for a command that needs an order.
 
     Errors that keep it from being read, or from having any order, are printed and end the command
     with exit code 1. Of a written order that does not hold, a line on standard error tells.
     """
-    opened = open_garment(file)
+    opened = open_garment(file, picks)
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     is_blocked = any(item.severity is Severity.ERROR for item in blocking)
     if is_blocked or not opened.has_order:

@@ -2,7 +2,7 @@
 
 import click
 
-from seqplan.cli.options import command, file_argument, format_option, seconds_option
+from seqplan.cli.options import command, file_argument, format_option, pick_option, seconds_option
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import open_for_work
 from seqplan.render.listing import list_steps
@@ -12,6 +12,7 @@ from seqplan.render.machine.plan import plan_data
 
 @command()
 @file_argument
+@pick_option
 @click.option(
     "--for",
     "purpose",
@@ -27,7 +28,9 @@ from seqplan.render.machine.plan import plan_data
 )
 @seconds_option
 @format_option
-def steps(file: str, purpose: str, repair: bool, seconds: float, form: str) -> None:
+def steps(
+    file: str, picks: dict[str, str], purpose: str, repair: bool, seconds: float, form: str
+) -> None:
     r"""List the operations in an order that holds.
 
     \b
@@ -36,7 +39,7 @@ def steps(file: str, purpose: str, repair: bool, seconds: float, form: str) -> N
       seqplan steps garments/breakwater-skirt.yaml --for batch
       seqplan steps garments/breakwater-skirt.yaml --repair
     """
-    opened = open_for_work(file)
+    opened = open_for_work(file, picks)
     planner = opened.planner
     if repair:
         plan = planner.repair(deadline(seconds))

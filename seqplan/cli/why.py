@@ -4,7 +4,7 @@ from difflib import get_close_matches
 
 import click
 
-from seqplan.cli.options import command, file_argument, format_option
+from seqplan.cli.options import command, file_argument, format_option, pick_option
 from seqplan.cli.report import open_for_work
 from seqplan.explain.why import Explainer
 from seqplan.render.listing import list_between, list_place
@@ -15,10 +15,11 @@ from seqplan.words.say import say
 
 @command()
 @file_argument
+@pick_option
 @click.argument("first", metavar="A")
 @click.argument("second", metavar="[B]", required=False)
 @format_option
-def why(file: str, first: str, second: str | None, form: str) -> None:
+def why(file: str, picks: dict[str, str], first: str, second: str | None, form: str) -> None:
     r"""Tell why an operation stands where it stands.
 
     With A alone: what comes before it and after it, with the reasons. With A and B: the chain of
@@ -30,7 +31,7 @@ def why(file: str, first: str, second: str | None, form: str) -> None:
       seqplan why garments/breakwater-skirt.yaml zip
       seqplan why garments/breakwater-skirt.yaml zip hem
     """
-    explainer = open_for_work(file).explainer
+    explainer = open_for_work(file, picks).explainer
     _require(explainer, first, second)
     if second is None:
         place = explainer.place(first)

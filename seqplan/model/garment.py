@@ -140,6 +140,8 @@ class Garment:
         The author's written order.
     choices
         What the reader may choose.
+    picks
+        What was chosen, as (choice, option); empty as long as nothing was.
     recipes
         Kinds of seam of the author's own.
     waivers
@@ -163,6 +165,7 @@ class Garment:
     stations: tuple[Station, ...] = field(default=DEFAULT_STATIONS)
     entries: tuple[Entry, ...] = ()
     choices: tuple[Choice, ...] = ()
+    picks: tuple[tuple[str, str], ...] = ()
     recipes: tuple[OwnSeam, ...] = ()
     waivers: tuple[Waiver, ...] = ()
     sizes: tuple[str, ...] = ()

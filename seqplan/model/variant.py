@@ -70,17 +70,18 @@ def choose(garment: Garment, picks: Picks) -> Garment:
     Returns
     -------
     Garment
-        The same garment without the pieces, notions, fabrics and entries that are left out. What
+        The same garment, with its picks, without the pieces, notions, fabrics and entries that are left out. What
         only points at them (``after``, ``open``, ``unit``, waivers) no longer does; entries that
         cannot do without them are kept as they are, and ``check_picks`` names them.
     """
     full = _full(garment, picks)
     gone = _gone(garment, full)
     entries = (entry for entry in garment.entries if entry.id not in gone.entries)
+    picked = replace(garment, picks=tuple(full.items()))
     if not (gone.pieces or gone.notions or gone.entries):
-        return garment
+        return picked
     return replace(
-        garment,
+        picked,
         fabrics=tuple(item for item in garment.fabrics if item.id not in gone.fabrics),
         pieces=tuple(piece for piece in garment.pieces if piece.id not in gone.pieces),
         notions=tuple(notion for notion in garment.notions if notion.id not in gone.notions),
