@@ -70,7 +70,8 @@ def _operation(entry_id: EntryId, node: Node, scope: Scope) -> str | None:
 
 
 def _on_edges(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    return entry._replace(run=resolve.run(found.get(entry.verb.value), scope))
+    run = resolve.run(found.get(entry.verb.value), scope)
+    return entry._replace(run=run, portion=joins.read_portion(run, found, scope))
 
 
 def _on_pieces(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -216,8 +217,10 @@ def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
         known = scope.notion.get(notion or "")
         kind = known.kind if known is not None else ""
         method = "invisible" if "invisible" in kind.casefold() else "centred"
+    run = resolve.run(where, scope)
     return entry._replace(
-        run=resolve.run(where, scope),
+        run=run,
+        portion=joins.read_portion(run, found, scope),
         method=ZipMethod(method),
         partners=resolve.pieces(found.get("with"), scope),
     )

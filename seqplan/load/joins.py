@@ -38,7 +38,7 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
         gap=fields.length(found.get("gap"), sink, scope.units),
         press_to=_direction(found.get("press"), scope),
         allowance=fields.length(found.get("allowance"), sink, scope.units),
-        portion=_portion(run, found, scope),
+        portion=read_portion(run, found, scope),
         is_in_one=bool(fields.yes_no(found.get("in one"), sink)),
         open=_open(entry.id, found.get("open"), scope),
     )
@@ -191,7 +191,8 @@ def _direction(node: Node | None, scope: Scope) -> str | None:
     return match["where"].strip()
 
 
-def _portion(run: Run, found: Fields, scope: Scope) -> Portion | None:
+def read_portion(run: Run, found: Fields, scope: Scope) -> Portion | None:
+    """Read ``part:`` or ``stop:``, of which an entry has one at most."""
     part = resolve.portion(found.get("part"), run, scope, is_named_part=True)
     stop = resolve.portion(found.get("stop"), run, scope, is_named_part=False)
     if "part" in found and "stop" in found:

@@ -127,6 +127,24 @@ _JOIN = (Verb.SEW, Verb.BASTE)
 _FOLD = (Verb.HEM, Verb.CASING)
 _SET_ON = (Verb.BAND, Verb.BIND)
 _PLACKET = (Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET)
+_PARTIAL = (
+    *_JOIN,
+    Verb.INSERT,
+    Verb.DART,
+    Verb.PLEAT,
+    Verb.GATHER,
+    Verb.STAYSTITCH,
+    Verb.FINISH,
+    Verb.TRIM,
+    Verb.GRADE,
+    Verb.CLIP,
+    Verb.PRESS,
+    Verb.UNDERSTITCH,
+    Verb.TOPSTITCH,
+    Verb.TACK,
+)
+"""Verbs that may mean a part of an edge only."""
+
 _RING_OR_FLAT = ("in the round", "flat")
 _SEAMS = tuple(kind.value for kind in SeamKind if kind is not SeamKind.OWN)
 
@@ -508,8 +526,8 @@ KEYS: Final[tuple[Key, ...]] = (
     ),
     _ENTRY(name="press", takes=Takes.DIRECTION, verbs=_JOIN, help="Which way it is pressed."),
     _ENTRY(name="allowance", takes=Takes.LENGTH, verbs=_JOIN, help="The allowance of this seam."),
-    _ENTRY(name="part", takes=Takes.PORTION, verbs=_JOIN, help="Only this part: 10 from waist."),
-    _ENTRY(name="stop", takes=Takes.PORTION, verbs=_JOIN, help="All but this: 10 before waist."),
+    _ENTRY(name="part", takes=Takes.PORTION, verbs=_PARTIAL, help="Only this part: 10 from waist."),
+    _ENTRY(name="stop", takes=Takes.PORTION, verbs=_PARTIAL, help="All but this: 10 before waist."),
     _ENTRY(name="in one", takes=Takes.YES_NO, verbs=_JOIN, help="Both copies in one seam."),
     _ENTRY(name="open", takes=Takes.ENTRY, verbs=_JOIN, help="The seam that is still open then."),
     _ENTRY(

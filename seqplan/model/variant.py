@@ -70,9 +70,9 @@ def choose(garment: Garment, picks: Picks) -> Garment:
     Returns
     -------
     Garment
-        The same garment, with its picks, without the pieces, notions, fabrics and entries that are left out. What
-        only points at them (``after``, ``open``, ``unit``, waivers) no longer does; entries that
-        cannot do without them are kept as they are, and ``check_picks`` names them.
+        The same garment, with its picks, without the pieces, notions, fabrics and entries that are
+        left out. What only points at them (``after``, ``open``, ``unit``, waivers) no longer does;
+        entries that cannot do without them are kept as they are, and ``check_picks`` names them.
     """
     full = _full(garment, picks)
     gone = _gone(garment, full)

@@ -1,8 +1,8 @@
 """Lay the entries of a garment out on the cloth: find their cut edges, pair them, glue them.
 
 Where one long edge lies along a run of several (a band on a waist, a sleeve in an armhole), the
-run is known only once the seams within it are. So the cloth is laid out twice: first to see how
-long those runs are, then with the long edges split into as many parts.
+run is known only once the seams within it are. So the cloth is laid out to see how long such runs
+are, and again with the long edges split into as many parts, until every one has its place.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
@@ -55,11 +55,12 @@ def lay_out(garment: Garment) -> Cloth:
         ``problems`` holds what cannot be: an edge sewn twice, copies that cannot be paired.
         What has a problem sews no seam, so that the rest can still be looked at.
     """
-    layout = _Layout(garment, {})
-    parts = layout.parts_wanted()
-    if parts:
-        layout = _Layout(garment, parts)
-    return layout.cloth()
+    parts: dict[tuple[PieceId, str], int] = {}
+    while True:
+        cloth, wanted = _Layout(garment, parts).cloth()
+        if wanted.keys() <= parts.keys():
+            return cloth
+        parts |= wanted
 
 
 class _Sides(NamedTuple):
@@ -67,16 +68,17 @@ class _Sides(NamedTuple):
 
     one: list[tuple[Segment, ...]]
     two: list[tuple[Segment, ...]]
-    is_slit: bool = False
+    is_strip: bool = False
 
     @property
     def is_along(self) -> bool:
-        """Whether one long edge lies along several, as a strip along both edges of a slit."""
-        return bool(self.two) and (self.is_slit or len(self.one) != len(self.two))
+        """Whether one long edge lies along a run: a strip, or one edge sewn to several."""
+        return bool(self.two) and (self.is_strip or len(self.one) != len(self.two))
 
     def long_and_runs(self) -> tuple[tuple[Segment, ...], tuple[Segment, ...]]:
         """The cut edges of the long side, and those of the other."""
-        long, runs = (self.one, self.two) if len(self.one) == 1 else (self.two, self.one)
+        first_is_long = len(self.one) == 1 and not self.is_strip
+        long, runs = (self.one, self.two) if first_is_long else (self.two, self.one)
         return _flat(long), _flat(runs)
 
 
@@ -86,27 +88,21 @@ class _Layout:
         self._garment = garment
         self._open: dict[EntryId, list[tuple[Pairing, ...]]] = {}
         self._portions = self._clear_portions(garment)
-        wanted: dict[PieceId, dict[str, list[Portion]]] = {}
-        for entry in garment.entries:
-            portion = self._portions.get(entry.id)
-            if portion is not None:
-                for ref in (*entry.run, *entry.to):
-                    wanted.setdefault(ref.piece, {}).setdefault(ref.edge, []).append(portion)
+        wanted = self._wanted_portions()
         self._split = {
-            piece.id: SplitPiece(piece, wanted.get(piece.id, {}), _parts_of(piece, parts))
+            piece.id: SplitPiece(piece, _of_piece(wanted, piece), _parts_of(piece, parts))
             for piece in garment.pieces
         }
         self.rings = Rings(split.piece for split in self._split.values())
 
     # -- the whole -------------------------------------------------------------------------
 
-    def cloth(self) -> Cloth:
-        """Lay out every entry."""
-        shapes = self._shapes()
-        shapes = self._with_long_edges(shapes)
+    def cloth(self) -> tuple[Cloth, dict[tuple[PieceId, str], int]]:
+        """Lay out every entry, and say into how many parts further long edges have to be split."""
+        shapes, wanted = self._with_long_edges(self._shapes())
         shapes = self._without_double_seams(shapes)
         shapes = self._with_open_pairings_settled(shapes)
-        return Cloth(self.rings, _with_held(shapes), tuple(self.problems))
+        return Cloth(self.rings, _with_held(shapes), tuple(self.problems)), wanted
 
     def _shapes(self) -> dict[EntryId, Shape]:
         """Every entry by itself; what is held is laid where it hangs already."""
@@ -118,42 +114,44 @@ class _Layout:
                 shapes[id_] = shape._replace(riders=riders)
         return shapes
 
-    def parts_wanted(self) -> dict[tuple[PieceId, str], int]:
-        """Into how many parts each long edge has to be split so that its parts meet its run."""
-        if not any(self._sides(entry).is_along for entry in self._garment.entries):
-            return {}
-        told_before = list(self.problems)
-        shapes = self._with_open_pairings_settled(self._shapes())
-        surface = _sewn(self.rings, shapes.values())
-        parts: dict[tuple[PieceId, str], int] = {}
-        for entry in self._garment.entries:
-            sides = self._sides(entry)
-            if sides.is_along:
-                long, runs = self._stretches(surface, entry.id, sides)
-                count = parts_wanted(long, runs)
-                for segment in sides.long_and_runs()[0] if count else ():
-                    parts[segment.piece, self.rings.name(segment)] = count or 1
-        self._open.clear()
-        self.problems = told_before
-        return {key: count for key, count in parts.items() if count > 1}
+    def _with_long_edges(
+        self, shapes: dict[EntryId, Shape]
+    ) -> tuple[dict[EntryId, Shape], dict[tuple[PieceId, str], int]]:
+        """Pair the parts of long edges with the runs that they lie along.
 
-    def _with_long_edges(self, shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
-        """Pair the parts of long edges with the runs that they lie along."""
-        laid = [id_ for id_, shape in shapes.items() if self._sides(shape.entry).is_along]
-        if not laid:
-            return shapes
-        surface = _sewn(self.rings, self._with_open_pairings_settled(shapes).values())
-        done = dict(shapes)
-        for id_ in laid:
+        A run may lead over other long edges, as a neckline does over the ends of front bands; so
+        it is tried again as long as any of them found its place.
+        """
+        waiting = {
+            id_: sides
+            for id_, sides in ((id_, self._sides(shape.entry)) for id_, shape in shapes.items())
+            if sides.is_along
+        }
+        wanted: dict[tuple[PieceId, str], int] = {}
+        is_moving = bool(waiting)
+        while is_moving:
+            surface = _sewn(self.rings, self._with_open_pairings_settled(shapes).values())
+            found = {id_: self._stretches(surface, id_, sides) for id_, sides in waiting.items()}
+            counts = {id_: parts_wanted(long, runs) for id_, (long, runs) in found.items()}
+            fitting = [id_ for id_, count in counts.items() if count == 1]
+            for id_ in fitting:
+                long, runs = found[id_]
+                self._open[id_] = [readings_along(long, runs, may_turn=self._may_turn(long))]
+                glues = _glues(shapes[id_].entry, self._open[id_][0][0])
+                shapes[id_] = shapes[id_]._replace(glues=glues)
+                del waiting[id_]
+            wanted = {
+                self._named(segment): count
+                for id_, count in counts.items()
+                if id_ in waiting and count
+                for segment in waiting[id_].long_and_runs()[0]
+            }
+            is_moving = bool(fitting and waiting)
+        for id_ in waiting:
+            names = {"long": len(found[id_][0]), "runs": len(found[id_][1])}
             entry = shapes[id_].entry
-            long, runs = self._stretches(surface, id_, self._sides(entry))
-            if parts_wanted(long, runs) != 1:
-                # The edges are not neighbours yet, or do not go together: nothing is glued.
-                continue
-            found = readings_along(long, runs, may_turn=self._may_turn(long))
-            self._open[id_] = [found]
-            done[id_] = shapes[id_]._replace(glues=_glues(entry, found[0]))
-        return done
+            self._report("long-edge-differs", entry, severity=Severity.WARNING, **names)
+        return shapes, wanted
 
     def _stretches(
         self, surface: Surface, id_: EntryId, sides: _Sides
@@ -206,7 +204,7 @@ class _Layout:
             attached = self._attached(entry)
             return _Sides(_side_by_side(one, len(attached)), attached)
         if entry.verb in SETTING_ON:
-            return _Sides(one, self._attached(entry), entry.verb is Verb.CONTINUOUS_PLACKET)
+            return _Sides(one, self._attached(entry), is_strip=True)
         return _Sides(one, [self._segments(ref, portion) for ref in entry.to])
 
     def _attached(self, entry: Entry) -> list[tuple[Segment, ...]]:
@@ -369,6 +367,30 @@ class _Layout:
             settled[id_] = shapes[id_]._replace(glues=_glues(shapes[id_].entry, pairs))
         return settled
 
+    def _wanted_portions(self) -> dict[tuple[PieceId, str], dict[Portion, None]]:
+        """The portions of every edge; a mark on one side of a seam is on the other side too."""
+        wanted: dict[tuple[PieceId, str], dict[Portion, None]] = {}
+        for id_, portion in self._portions.items():
+            entry = self._garment.entry[id_]
+            for ref in (*entry.run, *entry.to):
+                wanted.setdefault((ref.piece, ref.edge), {})[portion] = None
+        mates = [
+            ((one.piece, one.edge), (two.piece, two.edge))
+            for entry in self._garment.entries
+            if entry.verb in _TWO_SIDED and len(entry.run) == len(entry.to)
+            for pair in zip(entry.run, entry.to, strict=True)
+            for one, two in (pair, pair[::-1])
+        ]
+        waiting = list(wanted)
+        for edge in waiting:
+            for mate in (two for one, two in mates if one == edge):
+                new = [p for p in wanted[edge] if p not in wanted.get(mate, {})]
+                new = [p for p in new if is_clear(self._garment.piece[mate[0]], mate[1], p)]
+                if new:
+                    wanted.setdefault(mate, {}).update(dict.fromkeys(new))
+                    waiting.append(mate)
+        return wanted
+
     # -- edges -----------------------------------------------------------------------------
 
     def _segments(self, ref: EdgeRef, portion: Portion | None) -> tuple[Segment, ...]:
@@ -394,16 +416,29 @@ class _Layout:
                 clear[entry.id] = portion
         return clear
 
-    def _report(self, slug: str, entry: Entry, **names: object) -> None:
+    def _report(
+        self,
+        slug: str,
+        entry: Entry,
+        *,
+        severity: Severity = Severity.ERROR,
+        **names: object,
+    ) -> None:
         found = Diagnostic(
             slug=RuleSlug(slug),
-            severity=Severity.ERROR,
+            severity=severity,
             message=say(f"shape-{slug}", entry=entry.id, **names),
             path=entry.path,
             fix=say(f"shape-{slug}-fix", entry=entry.id, **names),
         )
         if found not in self.problems:
             self.problems.append(found)
+
+
+def _of_piece(
+    wanted: Mapping[tuple[PieceId, str], Iterable[Portion]], piece: Piece
+) -> dict[str, Iterable[Portion]]:
+    return {edge: portions for (id_, edge), portions in wanted.items() if id_ == piece.id}
 
 
 def _parts_of(piece: Piece, parts: Parts) -> dict[str, int]:

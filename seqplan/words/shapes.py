@@ -13,6 +13,17 @@ SENTENCES: Final[dict[str, str]] = {
     "shape-copies-differ-fix": (
         "Look at `cut:` of both pieces, or name one side with `@left` or `@right`."
     ),
+    "shape-long-edge-differs": (
+        "`{entry}` cannot be followed: {long} strips or long edges meet {runs} stretches of edges"
+    ),
+    "shape-long-edge-differs-fix": (
+        "A stretch ends where its edges do not meet in any seam. Cut as many strips as there are"
+        " stretches, name the edges in between, or sew the seams that join them."
+    ),
+    "shape-which-edge-is-set-on": "`{entry}` does not say by which edge `{piece}` is set on",
+    "shape-which-edge-is-set-on-fix": (
+        "Call that edge `attach`, or write the piece as a `strip:` that begins with it."
+    ),
     "shape-nothing-to-join": "`{entry}` names `{edge}` alone, but the garment has only one of it",
     "shape-nothing-to-join-fix": "Say what it is sewn to with `to:`.",
     "shape-odd-copies": "`{entry}` would join the copies of `{edge}` in pairs, but they are odd",

@@ -21,36 +21,46 @@ Preparing fabric, Threads; Clothing and textiles leaflet 004, University of Kent
 2012, p. 465 (marks).
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
-from seqplan.base.ids import RuleSlug
+from seqplan.base.ids import PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
-    cuts, marks = c.acting(Action.CUT), c.acting(Action.MARK)
+    stages = (c.acting(Action.CUT), c.acting(Action.MARK), _sewing(c))
     for wash in c.acting(Action.PRETREAT):
-        fabrics = set(c.entry(wash).fabrics)
-        for op in c.operations:
-            is_of_it = {c.garment.piece[id_].fabric for id_ in op.pieces} & fabrics
-            is_fused = c.entry(op).fabric in fabrics
-            if op.action is not Action.PRETREAT and (is_of_it or is_fused):
-                yield arc(RULE, wash, op, key="because-washed-before-cut")
-    for early in (*cuts, *marks):
-        for other in c.operations:
-            if early.pieces & other.pieces and other.action not in _BEFORE_SEWING:
-                yield arc(RULE, early, other)
-    for cut in cuts:
-        for mark in marks:
-            if cut.pieces & mark.pieces:
-                yield arc(RULE, cut, mark)
+        for op in _first_of([[o for o in stage if _is_of(c, o, wash)] for stage in stages]):
+            yield arc(RULE, wash, op, key="because-washed-before-cut")
+    for place, stage in enumerate(stages[:-1], start=1):
+        for early in stage:
+            later = [[o for o in after if o.pieces & early.pieces] for after in stages[place:]]
+            yield from (arc(RULE, early, op) for op in _first_of(later))
 
 
-_BEFORE_SEWING = frozenset({Action.PRETREAT, Action.CUT, Action.MARK})
+def _sewing(c: Construction) -> tuple[Operation, ...]:
+    early = {Action.PRETREAT, Action.CUT, Action.MARK}
+    return tuple(op for op in c.operations if op.action not in early)
+
+
+def _first_of(stages: Iterable[Sequence[Operation]]) -> Iterator[Operation]:
+    """Of what is done to a piece only the first stage: what is marked is cut by then."""
+    seen: set[PieceId] = set()
+    for stage in stages:
+        found = [op for op in stage if not (op.pieces and op.pieces <= seen)]
+        yield from found
+        seen = seen.union(*(op.pieces for op in found))
+
+
+def _is_of(c: Construction, op: Operation, wash: Operation) -> bool:
+    """Whether an operation works on the cloth that is washed."""
+    washed = set(c.entry(wash).fabrics)
+    cloth = {c.garment.piece[id_].fabric for id_ in op.pieces} | {c.entry(op).fabric}
+    return bool(cloth & washed)
 
 
 RULE = Rule(RuleSlug("cut-before-sewn"), Strength.MUST, _derive, __doc__ or "", numbers=(1, 2, 5))

@@ -30,6 +30,9 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for gather in c.acting(Action.GATHER):
         for stretch in c.stretches.get(gather.entry, ()):
+            # A cap of a sleeve meets itself over the underarm seam, and is gathered flat.
+            if len({c.rings.disc(segment) for segment in stretch.segments}) == 1:
+                continue
             for seam in stretch.junctions:
                 for op in c.doing(seam, Action.SEW, Action.ENCLOSE, Action.FINISH, Action.PRESS):
                     yield arc(RULE, op, gather)

@@ -26,13 +26,15 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import FOLDING
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for fit in c.acting(Action.FIT):
         for other in c.on_pieces(fit.pieces, Action.TURN_UP, Action.PRESS):
-            if other.action is Action.TURN_UP or c.entry(other).verb is Verb.PLEAT:
+            verb = c.entry(other).verb
+            if verb is Verb.PLEAT or (other.action is Action.TURN_UP and verb in FOLDING):
                 yield arc(RULE, fit, other)
 
 
