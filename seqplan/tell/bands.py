@@ -4,7 +4,7 @@ from seqplan.base.measure import both
 from seqplan.model.entry import Closing, Ends, StrapMethod, Verb
 from seqplan.model.operation import Action
 from seqplan.tell import usual
-from seqplan.tell.names import capital, name_pieces
+from seqplan.tell.names import capital, name_pieces, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again, matching, stitch
 from seqplan.tell.sentence import Told
@@ -65,6 +65,9 @@ def set_binding(s: Scene) -> Told:
             "overlap": s.usual(usual.OVERLAP_OF_STITCHING),
         }
         texts.append(say("step-bind-stitch-ring", **values))
+    elif s.is_ring:
+        overlap = s.usual(usual.OVERLAP_OF_STITCHING)
+        texts.append(say("step-bind-stitch-joined", overlap=overlap))
     else:
         texts.append(say("step-bind-stitch"))
     return Told((*texts, *again(s)), say("step-check-set-on"))
@@ -79,7 +82,9 @@ def press_band(s: Scene) -> Told:
     """Pressing the seam of a band."""
     if s.entry.closing is Closing.IN_ONE_SEAM:
         return Told((say("step-press-band-double", edges=s.edges), *again(s)))
-    return Told((say("step-press-band", band=s.partners), *again(s)))
+    key = "step-press-binding" if s.entry.verb is Verb.BIND else "step-press-band"
+    band = _outer(s) if len(s.entry.partners) > 1 else s.partners
+    return Told((say(key, band=band), *again(s)))
 
 
 def close_ends(s: Scene) -> Told:
@@ -117,7 +122,8 @@ def close_band(s: Scene) -> Told:
     else:
         side = "-wrong" if s.entry.from_wrong_side else ""
         ring = "-ring" if s.is_ring else ""
-        values = {"distance": s.usual(usual.EDGE_STITCH)}
+        band = _outer(s) if len(s.entry.partners) > 1 else s.partners
+        values = {"band": band, "distance": s.usual(usual.EDGE_STITCH)}
         if s.is_ring:
             values["overlap"] = s.usual(usual.OVERLAP_OF_STITCHING)
         text = say(f"step-close-band{side}{ring}", **values)
@@ -166,9 +172,22 @@ def set_placket(s: Scene) -> Told:
     attached = s.attached or s.partners
     values = {"attached": attached, "edges": s.edges}
     lay = say(f"step-{kind}-lay", **({**values, "seam": seam} if kind != "tower" else values))
-    return Told(
-        (lay, say(f"step-{kind}-stitch", seam=seam), *_each_slit(s)), say("step-check-set-on")
-    )
+    row = say(f"step-{kind}-stitch", seam=seam)
+    texts = (lay, *_sides_of_slit(s), row, *_each_slit(s))
+    return Told(texts, say("step-check-set-on"))
+
+
+def _sides_of_slit(s: Scene) -> tuple[str, ...]:
+    """Which strip goes on which side of the slit: the first on the side named first."""
+    if s.entry.verb is not Verb.TOWER_PLACKET or len(s.entry.partners) != 2:
+        return ()
+    slits = {slit.name: slit for ref in s.entry.run for slit in s.garment.piece[ref.piece].slits}
+    slit = next((slits[ref.edge] for ref in s.entry.run if ref.edge in slits), None)
+    if slit is None:
+        return ()
+    names = {"first": _outer(s), "second": _inner(s)}
+    sides = {"before": readable(slit.before), "after": readable(slit.after)}
+    return (say("step-tower-sides", **names, **sides),)
 
 
 def wrap_placket(s: Scene) -> Told:

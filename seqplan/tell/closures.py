@@ -46,7 +46,8 @@ _LAPPED_ROWS = ("step-stitch-lapped-under", "step-stitch-lapped-over")
 
 def _set_fly(s: Scene) -> tuple[str, ...]:
     """The zip of a fly: first tape to the facing, second to the other side."""
-    values = {"notion": s.notion_name, "edges": s.edges, "below": stop_below(s)}
+    opening = s.edge_title(s.op.segments[0])
+    values = {"notion": s.notion_name, "opening": opening, "below": stop_below(s)}
     return (
         say("step-set-fly-under", **values),
         say("step-set-fly-over", facing=_fly_facing(s)),
@@ -55,7 +56,7 @@ def _set_fly(s: Scene) -> tuple[str, ...]:
 
 def set_fly_facing(s: Scene) -> Told:
     """Sewing the facing of a fly on."""
-    values = {"facing": _fly_facing(s), "edges": s.edges}
+    values = {"facing": _fly_facing(s), "opening": s.edge_title(s.op.segments[0])}
     if s.allowance is None:
         return Told((say("step-fly-facing-unknown", **values),))
     return Told((say("step-fly-facing", allowance=both(s.allowance), **values),))
@@ -64,7 +65,9 @@ def set_fly_facing(s: Scene) -> Told:
 def press_zip(s: Scene) -> Told:
     """Pressing what a zip is set into: a basted opening, or the facing of a fly."""
     if s.entry.method is ZipMethod.FLY:
-        return Told((say("step-fly-press", facing=_fly_facing(s), edges=s.edges),))
+        return Told(
+            (say("step-fly-press", facing=_fly_facing(s), opening=s.edge_title(s.op.segments[0])),)
+        )
     return Told((say("step-zip-press", opening=s.edge_title(s.op.segments[0])),))
 
 

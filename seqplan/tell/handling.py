@@ -1,12 +1,12 @@
 """Sentences for preparing, holding, folding, turning through, waiting."""
 
+from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
 from seqplan.tell import usual
-from seqplan.tell.folds import close_gap
-from seqplan.tell.names import as_clause, listing, name_pieces, readable
+from seqplan.tell.names import as_clause, listing, name_pieces, name_seam, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -25,12 +25,37 @@ def pretreat(s: Scene) -> Told:
 
 def cut(s: Scene) -> Told:
     """Cutting out."""
-    return Told((say("step-cut", pieces=s.pieces),), say("step-check-cut"))
+    return Told((say("step-cut", pieces=s.named_pieces),), say("step-check-cut"))
 
 
 def mark(s: Scene) -> Told:
     """Carrying marks over."""
-    return Told((say("step-mark", pieces=s.pieces),), say("step-check-mark"))
+    marks = [_marks_of(s, id_) for id_ in s.piece_ids]
+    told = listing(text for text in marks if text)
+    check = say("step-check-mark")
+    if not told:
+        return Told((say("step-mark", pieces=s.named_pieces),), check)
+    return Told((say("step-mark-things", pieces=s.named_pieces, marks=told),), check)
+
+
+def _marks_of(s: Scene, id_: PieceId) -> str:
+    """What is marked on a piece: darts, pleats, places, lines, slits, points on its edges."""
+    piece = s.garment.piece[id_]
+    found = [say("step-mark-darts", edge=readable(dart.on)) for dart in piece.darts]
+    found += [say("step-mark-pleats", edge=readable(pleat.on)) for pleat in piece.pleats]
+    found += [say("step-mark-spot", name=readable(spot.name)) for spot in piece.spots]
+    found += [
+        say("step-mark-line", name=readable(line).removesuffix(" line")) for line in piece.lines
+    ]
+    found += [say("step-mark-slit", name=readable(slit.name)) for slit in piece.slits]
+    found += [
+        say("step-mark-point", one=readable(piece.edges[at - 1].name), other=readable(edge.name))
+        for at, edge in enumerate(piece.edges)
+        if edge.at_mark
+    ]
+    if not found:
+        return ""
+    return say("step-mark-piece", pieces=name_pieces(s.garment, (id_,)), marks=listing(found))
 
 
 def hold(s: Scene) -> Told:
@@ -39,7 +64,11 @@ def hold(s: Scene) -> Told:
     if not s.entry.partners:
         return Told((say("step-hold-alone", edges=s.edges, distance=distance),))
     held = {s.garment.piece[id_].layer for id_ in s.entry.partners}
-    key = "step-hold-over" if held == {Layer.SHELL} else "step-hold"
+    key = "step-hold"
+    if held == {Layer.SHELL}:
+        key = "step-hold-over"
+    elif held == {Layer.INTERLINING}:
+        key = "step-hold-inside"
     base = name_pieces(s.garment, (ref.piece for ref in s.entry.run))
     values = {"partner": s.partners, "pieces": base, "edges": s.edges}
     row = say("step-hold-row", distance=distance)
@@ -96,7 +125,7 @@ def open_zip(s: Scene) -> Told:
 
 def wait(s: Scene) -> Told:
     """Waiting until cloth has settled."""
-    check = say("step-check-wait")
+    check = say("step-check-wait") if s.entry.pieces else ""
     hours = s.entry.hours
     if hours is None:
         return Told((say("step-wait-plain"),), check)
@@ -109,18 +138,19 @@ def wait(s: Scene) -> Told:
 
 def send_out(s: Scene) -> Told:
     """Giving pieces out of the house."""
-    return Told((say("step-send-out", pieces=s.pieces),), say("step-check-send-out"))
+    return Told((say("step-send-out", pieces=s.named_pieces),), say("step-check-send-out"))
 
 
 def close(s: Scene) -> Told:
     """Closing a gap that was left in a seam, or in a casing."""
     other = s.garment.entry[s.entry.closes] if s.entry.closes else s.entry
     if other.verb is Verb.CASING:
-        return close_gap(s)
+        return Told((say("step-close-casing"),), say("step-check-casing"))
+    seam = name_seam(s.garment, other)
     if other.gap is None:
-        first = say("step-close-seam-gap", edges=s.edges)
+        first = say("step-close-seam-gap", seam=seam)
     else:
-        first = say("step-close-seam-gap-width", edges=s.edges, gap=both(other.gap))
+        first = say("step-close-seam-gap-width", seam=seam, gap=both(other.gap))
     if s.op.setup.station == _HAND:
         row = say("step-close-seam-hand", apart=s.usual(usual.SLIP_STITCH_APART))
     else:

@@ -130,7 +130,10 @@ def _name_place(garment: Garment, place: Place) -> str:
     kind = "edge" if place.name in piece.edge_names else "line"
     if any(spot.name == place.name for spot in piece.spots):
         kind = "mark"
-    return say(f"step-place-{kind}", name=readable(place.name), pieces=told)
+    name = readable(place.name)
+    if kind != "edge":
+        name = name.removesuffix(f" {kind}")
+    return say(f"step-place-{kind}", name=name, pieces=told)
 
 
 def name_seam(garment: Garment, entry: Entry) -> str:

@@ -4,7 +4,7 @@ from seqplan.base.measure import Length, both
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.tell import usual
-from seqplan.tell.names import name_places
+from seqplan.tell.names import name_edge, name_places
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
@@ -33,11 +33,13 @@ def hem_mouth(s: Scene) -> Told:
 def press_under(s: Scene) -> Told:
     """Pressing the edges of a pocket under."""
     edges = s.op_edges or s.entry_pieces
+    is_round = len({segment.index for segment in s.op.segments}) == 1
+    key = "step-pocket-round" if is_round else "step-pocket-under"
     if s.allowance is None:
-        text = say("step-pocket-under-unknown", edges=edges)
+        text = say(f"{key}-unknown", edges=edges)
     else:
-        text = say("step-pocket-under", edges=edges, allowance=both(s.allowance))
-    return Told((text, say("step-pocket-round")), say("step-check-pocket-under"))
+        text = say(key, edges=edges, allowance=both(s.allowance))
+    return Told((text,), say("step-check-pocket-under"))
 
 
 def patch(s: Scene) -> Told:
@@ -86,17 +88,21 @@ def press_bag(s: Scene) -> Told:
 
 def fold_welt(s: Scene) -> Told:
     """Folding a welt."""
+    if not s.entry.partners:
+        return Told((say("step-welt-fold-plain", bag=s.entry_pieces),))
     return Told((say("step-welt-fold", welt=s.own_pieces),))
 
 
 def set_welt(s: Scene) -> Told:
     """Stitching welt and bag along the line."""
-    place = name_places(s.garment, s.entry.places)
+    line = name_places(s.garment, s.entry.places)
+    if any(p.name not in s.garment.piece[p.piece].lines for p in s.entry.places):
+        line = say("step-welt-line", place=line)
     seam = say("step-welt-rows", seam=s.usual(usual.WELT_SEAM))
     if s.entry.partners:
-        lay = say("step-welt-set", welt=s.partners, bag=s.entry_pieces, place=place)
+        lay = say("step-welt-set", welt=s.partners, bag=s.entry_pieces, line=line)
     else:
-        lay = say("step-welt-set-plain", bag=s.entry_pieces, place=place)
+        lay = say("step-welt-set-plain", bag=s.entry_pieces, line=line)
     return Told((lay, seam, *_each_copy(s)), say("step-check-welt-rows"))
 
 
@@ -143,12 +149,13 @@ def box(s: Scene) -> Told:
     """Sewing across a corner."""
     check = say("step-check-box")
     trim = say("step-box-trim", width=s.usual(usual.BOX_TRIMMED))
-    if len({ref.edge for ref in s.entry.run}) == 1:
+    names = list(dict.fromkeys(name_edge(ref) for ref in s.entry.run))
+    if len(names) == 1:
         row = say("step-box-row-plain")
         if s.allowance is not None:
             row = say("step-box-row-cut-out", allowance=both(s.allowance))
         return Told((say("step-box-cut-out", edges=s.edges), row, *again(s)), check)
-    first = say("step-box", pieces=s.pieces, edges=s.edges)
+    first = say("step-box", pieces=s.pieces, one=names[0], other=names[1])
     if s.entry.width is None:
         return Told((first, say("step-box-row-plain"), trim, say("step-box-all")), check)
     half = both(Length(s.entry.width.mm / 2, s.entry.width.written_in))
@@ -158,23 +165,27 @@ def box(s: Scene) -> Told:
 
 def slash(s: Scene) -> Told:
     """Cutting a slit."""
+    if s.entry.verb is Verb.TOWER_PLACKET:
+        seam = s.usual(usual.PLACKET_SEAM)
+        text = say("step-slash-tower", edges=s.edges, seam=seam)
+        return Told((text,), say("step-check-slash"))
     slits = {slit.name: slit for ref in s.entry.run for slit in s.garment.piece[ref.piece].slits}
     length = next((slits[r.edge].length for r in s.entry.run if r.edge in slits), None)
     if length is None:
-        texts = [say("step-slash", edges=s.edges)]
+        text = say("step-slash", edges=s.edges)
     else:
-        texts = [say("step-slash-long", edges=s.edges, length=both(length))]
-    if s.entry.verb is Verb.TOWER_PLACKET:
-        texts.append(say("step-slash-tower", seam=s.usual(usual.PLACKET_SEAM)))
-    return Told(tuple(texts), say("step-check-slash"))
+        text = say("step-slash-long", edges=s.edges, length=both(length))
+    return Told((text,), say("step-check-slash"))
 
 
 def buttonhole(s: Scene) -> Told:
     """Working buttonholes."""
+    is_first = not any(op.id in s.before for op in s.c.acting(Action.BUTTONHOLE))
+    texts = [say("step-buttonhole-try")] if is_first else []
     if s.places:
-        texts = [say("step-buttonhole-try"), say("step-buttonhole-on", place=s.places)]
+        texts.append(say("step-buttonhole-on", place=s.places))
     else:
-        texts = [say("step-buttonhole-try"), say("step-buttonhole-plain")]
+        texts.append(say("step-buttonhole-plain"))
     texts += _how_many(s)
     return Told((*texts, say("step-buttonhole-open")), say("step-check-buttonhole"))
 

@@ -80,6 +80,13 @@ class Scene:
         return name_pieces(self.garment, self.piece_ids)
 
     @cached_property
+    def named_pieces(self) -> str:
+        """The pieces while they still lie apart."""
+        if len(self.piece_ids) > 2 and set(self.piece_ids) == set(self.garment.piece):
+            return say("step-all-pieces")
+        return name_pieces(self.garment, self.piece_ids)
+
+    @cached_property
     def piece_ids(self) -> tuple[PieceId, ...]:
         """The pieces that are named, in the order in which the entry names them."""
         named = (*self.entry.pieces, *(ref.piece for ref in (*self.refs, *self.entry.to)))
@@ -188,6 +195,13 @@ class Scene:
     def _part(self, parts: tuple[Part, ...], segment: Segment) -> Part:
         disc = self.c.rings.disc(segment)
         return next(part for part in parts if disc in part.discs)
+
+    @cached_property
+    def meets_bags(self) -> bool:
+        """Whether the bags of pockets in the seam were sewn to its edges."""
+        pockets = (e for e in self.garment.entries if e.verb is Verb.IN_SEAM_POCKET)
+        run = set(self.op.segments)
+        return any(run & set(self.c.shapes[entry.id].run) for entry in pockets)
 
     @cached_property
     def turns_corner(self) -> bool:

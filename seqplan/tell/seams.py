@@ -1,5 +1,6 @@
 """Sentences for seams: laying together, catching things between, stitching, basting."""
 
+from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import Caught, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.operation import Action
@@ -23,7 +24,7 @@ def sew(s: Scene) -> Told:
     if s.entry.seam is SeamKind.LAPPED and s.entry.to:
         return _lap(s)
     crosses_zip = _crosses_zip(s)
-    texts = [say("step-open-zip-first")] if crosses_zip else []
+    texts = [say(_open_first(s))] if crosses_zip else []
     texts += [*_rolled(s), _lay(s), *_caught(s), *matching(s), stitch(s), *_ends(s)]
     if crosses_zip:
         texts.append(say("step-over-zip"))
@@ -97,6 +98,12 @@ def _crosses_zip(s: Scene) -> bool:
     return any(op is not None and op.id in s.before for op in zips)
 
 
+def _open_first(s: Scene) -> str:
+    """That a zip is opened, or stays open where a step before has opened it."""
+    is_open = any(op.id in s.before for op in s.c.acting(Action.OPEN))
+    return "step-zip-stays-open" if is_open else "step-open-zip-first"
+
+
 def _lay(s: Scene) -> str:
     suffix = _suffix(s)
     if s.joins_tubes:
@@ -137,7 +144,7 @@ def _caught(s: Scene) -> list[str]:
 def _caught_one(s: Scene, caught: Caught) -> str:
     if caught.edge is not None:
         name = name_edges(s.garment, (caught.edge,))
-        key = "step-caught-edge"
+        key = "step-caught-end" if _is_strap(s, caught.edge.piece) else "step-caught-edge"
     elif caught.piece is not None:
         name = name_pieces(s.garment, (caught.piece,))
         key = "step-caught"
@@ -145,17 +152,27 @@ def _caught_one(s: Scene, caught: Caught) -> str:
         notion = s.garment.notion[caught.notion] if caught.notion else None
         kind = readable(notion.kind) if notion else ""
         key = "step-caught-zip" if "zip" in kind else "step-caught"
+        if any(word in kind for word in _ALONG):
+            key = "step-caught-along"
         name = say("step-the", name=kind)
     if caught.at is None:
         return say(key, name=name)
     return say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
 
 
+_ALONG = ("piping", "lace", "trimming", "braid", "rickrack", "fringe")
+"""Kinds of notion that lie along a seam, not only with an end in it."""
+
+
+def _is_strap(s: Scene, piece: PieceId) -> bool:
+    """Whether a piece is a strap or a strip, of which only the end is caught."""
+    straps = (e.pieces for e in s.garment.entries if e.verb is Verb.STRAP)
+    return s.garment.piece[piece].is_strip or any(piece in pieces for pieces in straps)
+
+
 def _round_bags(s: Scene) -> list[str]:
     """That the seam goes round the bags of pockets that were sewn to its edges."""
-    pockets = (s.c.shapes[e.id] for e in s.garment.entries if e.verb is Verb.IN_SEAM_POCKET)
-    run = set(s.op.segments)
-    if not any(run & set(shape.run) for shape in pockets):
+    if not s.meets_bags:
         return []
     if s.allowance is None:
         return [say("step-round-bag-unknown")]
@@ -195,7 +212,9 @@ def stitch(s: Scene) -> str:
 def _stitch_gap(s: Scene, gap: Length) -> str:
     """A row that leaves a gap; how it is used later."""
     key = "step-stitch-gap"
-    if any(e.verb is Verb.TURN for e in s.garment.entries) or s.entry.seam is SeamKind.ENCLOSED:
+    turned = (set(e.pieces) for e in s.garment.entries if e.verb is Verb.TURN)
+    is_turned = any(pieces & s.op.pieces for pieces in turned)
+    if is_turned or s.c.doing(s.entry.id, Action.TURN):
         key = "step-stitch-gap-turn"
     if s.allowance is None:
         return say(f"{key}-unknown", gap=both(gap))

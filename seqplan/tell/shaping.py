@@ -19,8 +19,8 @@ def fuse(s: Scene) -> Told:
 
 def _fuse_text(s: Scene) -> str:
     if s.entry.fabric is None:
-        return say("step-fuse-plain", pieces=s.pieces)
-    return say("step-fuse", fabric=readable(s.entry.fabric), pieces=s.pieces)
+        return say("step-fuse-plain", pieces=s.named_pieces)
+    return say("step-fuse", fabric=readable(s.entry.fabric), pieces=s.named_pieces)
 
 
 def _fuse_half(s: Scene) -> str:

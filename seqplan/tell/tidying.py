@@ -21,6 +21,9 @@ def trim(s: Scene) -> Told:
     if s.entry.seam is SeamKind.FLAT_FELLED:
         width = s.usual(usual.FELL_TRIMMED)
         return Told((say("step-trim-fell", seam=s.seam, width=width), *again(s)))
+    if s.entry.seam is SeamKind.OWN:
+        text = say("step-trim-seam", seam=s.seam, width=s.usual(usual.TRIMMED))
+        return Told((text, *again(s)))
     return _graded(s)
 
 
@@ -65,7 +68,11 @@ def press(s: Scene) -> Told:
         return Told((say(f"step-press-{verb.value}", edges=s.edges),))
     if verb is Verb.HEM:
         return Told((say("step-press-hem", edges=s.edges), *again(s)))
-    return Told((_press_join(s), *again(s)))
+    return Told((_press_join(s), *_press_bags(s), *again(s)))
+
+
+def _press_bags(s: Scene) -> tuple[str, ...]:
+    return (say("step-press-bags"),) if s.meets_bags else ()
 
 
 def _press_join(s: Scene) -> str:
@@ -75,7 +82,7 @@ def _press_join(s: Scene) -> str:
         return _press_seam(s)
     if seam in _PRESSED_THEIR_WAY:
         return say(_PRESSED_THEIR_WAY[seam], seam=s.seam)
-    if seam is SeamKind.FACED or (seam is SeamKind.OWN and s.inner()):
+    if seam is SeamKind.FACED or (s.inner() and s.c.doing(s.entry.id, Action.UNDERSTITCH)):
         return _press_to_facing(s)
     return _press_seam(s)
 

@@ -8,8 +8,8 @@ _FOLDING: Final[dict[str, str]] = {
     "step-band-fold": (
         "Fold {band} lengthwise along the middle with wrong sides together and press the crease;"
         " open it out again, fold the long edge that stays loose at first to the wrong side by"
-        " {under} and press: that is {cover} less than the allowance, so that this edge will"
-        " reach over the seam."
+        " {under} and press: that is {cover} less than the allowance, so that this edge will reach"
+        " over the seam."
     ),
     "step-band-fold-unknown": (
         "Fold {band} lengthwise along the middle with wrong sides together and press the crease;"
@@ -24,8 +24,8 @@ _FOLDING: Final[dict[str, str]] = {
     ),
     "step-band-under-unknown": (
         "Fold the edge of {inner} that stays loose at first to the wrong side, {cover} less deep"
-        " than the allowance, so that this edge will reach over the seam, and press. {outer}"
-        " keeps its edge flat."
+        " than the allowance, so that this edge will reach over the seam, and press. {outer} keeps"
+        " its edge flat."
     ),
     "step-band-fold-double": (
         "Fold {band} lengthwise with wrong sides together, so that the two long raw edges meet,"
@@ -66,15 +66,15 @@ _FOLDING: Final[dict[str, str]] = {
         " ends; leave a short end open for turning."
     ),
     "step-strap-sew-end": (
-        "Where one short end will show, stitch across that end, too, and cut its corners off at"
-        " an angle."
+        "If one end will hang free, stitch across that end, too, and cut its corners off at an"
+        " angle."
     ),
     "step-strap-trim": "Trim the allowance to {width}, so that it turns easily.",
     "step-strap-stitch": (
         "Stitch {pieces} along the open long edge, {distance} from it, through all layers, and"
         " along the folded edge in the same way."
     ),
-    "step-strap-count": "Make {count} of them.",
+    "step-strap-count": "Make {count} of them alike.",
     "step-strap-turn": (
         "Turn {pieces} right side out: fix a safety pin to one layer at the stitched end, push it"
         " through the tube and draw the strap over it; then push the corners out with something"
@@ -94,8 +94,8 @@ _FOLDING: Final[dict[str, str]] = {
 _SETTING_ON: Final[dict[str, str]] = {
     "step-band-join": (
         "Lay the two short ends of {band} on one another with right sides together, so that the"
-        " band is not twisted, and stitch {allowance} from the raw edges with backstitches at"
-        " both ends; press the allowances open. Now it is a ring."
+        " band is not twisted, and stitch {allowance} from the raw edges with backstitches at both"
+        " ends; press the allowances open. Now it is a ring."
     ),
     "step-band-join-unknown": (
         "Lay the two short ends of {band} on one another with right sides together, so that the"
@@ -103,16 +103,16 @@ _SETTING_ON: Final[dict[str, str]] = {
         " both ends; press the allowances open. Now it is a ring."
     ),
     "step-band-lay": (
-        "Lay {attached}, unfolded, on {edges}, right sides together, the raw edges level; let"
-        " notches meet, and pin across the edge."
+        "Lay {attached}, the band opened out, on {edges}, right sides together, the raw edges"
+        " level; let notches meet, and pin across the edge."
     ),
     "step-band-lay-wrong": (
-        "Lay {attached}, unfolded and with its right side down, on the wrong side of {edges}, the"
-        " raw edges level; let notches meet, and pin across the edge."
+        "Lay {attached}, the band opened out and right side down, on the wrong side of {edges},"
+        " the raw edges level; let notches meet, and pin across the edge."
     ),
     "step-band-lay-plain": (
-        "Lay the edge of {band} on {edges}, right sides together, the raw edges level; let"
-        " notches meet, and pin across the edge."
+        "Lay the edge of {band} on {edges}, right sides together, the raw edges level; let notches"
+        " meet, and pin across the edge."
     ),
     "step-band-lay-plain-wrong": (
         "Lay the edge of {band}, with its right side down, on the wrong side of {edges}, the raw"
@@ -120,8 +120,8 @@ _SETTING_ON: Final[dict[str, str]] = {
     ),
     "step-band-lay-two": "Keep {inner} folded out of the way: it is not caught in this row.",
     "step-band-lay-double": (
-        "Lay the folded {band} on the right side of {edges}, all raw edges level; let the"
-        " quarters and the ends meet, and pin there."
+        "Lay {band}, folded, on the right side of {edges}, all raw edges level; let the quarters"
+        " and the ends meet, and pin there."
     ),
     "step-band-stretch": (
         "If the band is shorter than the edge, stretch the band, never the edge, until both are"
@@ -147,8 +147,12 @@ _SETTING_ON: Final[dict[str, str]] = {
     ),
     "step-bind-stitch-ring": (
         "Fold the beginning of the binding in by {under}, let the end lie over it by {overlap},"
-        " and stitch all the way round exactly in the first pressed fold; overlap the beginning"
-        " of the row by {overlap}."
+        " and stitch all the way round exactly in the first pressed fold; overlap the beginning of"
+        " the row by {overlap}."
+    ),
+    "step-bind-stitch-joined": (
+        "Stitch all the way round exactly in the first pressed fold of the binding, and overlap"
+        " the beginning by {overlap}."
     ),
     "step-check-set-on": (
         "look at both sides: no fold is caught, and the row is equally far from the edge all the"
@@ -158,34 +162,38 @@ _SETTING_ON: Final[dict[str, str]] = {
         "Press the seam flat as it was sewn; then press {band} and all allowances away from the"
         " garment, so that they lie inside the band."
     ),
+    "step-press-binding": (
+        "Press the seam flat as it was sewn; then press {band} away from the garment, over the raw"
+        " edges."
+    ),
     "step-press-band-double": (
         "Press the allowances along {edges} away from the band and towards the garment, from the"
         " wrong side and without stretching."
     ),
     "step-band-finish": (
-        "Finish all allowances along {edges} together as one layer; the knife may take off no"
-        " more than loose threads."
+        "Finish all allowances along {edges} together as one layer; the knife may take off no more"
+        " than loose threads."
     ),
     "step-band-ends": (
-        "At each end of {band} fold it along its crease with right sides together, the pressed"
-        " edge still turned under; stitch across the end in line with the edge of the opening"
-        " below it, from the crease to the seam, and backstitch at both ends."
+        "At each end fold {band} along the crease with right sides together, the pressed edge"
+        " still turned under; stitch across the end, level with the end of the edge below it, from"
+        " the crease to the seam, and backstitch at both ends."
     ),
     "step-band-ends-trim": (
         "Trim these allowances to {width}, cut off the corner at the crease at an angle, turn the"
         " end right side out and push the corner out with something blunt."
     ),
-    "step-check-band-ends": "the ends are equally high and lie straight above the opening.",
+    "step-check-band-ends": "both ends are equally high and level with the edge below them.",
 }
 
 _CLOSING: Final[dict[str, str]] = {
     "step-wrap": (
-        "Fold {band} along its crease over all allowances to the wrong side of the garment, so"
-        " that the pressed edge reaches over the seam line by {cover}; pin from the right side,"
-        " in the seam, and press."
+        "Fold {band} along the crease over all allowances to the wrong side of the garment, so"
+        " that the pressed edge reaches over the seam line by {cover}; pin from the right side, in"
+        " the seam, and press."
     ),
     "step-wrap-wrong": (
-        "Fold {band} along its crease over all allowances to the right side of the garment, so"
+        "Fold {band} along the crease over all allowances to the right side of the garment, so"
         " that the pressed edge covers the seam line by {cover}; pin along it and press."
     ),
     "step-wrap-two": (
@@ -194,25 +202,25 @@ _CLOSING: Final[dict[str, str]] = {
     ),
     "step-check-wrap": "feel along the seam: the loose edge reaches over it everywhere.",
     "step-close-band": (
-        "From the right side topstitch on the band, {distance} from the seam, so that the loose"
-        " edge on the other side is caught all the way; backstitch at both ends."
+        "From the right side topstitch on {band}, {distance} from the seam, so that the loose edge"
+        " on the other side is caught all the way; backstitch at both ends."
     ),
     "step-close-band-ring": (
-        "From the right side topstitch on the band, {distance} from the seam, all the way round,"
-        " so that the loose edge on the other side is caught; overlap the beginning by {overlap}."
+        "From the right side topstitch on {band}, {distance} from the seam, all the way round, so"
+        " that the loose edge on the other side is caught; overlap the beginning by {overlap}."
     ),
     "step-close-band-wrong": (
-        "From the right side topstitch on the band, {distance} from its pressed edge, through all"
+        "From the right side topstitch on {band}, {distance} from the pressed edge, through all"
         " layers; backstitch at both ends."
     ),
     "step-close-band-wrong-ring": (
-        "From the right side topstitch on the band, {distance} from its pressed edge, through all"
+        "From the right side topstitch on {band}, {distance} from the pressed edge, through all"
         " layers and all the way round; overlap the beginning by {overlap}."
     ),
     "step-close-band-ditch": (
         "From the right side stitch exactly in the groove of the seam, drawing the cloth apart a"
-        " little with your fingers, so that the loose edge on the other side is caught and the"
-        " row sinks into the seam; fasten both ends."
+        " little with your fingers, so that the loose edge on the other side is caught and the row"
+        " sinks into the seam; fasten both ends."
     ),
     "step-close-band-hand": (
         "Sew the loose edge of {band} to the seam by hand with slip stitch, a stitch every"
@@ -232,9 +240,12 @@ _CLOSING: Final[dict[str, str]] = {
 _PLACKETS: Final[dict[str, str]] = {
     # The two strips of a tower placket.
     "step-tower-lay": (
-        "Lay {attached}, unfolded and with the right side down, on the wrong side of {edges}: the"
-        " underlap on the edge that will lie underneath, the tower on the edge that will lie on"
-        " top, the raw edges level, the lower ends level with the lower edge; pin."
+        "Lay {attached}, opened out and right side down, on the wrong side of {edges}, the raw"
+        " edges level, the lower ends level with the lower edge; pin."
+    ),
+    "step-tower-sides": (
+        "Let {first} go on that side of the slit which meets the {before} edge and will lie"
+        " underneath, and {second} on the side which meets the {after} edge and will lie on top."
     ),
     "step-tower-stitch": (
         "Stitch {seam} from the raw edges, from the lower edge exactly to the corner of the slit"
@@ -261,20 +272,20 @@ _PLACKETS: Final[dict[str, str]] = {
     ),
     # The strip of a continuous placket.
     "step-continuous-lay": (
-        "Draw the slit apart until its two edges are almost one straight line, and lay {attached}"
-        " with the right side down on the wrong side of {edges}, the raw edges level at the"
-        " beginning and at the end; at the end of the slit the strip reaches {seam} beyond a"
-        " fold that is only a few threads deep. Pin."
+        "Draw the slit apart until its two edges are almost one straight line, and lay {attached},"
+        " opened out and right side down, on the wrong side of {edges}: the raw edges level at the"
+        " beginning and at the end, in the middle the end of the slit {seam} inside the edge of"
+        " the strip; pin."
     ),
     "step-continuous-stitch": (
-        "Stitch {seam} from the raw edge of the strip; in the middle the row passes the end of"
-        " the slit two or three threads inside the cloth. Stop there with the needle down, lift"
-        " the foot, and push the fold of the cloth behind the needle before you go on."
+        "Stitch {seam} from the raw edge of the strip; in the middle the row just catches the end"
+        " of the slit by two or three threads. Stop there with the needle down, lift the foot, and"
+        " push the fold of the cloth behind the needle before you go on."
     ),
     "step-continuous-wrap": (
-        "Press {band} and the allowances away from the cloth; fold it along its crease over the"
-        " raw edges to the right side, so that its pressed edge just covers the row of stitching,"
-        " and pin."
+        "Press {band} and the allowances away from the cloth; fold the strip along its crease over"
+        " the raw edges to the right side, so that its pressed edge just covers the row of"
+        " stitching, and pin."
     ),
     "step-continuous-close": (
         "Stitch along the pressed edge, {distance} from it, through all layers and past the end of"

@@ -9,9 +9,9 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "caution-lockstitch-title": "Sewing machine",
     "caution-lockstitch": (
-        "Switch it off, or take your foot off the pedal, before you thread it or change the"
-        " needle or the foot. Keep fingers beside the foot, never in front of the needle. If a"
-        " needle breaks, stop and find every piece."
+        "Switch it off, or take your foot off the pedal, before you thread it or change the needle"
+        " or the foot. Keep fingers beside the foot, never in front of the needle. If a needle"
+        " breaks, stop and find every piece."
     ),
     "caution-overlocker-title": "Overlocker",
     "caution-overlocker": (
@@ -32,8 +32,8 @@ SENTENCES: Final[dict[str, str]] = {
     "caution-hand": "Count needles out and in, keep them in a cushion, and use a thimble.",
     "caution-pins-title": "Pins",
     "caution-pins": (
-        "Put pins across the edge, take each out before the needle reaches it, and never hold"
-        " them in your mouth."
+        "Put pins across the edge, take each out before the needle reaches it, and never hold them"
+        " in your mouth."
     ),
     "caution-cutting-title": "Scissors and rotary cutter",
     "caution-cutting": (
@@ -43,14 +43,14 @@ SENTENCES: Final[dict[str, str]] = {
     "caution-child-title": "Made for a child",
     "caution-child": (
         "Small parts must not come off, and rules differ from country to country: look up those"
-        " for children's clothes, and for sleepwear also those on fire, before you give it away"
-        " or sell it."
+        " for children's clothes, and for sleepwear also those on fire, before you give it away or"
+        " sell it."
     ),
     "caution-child-cord-title": "Cords on children's clothes",
     "caution-child-cord": (
         "Cords at hood and neck have killed children, and many countries forbid them or limit"
-        " their length elsewhere; look up the rules that hold where it will be worn, and leave"
-        " the cord out if in doubt."
+        " their length elsewhere; look up the rules that hold where it will be worn, and leave the"
+        " cord out if in doubt."
     ),
     "caution-child-small-title": "Small parts",
     "caution-child-small": (

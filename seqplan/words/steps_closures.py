@@ -4,8 +4,8 @@ from typing import Final
 
 SENTENCES: Final[dict[str, str]] = {
     "step-press-coils": (
-        "Open the {notion} and, from the wrong side, press its rolled coils flat and away from"
-        " the tapes with a barely warm iron: too much heat melts them."
+        "Open the {notion} and, from the wrong side, press its rolled coils flat and away from the"
+        " tapes with a barely warm iron: too much heat melts them."
     ),
     "step-zip-mark-sides": (
         "Close the {notion} and hold it behind the opening as it will be worn, with the slider at"
@@ -14,13 +14,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-set-invisible": (
         "Open the {notion} and lay the tape L face down on the right side of the cloth marked L,"
-        " along {edges}: the coil on the seam line, {allowance} from the raw edge, the flat of"
-        " the tape towards the raw edge, and the top stop {below} below the {upper} seam line."
+        " along {edges}: the coil on the seam line, {allowance} from the raw edge, the flat of the"
+        " tape towards the raw edge, and the top stop {below} below the {upper} seam line."
     ),
     "step-set-invisible-plain": (
         "Open the {notion} and lay the tape L face down on the right side of the cloth marked L,"
-        " along {edges}: the coil on the seam line, the flat of the tape towards the raw edge,"
-        " and the top stop {below} below the seam line at the top."
+        " along {edges}: the coil on the seam line, the flat of the tape towards the raw edge, and"
+        " the top stop {below} below the seam line at the top."
     ),
     "step-stitch-invisible": (
         "Pin, and stitch close beside the coil from the top down to the mark where the {opening}"
@@ -30,8 +30,8 @@ SENTENCES: Final[dict[str, str]] = {
         "Without twisting the zip, stitch the tape R to the cloth marked R in the same way."
     ),
     "step-check-invisible": (
-        "close the zip: from the right side only the slider shows, and both sides are level at"
-        " the top and at the mark."
+        "close the zip: from the right side only the slider shows, and both sides are level at the"
+        " top and at the mark."
     ),
     "step-zip-baste": (
         "Lay {edges} right sides together and baste them {allowance} from the raw edges, with the"
@@ -54,42 +54,41 @@ SENTENCES: Final[dict[str, str]] = {
         " bottom stop, and up the other side."
     ),
     "step-set-lapped": (
-        "Open the {notion} and lay it face down on the allowance of the {opening} that will lie"
-        " underneath, the teeth beside the basted seam line and the top stop {below} below the"
-        " seam line at the top; pin the tape to this allowance alone. The cloth that will lie on"
-        " top is the one that covers the zip."
+        "Fold the garment back so that the allowance of the {opening} which will lie underneath"
+        " sticks out by itself; lay the closed {notion} face down on it, the teeth close beside"
+        " the basted seam line and the top stop {below} below the seam line at the top. Pin, and"
+        " stitch the tape down beside the teeth, through tape and allowance only."
     ),
     "step-stitch-lapped-under": (
-        "Stitch this tape down close to the teeth, through tape and allowance; then close the zip,"
-        " turn it face up, let the allowance fold narrowly beside the teeth, and stitch along that"
-        " fold, close to it: the other row will lie {distance} away on the other side."
+        "Turn the zip face up, so that the allowance makes a narrow fold beside the teeth, and"
+        " stitch along this fold, close to it, through allowance and tape."
     ),
     "step-stitch-lapped-over": (
-        "Lay the work flat, right side up; stitch across below the bottom stop and up the side"
-        " that lies on top, {distance} from the seam line, through cloth, allowance and the"
-        " second tape."
+        "Open the garment out flat, the zip face down over the seam, and pin; from the right side"
+        " stitch across below the bottom stop and up the side that lies on top, {distance} from"
+        " the seam line, through cloth, allowance and the second tape."
     ),
     "step-fly-the-facing": "the fly facing",
     "step-fly-the-shield": "the fly shield",
     "step-fly-facing": (
-        "Lay {facing} on {edges} of the side that will lie on top, right sides together; stitch"
-        " {allowance} from the raw edges from the top down to the mark where the opening ends,"
-        " and backstitch at both ends; trim to half and clip where it curves."
+        "On the side that will lie on top lay {facing} on the {opening} edge, right sides"
+        " together; stitch {allowance} from the raw edges from the top down to the mark where the"
+        " opening ends, and backstitch at both ends; trim to half and clip where it curves."
     ),
     "step-fly-facing-unknown": (
-        "Lay {facing} on {edges} of the side that will lie on top, right sides together; stitch"
-        " on the seam line of your pattern from the top down to the mark where the opening ends,"
-        " and backstitch at both ends; trim to half and clip where it curves."
+        "On the side that will lie on top lay {facing} on the {opening} edge, right sides"
+        " together; stitch on the seam line of your pattern from the top down to the mark where"
+        " the opening ends, and backstitch at both ends; trim to half and clip where it curves."
     ),
     "step-fly-press": (
-        "Fold {facing} to the inside, roll the seam along {edges} a thread's width inwards, and"
-        " press; on the other side press the edge to the wrong side, a little nearer to the raw"
-        " edge, so that it reaches under the fly."
+        "Fold {facing} to the inside, roll the {opening} seam a thread's width inwards, and press;"
+        " on the other side press the edge to the wrong side, a little nearer to the raw edge, so"
+        " that it reaches under the fly."
     ),
     "step-set-fly-under": (
-        "On the side that lies underneath, lay the closed {notion} under the pressed fold of"
-        " {edges}, face up, the teeth just clear of it and the top stop {below} below the seam"
-        " line at the top; pin and stitch close to the fold."
+        "On the side that lies underneath, lay the closed {notion} under the pressed fold of the"
+        " {opening} edge, face up, the teeth just clear of it and the top stop {below} below the"
+        " seam line at the top; pin and stitch close to the fold."
     ),
     "step-set-fly-over": (
         "Close the fly as it will be worn and pin it; turn the work over, lay the loose tape flat"
@@ -108,16 +107,16 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-fly": "open and close it: nothing is caught, and the front lies flat over the zip.",
     "step-stitch-piece-on": (
-        "Lay the end of {pieces} at {place}, as far in as the pattern shows, turn a raw end under,"
-        " and pin; see that it is not twisted before you pin its other end."
+        "Lay the ends of {pieces} at {place}, as far in as the pattern shows, raw ends turned"
+        " under, and pin; see that nothing is twisted before you pin the second end."
     ),
     "step-stitch-piece-box": (
         "Stitch each end down as a square with a cross in it, and backstitch where the row ends."
     ),
     "step-stitch-label-on": (
         "Fold the ends of the {notion} under, lay it at {place} where it will be seen or looked"
-        " for, and stitch it down {distance} from its edges; choose the bobbin thread to match"
-        " the right side."
+        " for, and stitch it down {distance} from its edges; choose the bobbin thread to match the"
+        " right side."
     ),
     "step-stitch-loop-on": (
         "Lay the {notion} double at {place}, its raw ends level with the raw edge or turned under,"

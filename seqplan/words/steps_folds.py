@@ -19,8 +19,8 @@ SENTENCES: Final[dict[str, str]] = {
         " finished edge."
     ),
     "step-turn-up-unknown": (
-        "Fold {edges} to the wrong side on the fold lines of your pattern, press, and pin close"
-        " to the inner edge."
+        "Fold {edges} to the wrong side on the fold lines of your pattern, press, and pin close to"
+        " the inner edge."
     ),
     "step-check-turn-up": "measure as you fold: the depth is the same everywhere.",
     "step-check-turn-up-ring": (
@@ -39,9 +39,9 @@ SENTENCES: Final[dict[str, str]] = {
         " thread or two of the outside; fasten the thread at the beginning and at the end."
     ),
     "step-hem-hand-ring": (
-        "Sew {edges} down all the way round by hand with slip stitch, a stitch every {apart},"
-        " each taking up only a thread or two of the outside; fasten the thread at the beginning"
-        " and at the end."
+        "Sew {edges} down all the way round by hand with slip stitch, a stitch every {apart}, each"
+        " taking up only a thread or two of the outside; fasten the thread at the beginning and at"
+        " the end."
     ),
     "step-check-hem": "the hem is level, and on the right side it lies without pulling.",
     "step-press-hem": (
@@ -52,8 +52,8 @@ SENTENCES: Final[dict[str, str]] = {
         " backstitch at the beginning and at the end; leave both ends open for threading."
     ),
     "step-case-ring": (
-        "Stitch the casing of {edges} from the wrong side, {distance} from the inner fold, all"
-        " the way round, and overlap the beginning by {overlap}."
+        "Stitch the casing of {edges} from the wrong side, {distance} from the inner fold, all the"
+        " way round, and overlap the beginning by {overlap}."
     ),
     "step-case-gap": (
         "Mark a stretch of {gap} on {edges} with two pins; stitch the casing from the wrong side,"
@@ -90,8 +90,8 @@ SENTENCES: Final[dict[str, str]] = {
     "step-thread-more-cords": "Draw in all {count} of them.",
     "step-check-cord": "the knots do not slip into the channel, and pulling shuts it evenly.",
     "step-join-ends": (
-        "Lap the ends of the {notion} over one another by {overlap}, flat and without a twist,"
-        " and stitch across the overlap several times, as a box with a cross in it."
+        "Lap the ends of the {notion} over one another by {overlap}, flat and without a twist, and"
+        " stitch across the overlap several times, as a box with a cross in it."
     ),
     "step-check-ends": "pull hard: the join holds; try the garment on before you close the gap.",
     "step-close-gap": (
@@ -102,5 +102,10 @@ SENTENCES: Final[dict[str, str]] = {
         "Let the elastic slip into the channel; hold it flat and stitch the opening of {gap} shut"
         " on the same line, overlapping the stitching at both ends and not catching the elastic."
     ),
+    "step-close-casing": (
+        "Stitch the opening of the casing shut on the same line, overlapping the stitching at both"
+        " ends and catching nothing that lies in the channel."
+    ),
+    "step-check-casing": "what runs in the channel moves freely.",
     "step-check-gap": "the elastic moves freely, and the fullness is spread evenly.",
 }

@@ -18,6 +18,14 @@ SENTENCES: Final[dict[str, str]] = {
         " each as the cutting list says."
     ),
     "step-check-cut": "count the pieces and tick them off in the cutting list.",
+    "step-all-pieces": "all pieces",
+    "step-mark-piece": "on {pieces} {marks}",
+    "step-mark-darts": "the darts at the {edge} edge",
+    "step-mark-pleats": "the pleats at the {edge} edge",
+    "step-mark-spot": "the {name} mark",
+    "step-mark-line": "the {name} line",
+    "step-mark-slit": "the {name} line with its end",
+    "step-mark-point": "the point where {one} and {other} meet",
     "step-mark": (
         "Before you take the pattern off, carry its marks over to {pieces}, on the wrong side,"
         " with chalk or thread."
@@ -33,9 +41,9 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-unfold": "Open the fold along {edges} out flat again, and leave the crease as a guide.",
     "step-nest": (
-        "Turn {inner} wrong side out and leave {outer} right side out; slip {inner} into"
-        " {outer}, so that wrong sides face each other, seams lie on seams and the raw edges are"
-        " level; pin."
+        "Turn {inner} wrong side out and leave {outer} right side out; slip {inner} into {outer},"
+        " so that wrong sides face each other, seams lie on seams and the raw edges are level;"
+        " pin."
     ),
     "step-nest-right": (
         "Turn {outer} wrong side out and {inner} right side out; slip {inner} into {outer}, so"
@@ -45,16 +53,16 @@ SENTENCES: Final[dict[str, str]] = {
         "Put the layers of {pieces} into one another, seams on seams and the raw edges level; pin."
     ),
     "step-roll": (
-        "Roll {pieces} up tightly from the far end until the roll lies well clear of the seam"
-        " that comes next, and hold it with a few pins."
+        "Roll {pieces} up tightly from the far end until the roll lies well clear of the seam that"
+        " comes next, and hold it with a few pins."
     ),
     "step-roll-through": (
-        "Roll {pieces} up tightly from the far end until the roll lies well clear of the seam"
-        " that comes next, and hold it with a few pins; later it is drawn out through {through}."
+        "Roll {pieces} up tightly from the far end until the roll lies well clear of the seam that"
+        " comes next, and hold it with a few pins; later it is drawn out through {through}."
     ),
     "step-open": (
-        "Open the {notion} for half of its length: once the seams round it are closed, the work"
-        " is turned out through it, and a closed zip cannot be reached from inside."
+        "Open the {notion} for half of its length: once the seams round it are closed, the work is"
+        " turned out through it, and a closed zip cannot be reached from inside."
     ),
     "step-open-plain": "Open the {notion}, and leave it open until you are told to close it.",
     "step-turn-through": (
@@ -83,12 +91,12 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-send-out": "count the pieces when they leave and when they come back.",
     "step-close-seam-gap": (
-        "Fold the allowances of the gap in along {edges}, in one line with the seam beside it,"
-        " press and pin."
+        "Fold the allowances of the gap in the {seam} to the inside, in one line with the seam"
+        " beside it, press and pin."
     ),
     "step-close-seam-gap-width": (
-        "Fold the allowances of the gap of {gap} in along {edges}, in one line with the seam"
-        " beside it, press and pin."
+        "Fold the allowances of the gap of {gap} in the {seam} to the inside, in one line with the"
+        " seam beside it, press and pin."
     ),
     "step-close-seam-hand": (
         "Sew it shut by hand with slip stitch, a stitch every {apart}; fasten the thread at both"
@@ -102,17 +110,21 @@ SENTENCES: Final[dict[str, str]] = {
         "Lay {partner} on the wrong side of {pieces}, wrong sides together, the edges level;"
         " smooth both layers from the middle outwards and pin along {edges}."
     ),
+    "step-hold-inside": (
+        "Lay {partner} on the wrong side of {pieces}, the edges level; smooth both layers from the"
+        " middle outwards and pin along {edges}."
+    ),
     "step-hold-over": (
-        "Lay {partner}, right side up, on the right side of {pieces}, the edges level; smooth"
-        " both layers from the middle outwards and pin along {edges}."
+        "Lay {partner}, right side up, on the right side of {pieces}, the edges level; smooth both"
+        " layers from the middle outwards and pin along {edges}."
     ),
     "step-hold-row": (
         "Baste within the seam allowance, {distance} outside the seam line, with the longest"
         " stitch; from now on the two layers are handled as one."
     ),
     "step-hold-alone": (
-        "Baste the layers together along {edges} within the seam allowance, {distance} outside"
-        " the seam line, with the longest stitch; from now on they are handled as one."
+        "Baste the layers together along {edges} within the seam allowance, {distance} outside the"
+        " seam line, with the longest stitch; from now on they are handled as one."
     ),
     "step-check-hold": "both layers lie smooth; neither has a bubble.",
 }

@@ -16,30 +16,36 @@ _POCKETS: Final[dict[str, str]] = {
         " the beginning and at the end."
     ),
     "step-pocket-under": (
-        "Press {edges} to the wrong side by {allowance}: the foot first, then the sides, with the"
-        " corners cut off at an angle where the layers would lie on one another."
+        "Press {edges} to the wrong side by {allowance}, the lower edge first and then the sides;"
+        " cut the corners off at an angle where the layers would lie on one another."
     ),
     "step-pocket-under-unknown": (
-        "Press {edges} to the wrong side on the seam line of your pattern: the foot first, then"
-        " the sides, with the corners cut off at an angle where the layers would lie on one"
+        "Press {edges} to the wrong side on the seam line of your pattern, the lower edge first"
+        " and then the sides; cut the corners off at an angle where the layers would lie on one"
         " another."
     ),
     "step-pocket-round": (
-        "For a rounded corner run a gathering thread round it first and draw it up over a piece"
-        " of card cut to the finished shape."
+        "Run a gathering thread round {edges}, lay a piece of card cut to the finished shape on"
+        " the wrong side, draw the thread up over it and press the allowance of {allowance} down;"
+        " take the card out."
     ),
-    "step-check-pocket-under": "lay it on the pattern: both sides are equally long and straight.",
+    "step-pocket-round-unknown": (
+        "Run a gathering thread round {edges}, lay a piece of card cut to the finished shape on"
+        " the wrong side, draw the thread up over it and press the allowance down; take the card"
+        " out."
+    ),
+    "step-check-pocket-under": "both halves are alike: fold it down the middle to compare them.",
     "step-pocket-place": (
-        "Lay {pocket}, right side up, on the right side of the garment at {place}, its upper"
+        "Lay {pocket}, right side up, on the right side of the garment at {place}, the upper"
         " corners exactly on the marks, and pin from the middle outwards."
     ),
     "step-pocket-place-plain": (
-        "Lay {pocket}, right side up, on the right side of the garment where the pattern shows"
-        " it, its upper corners exactly on the marks, and pin from the middle outwards."
+        "Lay {pocket}, right side up, on the right side of the garment where the pattern shows it,"
+        " the upper corners exactly on the marks, and pin from the middle outwards."
     ),
     "step-pocket-stitch": (
-        "Stitch round it {distance} from its folded edges, from one upper corner to the other;"
-        " the mouth stays open."
+        "Stitch it down {distance} from the folded edges, from one upper corner to the other; the"
+        " mouth stays open."
     ),
     "step-pocket-bars": (
         "Secure both upper corners: sew a small triangle, {bar} long, or a short row of close"
@@ -84,18 +90,23 @@ _POCKETS: Final[dict[str, str]] = {
         "Fold {welt} lengthwise along the middle with wrong sides together and press; baste the"
         " long raw edges together."
     ),
+    "step-welt-fold-plain": (
+        "Fold {bag} with wrong sides together on the fold line of the pattern, press the crease"
+        " and open it out again."
+    ),
+    "step-welt-line": "the line at {place}",
     "step-welt-set": (
-        "On the right side of the garment lay the raw edges of the folded {welt} along the lower"
-        " side of the line at {place}, the fold pointing down, and the edge of {bag}, right side"
-        " down, along its upper side, so that the raw edges meet on the line; pin."
+        "On the right side of the garment lay the raw edges of {welt}, folded, along the lower"
+        " side of {line}, the fold pointing down, and an edge of {bag}, right side down, along its"
+        " upper side, so that the raw edges meet on the line; pin."
     ),
     "step-welt-set-plain": (
-        "On the right side of the garment lay the edge of {bag}, right side down, along the line"
-        " at {place}, and pin it."
+        "On the right side of the garment lay {bag}, right side down, over {line}, so that the"
+        " crease lies on the line, and pin."
     ),
     "step-welt-rows": (
-        "Stitch one row on each side of the line, {seam} from it, both exactly from one marked"
-        " end of the mouth to the other, with a short stitch and backstitches at all four ends."
+        "Stitch one row on each side of the line, {seam} from it, both exactly from one marked end"
+        " of the mouth to the other, with a short stitch and backstitches at all four ends."
     ),
     "step-check-welt-rows": (
         "look at the wrong side: the two rows are parallel and end exactly opposite one another."
@@ -103,8 +114,8 @@ _POCKETS: Final[dict[str, str]] = {
     "step-welt-slash": (
         "From the wrong side cut the garment open along the line between the two rows, not the"
         " welt and not the bag: begin in the middle with the point of small scissors, stop {end}"
-        " before either end, and from there cut slantwise into each of the four corners, up to"
-        " the last thread before the stitching."
+        " before either end, and from there cut slantwise into each of the four corners, up to the"
+        " last thread before the stitching."
     ),
     "step-check-slash-corner": (
         "each cut ends one thread before the last stitch of its row, and no stitch is cut."
@@ -125,8 +136,8 @@ _POCKETS: Final[dict[str, str]] = {
     ),
     "step-welt-bag-unknown": (
         "Fold the garment out of the way; lay the two halves of {bag} on one another with right"
-        " sides together and stitch round them on the seam line of your pattern, with"
-        " backstitches at both ends; finish the raw edges."
+        " sides together and stitch round them on the seam line of your pattern, with backstitches"
+        " at both ends; finish the raw edges."
     ),
     "step-welt-ends": (
         "At each end of the mouth fold the garment back, so that the small triangle lies on the"
@@ -138,17 +149,17 @@ _POCKETS: Final[dict[str, str]] = {
 
 _CORNERS: Final[dict[str, str]] = {
     "step-box": (
-        "Draw {pieces} apart at the corner and flatten it the other way, right sides together, so"
-        " that the seams or folds of {edges} lie exactly on one another; feel for them, and put a"
-        " pin straight through both."
+        "Reach into {pieces} at the corner and draw the layers apart until it lies flat the other"
+        " way, right sides together, with the {one} seam or fold exactly on the {other} seam or"
+        " fold; feel for them, and put a pin straight through both."
     ),
     "step-box-cut-out": (
-        "Open the cut-out corner the other way, right sides together, so that the two halves of"
-        " {edges} meet and the seams lie exactly on one another; pin."
+        "Draw the cut-out corner apart the other way, right sides together, so that {edges} lie"
+        " level on one another, a seam exactly on a seam; pin."
     ),
     "step-box-row": (
-        "Measure {half} from the tip along the seam and draw a line across, at right angles to"
-        " it: it is {width} long. Stitch along it and backstitch at both ends."
+        "Measure {half} from the tip along the seam and draw a line across, at right angles to it:"
+        " it is {width} long. Stitch along it and backstitch at both ends."
     ),
     "step-box-row-plain": (
         "Draw a line across the corner where the pattern shows it, at right angles to the seam;"
@@ -159,24 +170,26 @@ _CORNERS: Final[dict[str, str]] = {
     ),
     "step-box-trim": "Cut the tip off {width} beyond the stitching, and finish the raw edges.",
     "step-box-all": "Sew every corner of this kind alike.",
-    "step-check-box": "both corners are equally wide, and the bottom lies flat.",
+    "step-check-box": "corners that belong together are equally wide, and the bottom lies flat.",
     # Slits.
     "step-slash": (
         "Cut {edges} open with small sharp scissors: along the marked line, from the edge of the"
         " piece towards the end of the slit, one piece at a time; the last two or three threads"
-        " with the very points."
+        " with the very points, and not a thread further: a cut that is too long cannot be mended."
     ),
     "step-slash-long": (
         "Cut {edges} open with small sharp scissors: along the marked line, from the edge of the"
         " piece, {length} long, one piece at a time; the last two or three threads with the very"
-        " points."
+        " points, and not a thread further: a cut that is too long cannot be mended."
     ),
     "step-slash-tower": (
-        "Stop {seam} before the end of the slit, and from there cut slantwise to both corners,"
-        " {seam} to the left and to the right of its end, so that a small triangle remains."
+        "With small sharp scissors cut {edges} open along the marked line, from the edge of the"
+        " piece, one piece at a time, but stop {seam} before the marked end. From there cut"
+        " slantwise to both corners of the placket, {seam} to the left and to the right of the"
+        " marked end, so that a small triangle remains; not a thread further."
     ),
     "step-check-slash": (
-        "stop exactly at the mark, not a thread further: a cut that is too long cannot be mended."
+        "the cut ends at the mark, no thread beyond it is cut, and the copies are equally long."
     ),
     # Buttonholes.
     "step-buttonhole-try": (

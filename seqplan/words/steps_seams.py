@@ -9,8 +9,8 @@ SENTENCES: Final[dict[str, str]] = {
         " pin across the edge."
     ),
     "step-lay-alone": (
-        "Lay {pieces} on one another with right sides together; let the ends and any notches"
-        " meet, and pin across the {edges} edges."
+        "Lay {pieces} on one another with right sides together; let the ends and any notches meet,"
+        " and pin across the {edges} edges."
     ),
     "step-lay-halves": (
         "Lay the left and the right of {pieces} on one another with right sides together; let the"
@@ -21,17 +21,17 @@ SENTENCES: Final[dict[str, str]] = {
         " pin across the edge."
     ),
     "step-lay-alone-french": (
-        "Lay {pieces} on one another with wrong sides together; let the ends and any notches"
-        " meet, and pin across the {edges} edges."
+        "Lay {pieces} on one another with wrong sides together; let the ends and any notches meet,"
+        " and pin across the {edges} edges."
     ),
     "step-lay-halves-french": (
         "Lay the left and the right of {pieces} on one another with wrong sides together; let the"
         " ends and any notches meet, and pin across the {edges} edges."
     ),
     "step-lay-tubes": (
-        "The two parts are tubes by now: turn one right side out and slip it into the other,"
-        " which stays wrong side out, so that right sides face each other; let the ends and any"
-        " notches of {edges} meet, and pin."
+        "The two parts are tubes by now: turn one right side out and slip it into the other, which"
+        " stays wrong side out, so that right sides face each other; let the ends and any notches"
+        " of {edges} meet, and pin."
     ),
     "step-lay-tubes-french": (
         "The two parts are tubes by now: leave one wrong side out and slip it into the other,"
@@ -47,9 +47,8 @@ SENTENCES: Final[dict[str, str]] = {
         " the ends and any notches meet, and pin across the {edges} edges."
     ),
     "step-lay-halves-over": (
-        "Lay the left and the right of {pieces} on one another, the right side of one on the"
-        " wrong side of the other; let the ends and any notches meet, and pin across the {edges}"
-        " edges."
+        "Lay the left and the right of {pieces} on one another, the right side of one on the wrong"
+        " side of the other; let the ends and any notches meet, and pin across the {edges} edges."
     ),
     "step-lay-tubes-over": (
         "The two parts are tubes by now: slip one into the other, both the same side out, so that"
@@ -72,20 +71,38 @@ SENTENCES: Final[dict[str, str]] = {
     "step-check-lap": "the edge below is caught all the way along; hold it up to the light.",
     # What lies between the layers.
     "step-caught-edge": (
-        "Take {name} between the two layers: its right side on the right side of the outer layer,"
-        " all raw edges level; pin through all three."
+        "Take {name} between the two layers: right side on the right side of the outer layer, all"
+        " raw edges level; pin through all three."
     ),
     "step-caught-edge-at": (
-        "Take {name} between the two layers at {place}: its right side on the right side of the"
-        " outer layer, all raw edges level; pin through all three."
+        "Take {name} between the two layers at {place}: right side on the right side of the outer"
+        " layer, all raw edges level; pin through all three."
     ),
     "step-caught": (
-        "Lay {name} between the two layers where the pattern shows it, pointing inwards, away"
-        " from the raw edges, its raw ends level with them; pin."
+        "Lay {name} between the two layers where the pattern shows it, pointing inwards, away from"
+        " the raw edges, its raw ends level with them; pin."
     ),
     "step-caught-at": (
         "Lay {name} between the two layers at {place}, pointing inwards, away from the raw edges,"
         " its raw ends level with them; pin."
+    ),
+    "step-caught-end": (
+        "Lay {name} between the two layers where the pattern shows it, level with the raw edges;"
+        " all the rest points inwards, away from the seam and untwisted. Pin."
+    ),
+    "step-caught-end-at": (
+        "Lay {name} between the two layers at {place}, level with the raw edges; all the rest"
+        " points inwards, away from the seam and untwisted. Pin."
+    ),
+    "step-caught-along": (
+        "Lay {name} between the two layers all along, the part that will show pointing inwards and"
+        " its plain edge level with the raw edges; pin or baste, and stitch with the zip foot"
+        " where it is thick."
+    ),
+    "step-caught-along-at": (
+        "Lay {name} between the two layers along {place}, the part that will show pointing inwards"
+        " and its plain edge level with the raw edges; pin or baste, and stitch with the zip foot"
+        " where it is thick."
     ),
     "step-caught-zip": (
         "Take one tape of {name} between the two layers, its right side on the right side of the"
@@ -104,12 +121,12 @@ SENTENCES: Final[dict[str, str]] = {
         " under the roll, so that the layers of the seam close round it."
     ),
     "step-wrap-first": (
-        "First fold everything that does not belong to this seam together until it lies well"
-        " clear of the seam line, and wrap the inner layer round it, so that the layers of the"
-        " seam close round it."
+        "First fold everything that does not belong to this seam together until it lies well clear"
+        " of the seam line, and wrap the inner layer round it, so that the layers of the seam"
+        " close round it."
     ),
     "step-roll-out": (
-        "Draw what lies inside out through an open end of the seam, and lay the seam smooth."
+        "Draw everything that lies inside through an open end of the seam, and lay the seam smooth."
     ),
     "step-match-seams": (
         "Where the seam crosses {seams}, put a pin straight through both layers at the stitching,"
@@ -120,6 +137,9 @@ SENTENCES: Final[dict[str, str]] = {
         " stitching, and let the allowances lie as they were pressed."
     ),
     "step-open-zip-first": "Open the zip first, and lay its tapes and their allowances out flat.",
+    "step-zip-stays-open": (
+        "The zip is open by half: leave it so, and lay its tapes and their allowances out flat."
+    ),
     "step-over-zip": (
         "At the zip stitch over the tops of the tapes, above the top stops, right to the raw ends."
     ),
@@ -173,8 +193,8 @@ SENTENCES: Final[dict[str, str]] = {
         " and backstitch at both ends."
     ),
     "step-stitch-stop": (
-        "Stitch {allowance} from the raw edges, but stop {length} before the {neighbour} edge,"
-        " and backstitch at both ends."
+        "Stitch {allowance} from the raw edges, but stop {length} before the {neighbour} edge, and"
+        " backstitch at both ends."
     ),
     "step-stitch-part-unknown": (
         "Stitch only the {length} next to the {neighbour} edge, on the seam line of your pattern,"
@@ -220,13 +240,12 @@ SENTENCES: Final[dict[str, str]] = {
         " roll the {seam} between your fingers until it lies exactly on the fold, and press."
     ),
     "step-enclose": (
-        "With right sides still together, stitch the {seam} a second time, {second} from the"
-        " fold, so that the raw edges are shut in; backstitch at the beginning and at the end."
+        "With right sides still together, stitch the {seam} a second time, {second} from the fold,"
+        " so that the raw edges are shut in; backstitch at the beginning and at the end."
     ),
     "step-enclose-unknown": (
-        "With right sides still together, stitch the {seam} a second time on the seam line of"
-        " your pattern, so that the raw edges are shut in; backstitch at the beginning and at the"
-        " end."
+        "With right sides still together, stitch the {seam} a second time on the seam line of your"
+        " pattern, so that the raw edges are shut in; backstitch at the beginning and at the end."
     ),
     "step-check-enclosed": (
         "no raw edge or thread shows on the right side; if one does, stitch again a little deeper."
@@ -242,14 +261,15 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-fold-fell": (
         "Fold the wide allowance of the {seam} over the trimmed one, so that its raw edge touches"
-        " the stitching, press, fold it over once more flat onto the cloth, and pin; the raw"
-        " edges are shut in."
+        " the stitching, press, fold it over once more flat onto the cloth, and pin; the raw edges"
+        " are shut in."
     ),
     "step-fell": (
         "Stitch the {seam} down through all layers, {distance} from the fold, and backstitch at"
         " the beginning and at the end."
     ),
-    "step-check-fell": "both rows are parallel, and no raw edge looks out on either side.",
+    "step-check-fell": "the row is parallel to the seam, and no raw edge looks out on either side.",
+    "step-trim-seam": "Trim both allowances of the {seam} to {width}.",
     "step-press-under": "Press {edges} to the wrong side by {allowance}, and keep the fold sharp.",
     "step-press-under-unknown": (
         "Press {edges} to the wrong side on the seam line of your pattern, and keep the fold sharp."
@@ -259,9 +279,9 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     # The bound seam.
     "step-bind-together": (
-        "Lay a strip of binding folded lengthwise round both allowances of the {seam} together,"
-        " so that the raw edges lie in its crease; stitch close to its edge, through all layers,"
-        " from end to end."
+        "Lay a strip of binding folded lengthwise round both allowances of the {seam} together, so"
+        " that the raw edges lie in its crease; stitch close to its edge, through all layers, from"
+        " end to end."
     ),
     "step-bind-apart": (
         "Lay a strip of binding folded lengthwise round each allowance of the {seam} by itself, so"
@@ -271,8 +291,7 @@ SENTENCES: Final[dict[str, str]] = {
     # The enclosed seam.
     "step-press-enclosed": (
         "Press the {seam} flat as it was sewn; then open the allowances with your fingers and"
-        " press them open as far as the point of the iron reaches: it will turn to a sharper"
-        " edge."
+        " press them open as far as the point of the iron reaches: it will turn to a sharper edge."
     ),
     "step-turn-enclosed": (
         "Turn {pieces} right side out, push the corners out with something blunt, roll the {seam}"
@@ -292,7 +311,7 @@ SENTENCES: Final[dict[str, str]] = {
         " to {wide}."
     ),
     "step-trim-graded-plain": (
-        "Grade the allowances of the {seam}: trim the one that will lie next to the body to"
+        "Grade the allowances of the {seam}: trim the one that will lie inside, or underneath, to"
         " {narrow}, the other to {wide}."
     ),
     "step-clip-seam": (
@@ -308,9 +327,9 @@ SENTENCES: Final[dict[str, str]] = {
         "Press the {seam} flat as it was sewn; then press all allowances towards the facing."
     ),
     "step-understitch": (
-        "Understitch the {seam}: with {inner} opened out and right side up, stitch {distance}"
-        " from the seam, through it and all allowances but not the outside; begin and end as"
-        " close to the ends as the foot reaches."
+        "Understitch the {seam}: with {inner} opened out and right side up, stitch {distance} from"
+        " the seam, through it and all allowances but not the outside; begin and end as close to"
+        " the ends as the foot reaches."
     ),
     "step-understitch-plain": (
         "Understitch {edges}: open the facing out right side up, and stitch on it {distance} from"
@@ -318,8 +337,8 @@ SENTENCES: Final[dict[str, str]] = {
         " close to the ends as the foot reaches."
     ),
     "step-turn-facing": (
-        "Fold {inner} to the inside along the {seam}, roll the seam a thread's width to the"
-        " inside so that it does not show, and press from the inside."
+        "Fold {inner} to the inside along the {seam}, roll the seam a thread's width to the inside"
+        " so that it does not show, and press from the inside."
     ),
     "step-turn-facing-plain": (
         "Fold the facing to the inside along the {seam}, roll the seam a thread's width to the"
@@ -339,16 +358,20 @@ SENTENCES: Final[dict[str, str]] = {
         " not fray."
     ),
     "step-finish-edges": (
-        "Finish {edges} on one layer, from end to end, so that they do not fray; trim no more"
-        " than loose threads."
+        "Finish {edges} on one layer, from end to end, so that they do not fray; trim no more than"
+        " loose threads."
     ),
     "step-finish-over": (
-        "Finish {edges} in one go, straight over the seams between them, so that they do not"
-        " fray; trim no more than loose threads."
+        "Finish {edges} in one go, straight over the seams between them, so that they do not fray;"
+        " trim no more than loose threads."
     ),
     "step-press-seam-open": (
         "Press the {seam} flat as it was sewn; then open the allowances with your fingers and"
         " press them open from the wrong side."
+    ),
+    "step-press-bags": (
+        "At the pocket press both bags and all allowances towards the front; snip into the back"
+        " allowance just above and below the bag, so that it can lie open there."
     ),
     "step-press-seam-to": (
         "Press the {seam} flat as it was sewn; then press both allowances towards the {where},"
@@ -371,8 +394,8 @@ SENTENCES: Final[dict[str, str]] = {
         " wrong side and once more from the right side."
     ),
     "step-topstitch-seam": (
-        "Topstitch along the {seam} from the right side, {distance} from it, through the allowances"
-        " below, with a stitch of {stitch}."
+        "Topstitch along the {seam} from the right side, {distance} from it, through the"
+        " allowances below, with a stitch of {stitch}."
     ),
     "step-topstitch-both": (
         "Topstitch along both sides of the {seam} from the right side, {distance} from it, with a"

@@ -24,9 +24,9 @@ SENTENCES: Final[dict[str, str]] = {
         " towards the middle."
     ),
     "step-staystitch-at": (
-        "Staystitch {edges} on one layer, {from_edge} from the raw edge, that is {distance}"
-        " inside the seam line, with a stitch of {stitch}; sew both halves in the same direction,"
-        " from the outer end towards the middle."
+        "Staystitch {edges} on one layer, {from_edge} from the raw edge, that is {distance} inside"
+        " the seam line, with a stitch of {stitch}; sew both halves in the same direction, from"
+        " the outer end towards the middle."
     ),
     "step-check-staystitch": (
         "the edge is as long as on the pattern, neither stretched nor drawn in."
@@ -51,9 +51,9 @@ SENTENCES: Final[dict[str, str]] = {
         "Press the pleats at {edges} from the wrong side, as deep as they shall lie."
     ),
     "step-gather": (
-        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw"
-        " edge, and leave long thread ends; draw up the lower threads until the edge is as long"
-        " as the one it is joined to, and spread the gathers evenly."
+        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"
+        " and leave long thread ends; draw up the lower threads until the edge is as long as the"
+        " one it is joined to, and spread the gathers evenly."
     ),
     "step-baste": (
         "Lay {one} on {other} with right sides together and baste them within the seam allowance"
@@ -84,8 +84,8 @@ SENTENCES: Final[dict[str, str]] = {
         " {allowance}, {distance} outside the seam line, with the longest stitch."
     ),
     "step-baste-alone-unknown": (
-        "Lay {pieces} right sides together and baste {edges} within the seam allowance,"
-        " {distance} outside the seam line, with the longest stitch."
+        "Lay {pieces} right sides together and baste {edges} within the seam allowance, {distance}"
+        " outside the seam line, with the longest stitch."
     ),
     "step-unbaste": (
         "Take out the basting along {edges}, cutting every few stitches and drawing the thread"
@@ -116,8 +116,8 @@ SENTENCES: Final[dict[str, str]] = {
         " right side."
     ),
     "step-tack-seam": (
-        "Fasten {edges} to the allowances of the {name} by hand with a few small stitches,"
-        " through the allowances only, so that nothing shows on the right side."
+        "Fasten {edges} to the allowances of the {name} by hand with a few small stitches, through"
+        " the allowances only, so that nothing shows on the right side."
     ),
     "step-tack-edges": (
         "Fasten {edges} to {other} by hand with a few small stitches, through the inner layers"
@@ -125,13 +125,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-tack-zip": "the zip runs past the folds without catching.",
     "step-attach-hook": (
-        "By hand, sew the hook to the inside of one of {edges}, at the end beside the opening,"
-        " and the eye opposite on the other, so that the two sides just meet; either may bear the"
+        "By hand, sew the hook to the inside of one of {edges}, at the end beside the opening, and"
+        " the eye opposite on the other, so that the two sides just meet; either may bear the"
         " hook. Sew through the inner layers only."
     ),
     "step-attach-button": (
-        "By hand, sew the {notion} on along {edges}, opposite the buttonholes or where the"
-        " pattern marks them, each with a short shank so that it does not pull."
+        "By hand, sew the {notion} on along {edges}, opposite the buttonholes or where the pattern"
+        " marks them, each with a short shank so that it does not pull."
     ),
     "step-attach": (
         "By hand, sew the {notion} on at {edges} where the pattern marks it, with small firm"
@@ -145,8 +145,8 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-fit": (
         "Have {pieces} tried on by the person who will wear it, pins away from the skin, and look"
-        " whether it closes, hangs straight and allows sitting and lifting the arms; change it"
-        " now if it must be changed."
+        " whether it closes, hangs straight and allows sitting and lifting the arms; change it now"
+        " if it must be changed."
     ),
     "step-inspect": (
         "Look over {pieces} from both sides in good light: no stitch skipped, nothing caught, no"

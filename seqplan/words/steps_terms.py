@@ -9,8 +9,8 @@ SENTENCES: Final[dict[str, str]] = {
     "term-allowance-name": "seam allowance",
     "term-allowance-forms": "allowance|allowances",
     "term-backstitch": (
-        "A few stitches backwards and forwards again at the beginning and end of a row, so that"
-        " it does not come undone."
+        "A few stitches backwards and forwards again at the beginning and end of a row, so that it"
+        " does not come undone."
     ),
     "term-backstitch-name": "backstitch",
     "term-backstitch-forms": "backstitch|backstitching",
