@@ -80,9 +80,8 @@ def close_gap(s: Scene) -> Told:
     """Closing the gap through which elastic was drawn."""
     casing = s.garment.entry[s.entry.into] if s.entry.into else s.entry
     check = say("step-check-gap")
-    if casing.gap is None:
-        return Told((say("step-close-gap"), *again(s)), check)
-    return Told((say("step-close-gap-width", gap=both(casing.gap)), *again(s)), check)
+    gap = both(casing.gap) if casing.gap else ""
+    return Told((say("step-close-gap", gap=gap), *again(s)), check)
 
 
 def whole_fold(depth: Length, turned: str | None) -> Length:

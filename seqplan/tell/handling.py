@@ -126,9 +126,7 @@ def open_zip(s: Scene) -> Told:
 def wait(s: Scene) -> Told:
     """Waiting until cloth has settled."""
     check = say("step-check-wait") if s.entry.pieces else ""
-    hours = s.entry.hours
-    if hours is None:
-        return Told((say("step-wait-plain"),), check)
+    hours = s.entry.hours or 1
     key = "step-wait-on" if s.entry.pieces else "step-wait"
     values = {"pieces": s.pieces} if s.entry.pieces else {}
     if hours == 1:

@@ -16,11 +16,7 @@ from seqplan.words.say import say
 def fold_mouth(s: Scene) -> Told:
     """Folding the mouth of a pocket."""
     edges = s.op_edges or s.entry_pieces
-    if s.entry.depth is None:
-        return Told((say("step-pocket-mouth-fold-unknown", edges=edges),))
-    first = both(usual.first_turn(s.entry.depth))
-    values = {"edges": edges, "first": first, "depth": both(s.entry.depth)}
-    return Told((say("step-pocket-mouth-fold", **values),))
+    return Told((say("step-pocket-mouth-fold", edges=edges),))
 
 
 def hem_mouth(s: Scene) -> Told:
@@ -45,10 +41,7 @@ def press_under(s: Scene) -> Told:
 def patch(s: Scene) -> Told:
     """Stitching a pocket on."""
     place = name_places(s.garment, s.entry.places)
-    if place:
-        lay = say("step-pocket-place", pocket=s.entry_pieces, place=place)
-    else:
-        lay = say("step-pocket-place-plain", pocket=s.entry_pieces)
+    lay = say("step-pocket-place", pocket=s.entry_pieces, place=place)
     distance = s.usual(usual.EDGE_STITCH)
     row = say("step-pocket-stitch", distance=distance)
     bars = say("step-pocket-bars", bar=s.usual(usual.POCKET_BAR))
@@ -182,11 +175,7 @@ def buttonhole(s: Scene) -> Told:
     """Working buttonholes."""
     is_first = not any(op.id in s.before for op in s.c.acting(Action.BUTTONHOLE))
     texts = [say("step-buttonhole-try")] if is_first else []
-    if s.places:
-        texts.append(say("step-buttonhole-on", place=s.places))
-    else:
-        texts.append(say("step-buttonhole-plain"))
-    texts += _how_many(s)
+    texts += [say("step-buttonhole-on", place=s.places), *_how_many(s)]
     return Told((*texts, say("step-buttonhole-open")), say("step-check-buttonhole"))
 
 

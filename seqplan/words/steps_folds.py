@@ -95,10 +95,6 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-ends": "pull hard: the join holds; try the garment on before you close the gap.",
     "step-close-gap": (
-        "Let the elastic slip into the channel; hold it flat and stitch the opening shut on the"
-        " same line, overlapping the stitching at both ends and not catching the elastic."
-    ),
-    "step-close-gap-width": (
         "Let the elastic slip into the channel; hold it flat and stitch the opening of {gap} shut"
         " on the same line, overlapping the stitching at both ends and not catching the elastic."
     ),

@@ -83,7 +83,6 @@ SENTENCES: Final[dict[str, str]] = {
         "Hang {pieces} up by the upper edge for an hour before you go on: cloth stretches under"
         " its own weight, above all where it hangs on the slant."
     ),
-    "step-wait-plain": "Let it lie or hang until the cloth has settled.",
     "step-check-wait": "if an edge has grown longer, trim it even before you sew it.",
     "step-send-out": (
         "Give {pieces} out of the house now, with a slip that says your name, the number of"

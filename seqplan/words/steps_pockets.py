@@ -4,10 +4,6 @@ from typing import Final
 
 _POCKETS: Final[dict[str, str]] = {
     "step-pocket-mouth-fold": (
-        "Fold {edges} to the wrong side by {first} and press; fold again by {depth}, press, and"
-        " pin."
-    ),
-    "step-pocket-mouth-fold-unknown": (
         "Fold {edges} to the wrong side twice on the fold lines of your pattern, press, and pin"
         " close to the inner fold."
     ),
@@ -38,10 +34,6 @@ _POCKETS: Final[dict[str, str]] = {
     "step-pocket-place": (
         "Lay {pocket}, right side up, on the right side of the garment at {place}, the upper"
         " corners exactly on the marks, and pin from the middle outwards."
-    ),
-    "step-pocket-place-plain": (
-        "Lay {pocket}, right side up, on the right side of the garment where the pattern shows it,"
-        " the upper corners exactly on the marks, and pin from the middle outwards."
     ),
     "step-pocket-stitch": (
         "Stitch it down {distance} from the folded edges, from one upper corner to the other; the"
@@ -199,10 +191,6 @@ _CORNERS: Final[dict[str, str]] = {
     "step-buttonhole-on": (
         "Mark both ends of each buttonhole with chalk, and sew the buttonholes at {place}, with"
         " the buttonhole stitch of the machine, the mark in the middle of the row."
-    ),
-    "step-buttonhole-plain": (
-        "Mark both ends of each buttonhole with chalk where the pattern shows it, and sew the"
-        " buttonholes with the buttonhole stitch of the machine."
     ),
     "step-buttonhole-number": "There are {count} of them.",
     "step-buttonhole-number-one": "There is one of them.",

@@ -6,6 +6,7 @@ from pathlib import Path
 from rules.reasoning import construction
 
 from seqplan.load.document import load_file
+from seqplan.model.variant import choose
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
 from seqplan.recipes.expand import construct
@@ -15,6 +16,8 @@ from seqplan.tell.step import tell_operation
 
 GARMENTS = Path(__file__).parents[2] / "garments"
 SHIPPED = tuple(sorted(path.stem for path in GARMENTS.glob("*.yaml")))
+OTHER_WAYS = {"night-watch-pyjamas, crotch first": {"way": "crotch first"}}
+"""Shipped garments with choices that are not the usual ones."""
 
 DRESS = """
 garment: Sampler dress
@@ -95,8 +98,10 @@ operations:
 @cache
 def built(name):
     """One of the samplers, or a shipped garment."""
-    if name in SHIPPED:
-        return construct(load_file(GARMENTS / f"{name}.yaml").garment)[0]
+    file = name.partition(",")[0]
+    if file in SHIPPED:
+        garment = load_file(GARMENTS / f"{file}.yaml").garment
+        return construct(choose(garment, OTHER_WAYS.get(name, {})))[0]
     return construction({"dress": DRESS, "tube": TUBE}[name])
 
 

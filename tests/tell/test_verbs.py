@@ -2,11 +2,12 @@
 
 import itertools
 import re
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
 import pytest
-from tell.sampler import SHIPPED, built, sheet
+from tell.sampler import OTHER_WAYS, SHIPPED, built, sheet
 
 import seqplan.words.say as words
 from seqplan.base.measure import Length
@@ -36,10 +37,21 @@ def verb_garment(path):
     return c
 
 
+@cache
+def other_allowance(path):
+    """The same garment without its allowance, or with one where it has none."""
+    garment = verb_garment(path).garment
+    allowance = Length(15) if garment.allowance is None else None
+    return construct(replace(garment, allowance=allowance))[0]
+
+
 def told_of(path):
     """Everything a garment is told with, each operation with all that the file lists before it."""
-    c = verb_garment(path)
-    return [tell_operation(c, op, c.ids[:at]) for at, op in enumerate(c.operations)]
+    return [
+        tell_operation(c, op, c.ids[:at])
+        for c in (verb_garment(path), other_allowance(path))
+        for at, op in enumerate(c.operations)
+    ]
 
 
 def recipes():
@@ -115,7 +127,10 @@ def test_every_sentence_for_a_step_is_used(monkeypatch):
     monkeypatch.setattr(words, "sentence", lambda key: used.add(key) or usual(key))
     for path in FILES:
         told_of(path)
-    for name in (*SHIPPED, "dress", "tube"):
+        c = verb_garment(path)
+        for op in c.operations:
+            tell_operation(c, op, c.ids)
+    for name in (*SHIPPED, *OTHER_WAYS, "dress", "tube"):
         c = built(name)
         for at, op in enumerate(c.operations):
             tell_operation(c, op, c.ids[:at])
