@@ -65,5 +65,17 @@ dot_option = click.option(
 
 
 def command(**settings: Any) -> Callable[[Callable[..., Any]], click.Command]:
-    """Declare a command whose help ends with the exit codes."""
-    return click.command(epilog=EXIT_CODES, **settings)
+    """Declare a command whose help is its docstring and ends with the exit codes."""
+
+    def declare(function: Callable[..., Any]) -> click.Command:
+        told = as_written(function.__doc__ or "")
+        make: Callable[[Callable[..., Any]], click.Command]
+        make = click.command(help=told, epilog=EXIT_CODES, **settings)
+        return make(function)
+
+    return declare
+
+
+def as_written(text: str) -> str:
+    r"""Keep the lines of paragraphs that begin with ``\b``, which raw docstrings spell out."""
+    return text.replace(r"\b", "\b")

@@ -16,7 +16,7 @@ class Status(IntEnum):
     """A file cannot be read or written, or a program that is needed is missing."""
 
 
-EXIT_CODES = r"""\b
+EXIT_CODES = """\b
 Exit codes:
   0  fine
   1  the garment has errors, or no order exists
