@@ -11,7 +11,7 @@ from seqplan.base.errors import SeqplanError
 from seqplan.cli.status import EXIT_CODES, Status
 from seqplan.version import VERSION
 
-_COMMANDS = ("make", "check", "steps", "why", "graph", "handout", "rules")
+_COMMANDS = ("new", "make", "check", "steps", "why", "graph", "handout", "rules", "schema")
 _DEBUG = "SEQPLAN_DEBUG"
 
 
@@ -43,15 +43,16 @@ class _Commands(click.Group):
 )
 @click.version_option(VERSION, prog_name="seqplan")
 def seqplan() -> None:
-    r"""Plan, check and draw the order in which a garment goes together.
+    """Plan, check and draw the order in which a garment goes together.
 
     A garment is a YAML file: pieces with edges, and operations that act on them. seqplan works out
     what has to come before what, and why.
 
     \b
     Start with:
+      seqplan new "Quay skirt"
       seqplan make garments/breakwater-skirt.yaml -o out
-    """
+    """  # noqa: D301 (click wants the character itself)
 
 
 def main() -> None:

@@ -9,7 +9,17 @@ from collections.abc import Mapping
 from functools import cache
 from importlib import import_module
 
-CATALOGUES = ("reasons", "checks", "prints", "faults", "shapes", "labels", "steps")
+CATALOGUES = (
+    "reasons",
+    "checks",
+    "prints",
+    "faults",
+    "shapes",
+    "labels",
+    "steps",
+    "editor",
+    "starter",
+)
 """The modules that hold sentences, in the order in which they are searched."""
 
 

@@ -1,0 +1,34 @@
+"""Sentences: what an editor shows that helps while a garment file is typed."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {
+    "editor-title": "A garment for seqplan",
+    "editor-about": (
+        "The pieces of a garment with their edges, and what is done to them. `seqplan check` says"
+        " more about it than an editor can."
+    ),
+    "editor-operation-title": "an operation",
+    "editor-operation": "What it does, and how. It has one verb, such as `sew`, `hem` or `do`.",
+    "editor-verb": "expected a verb that says what is done, such as `sew`, `hem` or `do`",
+    "editor-planned-verb": "Planned: not looked at yet, so this counts as free words.",
+    # Shown where what was typed is of another form.
+    "editor-expected-text": "expected some text",
+    "editor-expected-number": "expected a whole number from {least} to {most}",
+    "editor-expected-yes-no": "expected yes or no",
+    "editor-expected-choice": "expected one of {choices}",
+    "editor-expected-length": "expected a length such as `1.5 cm` or `5/8 in`",
+    "editor-expected-cut": "expected `fold`, `pair` or a number",
+    "editor-expected-mark": "expected one or two letters",
+    "editor-expected-name": "expected a name of letters, digits, `-` and `_`, without spaces",
+    "editor-expected-edge": "expected an edge such as `front.side`",
+    "editor-expected-place": "expected a piece such as `cuff`, or a place: `front.pocket@left`",
+    "editor-expected-pieces": "expected a piece such as `cuff`, or pieces such as `cuff + band`",
+    "editor-expected-spot": "expected a name such as `pocket`, or `pocket@left` on one side only",
+    "editor-expected-hours": "expected a number of hours, such as `24`",
+    "editor-expected-marks": "expected an edge such as `side`, or edges such as `side | slot`",
+    "editor-expected-run-or-name": "expected an edge such as `front.side`, or a name",
+    "editor-expected-operation": "expected an operation such as `hem` or `side-seams/press`",
+    "editor-expected-portion": "expected a length and an edge, such as `10 from waist`",
+    "editor-expected-direction": "expected a direction such as `to back` or `open`",
+}
