@@ -69,7 +69,7 @@ def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
         is_fine = (
             name in piece.selvage
             or (fabric is not None and not fabric.frays)
-            or c.rings.pieces[piece.id].edges[segment.index].is_folded
+            or c.rings.pieces[piece.id].edges[segment.place].is_folded
         )
         ops = c.on_segment.get(segment, ())
         is_settled = any(op.action in _SETTLING for op in ops)

@@ -6,7 +6,6 @@ pair, or the whole of a piece cut singly; the half or copy described has the fol
 its left when it lies right side up with its top away from you.
 """
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import NamedTuple
 
@@ -125,18 +124,17 @@ class Slit(NamedTuple):
     length: Length | None = None
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Segment:
+class Segment(NamedTuple):
     """One edge of one cut copy: what needles and knives actually meet.
 
     ``copy`` counts from 0, ``half`` is ``"a"`` for what the list describes and ``"b"`` for its
-    mirror image, ``index`` is the place of the edge in the piece's list.
+    mirror image, ``place`` is that of the edge in the piece's list.
     """
 
     piece: PieceId
     copy: int
     half: str
-    index: int
+    place: int
 
     @property
     def is_mirrored(self) -> bool:

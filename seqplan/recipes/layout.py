@@ -330,8 +330,8 @@ class _Layout:
         found = readings(self.rings, edges, facing_edges)
         pieces = {segment.piece for segment in facing_edges}
         if entry.verb in SETTING_ON and all(self._garment.piece[p].is_strip for p in pieces):
-            turned = tuple(tuple(_turned(pair) for pair in pairing) for pairing in found)
-            return (*found, *turned)
+            # One strip is as good as another: only its two ways round are weighed.
+            return (found[0], tuple(_turned(pair) for pair in found[0]))
         return found
 
     def _without_double_seams(self, shapes: Mapping[EntryId, Shape]) -> dict[EntryId, Shape]:
@@ -397,7 +397,7 @@ class _Layout:
         split = self._split[ref.piece]
         wanted = split.indices(ref.edge, portion)
         found = split.piece.segments(ref.edge, ref.hand)
-        return tuple(segment for segment in found if segment.index in wanted)
+        return tuple(segment for segment in found if segment.place in wanted)
 
     def _clear_portions(self, garment: Garment) -> dict[EntryId, Portion]:
         clear = {}
@@ -467,11 +467,11 @@ def _sewn(rings: Rings, shapes: Iterable[Shape]) -> Surface:
 
 def _side_by_side(edges: Sequence[tuple[Segment, ...]], count: int) -> list[tuple[Segment, ...]]:
     """The two edges of a slit apart, each for the strip that is set on it."""
-    segments = sorted(_flat(edges), key=lambda s: (s.index, s.copy, s.half))
-    indices = sorted({segment.index for segment in segments})
+    segments = sorted(_flat(edges), key=lambda s: (s.place, s.copy, s.half))
+    indices = sorted({segment.place for segment in segments})
     if count < 2 or len(indices) != count:
         return list(edges)
-    return [tuple(s for s in segments if s.index == index) for index in indices]
+    return [tuple(s for s in segments if s.place == index) for index in indices]
 
 
 def _carrier(entry: Entry, caught: Caught, place: int) -> EdgeRef:

@@ -98,9 +98,11 @@ def readings_along(
     """
     walks = [walk_of(stretch) for stretch in long]
     others = [walk_of(stretch) for stretch in runs]
+    # One strip is as good as another: only its two ways round are weighed.
+    ways = [_alike(walks, others)] if may_turn else permutations(others)
     found: dict[Pairing, None] = {}
     for turned in (False, True) if may_turn else (False,):
-        for chosen in permutations(others):
+        for chosen in ways:
             pairs = (
                 pair
                 for walk, other in zip(walks, chosen, strict=True)
@@ -110,6 +112,17 @@ def readings_along(
             if len(found) >= MOST_READINGS:
                 return tuple(found)
     return tuple(found)
+
+
+def _alike(walks: Sequence[Walk], others: Sequence[Walk]) -> Sequence[Walk]:
+    """The runs in the order in which each meets the copy that is mirrored as it is."""
+    return max(
+        permutations(others),
+        key=lambda chosen: sum(
+            walk[0].segment.half == other[0].segment.half
+            for walk, other in zip(walks, chosen, strict=True)
+        ),
+    )
 
 
 def _lay_along(long: Walk, run: Walk, *, turned: bool) -> Iterator[Pair]:

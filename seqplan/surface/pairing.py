@@ -251,21 +251,50 @@ def settle(
     """
     chosen = {id_: _usual(open_pairings[id_]) for id_ in sorted(open_pairings)}
     held_runs = list(runs)
-
-    def worth(entry: EntryId, pairs: tuple[Pair, ...]) -> tuple[int, int]:
-        tried = {**chosen, entry: pairs}
-        glues = [glue for id_, held in tried.items() for glue in _glues(id_, held)]
-        surface = Surface(rings, [*fixed.glues, *glues], fixed.riders)
-        stretches = sum(
-            len(find_stretches(surface, run, lambda _one, _other: True, id_))
-            for id_, run in held_runs
-        )
-        return len(set(surface.points.values())), -stretches
-
     for id_, items in sorted(open_pairings.items()):
-        ways = (tuple(pair for pairing in way for pair in pairing) for way in product(*items))
-        chosen[id_] = max(ways, key=partial(worth, id_))
+        ways = [tuple(pair for pairing in way for pair in pairing) for way in product(*items)]
+        if len(ways) == 1:
+            continue
+        others = [g for other in chosen if other != id_ for g in _glues(other, chosen[other])]
+        ground = Surface(rings, [*fixed.glues, *others], fixed.riders)
+        pieces = {s.piece for pair in ways[0] for s in (pair.first, pair.second)}
+        near = [(name, run) for name, run in held_runs if any(s.piece in pieces for s in run)]
+        chosen[id_] = max(ways, key=partial(_worth_of, id_, ground, near))
     return chosen
+
+
+def _worth_of(
+    entry: EntryId,
+    ground: Surface,
+    runs: Sequence[tuple[EntryId, Sequence[Segment]]],
+    pairs: tuple[Pair, ...],
+) -> tuple[int, int]:
+    """Weigh a pairing by the corners that close up, then by the stretches of runs nearby."""
+    surface = Surface(ground.rings, [*ground.glues, *_glues(entry, pairs)], ground.riders)
+    stretches = sum(
+        len(find_stretches(surface, run, lambda _one, _other: True, id_)) for id_, run in runs
+    )
+    return -_merged(ground.points, pairs), -stretches
+
+
+def _merged(points: Mapping[EdgeEnd, int], pairs: tuple[Pair, ...]) -> int:
+    """How many points of the garment fall together when these edges are sewn."""
+    root: dict[int, int] = {}
+
+    def find(point: int) -> int:
+        while root.setdefault(point, point) != point:
+            point = root[point]
+        return point
+
+    merged = 0
+    for pair in pairs:
+        for at_end in (False, True):
+            one = find(points[EdgeEnd(pair.first, at_end)])
+            other = find(points[EdgeEnd(pair.second, at_end == pair.aligned)])
+            if one != other:
+                root[one] = other
+                merged += 1
+    return merged
 
 
 def _usual(items: Sequence[Sequence[Pairing]]) -> tuple[Pair, ...]:
@@ -285,7 +314,7 @@ def _worth(rings: Rings, chosen: tuple[tuple[Segment, Segment], ...]) -> tuple[i
     """Weigh a pairing: corners that agree, then left to left, then the order of the list."""
     agreeing = sum(_agreeing_ends(rings, _pair(a, b)) for a, b in chosen)
     usual = sum(_is_usual(a, b) for a, b in chosen)
-    in_step = -sum(abs(a.index - b.index) + abs(a.copy - b.copy) for a, b in chosen)
+    in_step = -sum(abs(a.place - b.place) + abs(a.copy - b.copy) for a, b in chosen)
     return agreeing, usual, in_step
 
 
@@ -300,10 +329,10 @@ def _agreeing_ends(rings: Rings, pair: Pair) -> int:
 def _neighbour_name(rings: Rings, end: EdgeEnd) -> str:
     """What an edge meets at this end: another edge by its name, or the fold of its piece."""
     other = rings.across(end).neighbour.segment
-    is_fold = other.half != end.segment.half and other.index == end.segment.index
+    is_fold = other.half != end.segment.half and other.place == end.segment.place
     return _FOLD if is_fold else rings.name(other)
 
 
 def _is_usual(one: Segment, other: Segment) -> bool:
     """Left meets left: across two pieces unlike halves meet, within one piece like halves."""
-    return (one.half != other.half) == (one.piece != other.piece or one.index == other.index)
+    return (one.half != other.half) == (one.piece != other.piece or one.place == other.place)

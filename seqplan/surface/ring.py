@@ -56,7 +56,7 @@ class Rings:
 
     def name(self, segment: Segment) -> str:
         """The name of the edge."""
-        return self.pieces[segment.piece].edges[segment.index].name
+        return self.pieces[segment.piece].edges[segment.place].name
 
     def disc(self, segment: Segment) -> tuple[PieceId, int]:
         """The cut copy of cloth that the edge belongs to; both halves of a fold are one."""
@@ -71,7 +71,7 @@ class Rings:
         for segment in segments:
             self._discs[segment] = (piece.id, copy)
         for left, right in pairwise(segments):
-            self._meet(EdgeEnd(left, True), EdgeEnd(right, False), piece.edges[right.index].at_mark)
+            self._meet(EdgeEnd(left, True), EdgeEnd(right, False), piece.edges[right.place].at_mark)
         if not segments:
             return
         if piece.cut is not Cut.FOLD:
@@ -79,7 +79,7 @@ class Rings:
             self._meet(EdgeEnd(segments[-1], True), EdgeEnd(segments[0], False), first_at_mark)
         elif half is Half.MIRRORED:
             # The two halves of a fold meet where the fold begins and where it ends.
-            twin = [Segment(s.piece, copy, Half.DESCRIBED.value, s.index) for s in segments]
+            twin = [Segment(s.piece, copy, Half.DESCRIBED.value, s.place) for s in segments]
             self._meet(EdgeEnd(twin[0], False), EdgeEnd(segments[0], False), True)
             self._meet(EdgeEnd(twin[-1], True), EdgeEnd(segments[-1], True), True)
 

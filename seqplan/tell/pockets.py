@@ -29,7 +29,7 @@ def hem_mouth(s: Scene) -> Told:
 def press_under(s: Scene) -> Told:
     """Pressing the edges of a pocket under."""
     edges = s.op_edges or s.entry_pieces
-    is_round = len({segment.index for segment in s.op.segments}) == 1
+    is_round = len({segment.place for segment in s.op.segments}) == 1
     key = "step-pocket-round" if is_round else "step-pocket-under"
     if s.allowance is None:
         text = say(f"{key}-unknown", edges=edges)

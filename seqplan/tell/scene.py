@@ -167,8 +167,8 @@ class Scene:
         if self.count != 2:
             return False
         one, other = self.groups
-        flipped = {(s.piece, "a" if s.is_mirrored else "b", s.index) for s in other}
-        return {(s.piece, s.half, s.index) for s in one} == flipped
+        flipped = {(s.piece, "a" if s.is_mirrored else "b", s.place) for s in other}
+        return {(s.piece, s.half, s.place) for s in one} == flipped
 
     @cached_property
     def crossed(self) -> tuple[Entry, ...]:
@@ -221,7 +221,7 @@ class Scene:
             for at_end in (False, True):
                 corner = self.c.rings.across(EdgeEnd(segment, at_end))
                 other = corner.neighbour.segment
-                is_fold = other.index == segment.index and other.half != segment.half
+                is_fold = other.place == segment.place and other.half != segment.half
                 if other not in run and corner.is_straight == at_mark and not is_fold:
                     found.setdefault(self.c.rings.name(other), other)
         return tuple(found.values())

@@ -65,7 +65,7 @@ def test_a_panel_is_sewn_to_its_like_edge_by_edge_from_top_to_top():
     ours = edges(cloth, "panel.side")
     first, second = ours[:2], ours[2:]
     pairs = pair_two_sides(cloth, first, second)
-    assert {(p.first.index, p.second.index) for p in pairs} == {(1, 3), (3, 1)}
+    assert {(p.first.place, p.second.place) for p in pairs} == {(1, 3), (3, 1)}
     assert all(sorted(meeting(cloth, pair)) == [("foot", "foot"), ("top", "top")] for pair in pairs)
 
 
@@ -106,7 +106,7 @@ def test_two_copies_alike_are_joined_end_to_start():
 def test_two_edges_of_one_name_on_one_piece_close_a_tube():
     cloth = rings("cuff: top end foot end")
     (pair,) = pair_with_itself(cloth, edges(cloth, "cuff.end"))
-    assert (pair.first.index, pair.second.index, pair.aligned) == (1, 3, False)
+    assert (pair.first.place, pair.second.place, pair.aligned) == (1, 3, False)
 
 
 @pytest.mark.parametrize(

@@ -32,7 +32,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for slash in c.acting(Action.SLASH):
         if c.entry(slash).verb is not Verb.SLASH:
             continue
-        edges = {s for s in slash.segments if c.rings.pieces[s.piece].edges[s.index].is_slit}
+        edges = {s for s in slash.segments if c.rings.pieces[s.piece].edges[s.place].is_slit}
         for other in c.meeting(slash, *_ON_EDGES):
             if edges & set(other.segments):
                 yield arc(RULE, slash, other)
