@@ -236,8 +236,9 @@ def make_strap(s: Scene) -> Told:
     check = say("step-check-strap")
     if s.entry.strap is StrapMethod.FOLDED:
         distance = s.usual(usual.EDGE_STITCH)
-        text = say("step-strap-stitch", pieces=s.entry_pieces, distance=distance)
-        return Told((text, *_each_strap(s)), check)
+        key = "step-strap-stitch" if s.entry.topstitch is None else "step-strap-stitch-open"
+        text = say(key, pieces=s.entry_pieces, distance=distance)
+        return Told((text,), check)
     if s.allowance is None:
         text = say("step-strap-sew-unknown", pieces=s.entry_pieces)
     else:

@@ -6,6 +6,7 @@ guidelines of sewing classes; HSE, sewing machines (overlock knives and guards);
 """
 
 from seqplan.model.garment import Notion, Wearer
+from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Titled
 from seqplan.tell.names import listing, readable
@@ -21,6 +22,10 @@ def tell_cautions(c: Construction) -> tuple[Titled, ...]:
     keys = [s.id for s in stations_used(c) if has(f"caution-{s.id}")]
     if c.garment.pieces:
         keys = ["cutting", "pins", *keys]
+    if c.acting(Action.SLASH):
+        keys.append("slashing")
+    if c.acting(Action.BUTTONHOLE):
+        keys.append("ripper")
     general = tuple(_caution(key) for key in keys)
     return (*_for_wearer(c), *general)
 

@@ -120,6 +120,10 @@ def attach(s: Scene) -> Told:
 def stitch_on(s: Scene) -> Told:
     """Sewing a finished piece, a label or a loop onto the garment by machine."""
     where = s.edges_and_places
+    if s.is_seam_to_come:
+        name = s.entry_pieces if s.entry.pieces else say("step-the", name=s.notion_name)
+        values = {"name": name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
+        return Told((say("step-stitch-in-seam", **values),), say("step-check-stitch-in-seam"))
     if s.entry.pieces:
         text = say("step-stitch-piece-on", pieces=s.entry_pieces, place=where)
         return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))

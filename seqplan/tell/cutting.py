@@ -11,11 +11,28 @@ from seqplan.tell import usual
 from seqplan.tell.closures import stop_below
 from seqplan.tell.content import CutRow
 from seqplan.tell.folds import whole_fold
+from seqplan.tell.handling import marks_on
 from seqplan.tell.names import as_sentence, capital, listing, name_edges, name_pieces, readable
 from seqplan.tell.scene import Scene
 from seqplan.words.say import say
 
-_HOLDING = (Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP, Action.TACK)
+_HOLDING = (
+    Action.SEW,
+    Action.BASTE,
+    Action.TURN_UP,
+    Action.SET_ZIP,
+    Action.TACK,
+    Action.SET_ON,
+    Action.STITCH_ON,
+    Action.MAKE_STRAP,
+    Action.PRESS_UNDER,
+    Action.CLOSE_ENDS,
+    Action.CLOSE_BAND,
+    Action.BOX,
+)
+_SHAPED = frozenset({Verb.STRAP, Verb.WELT_POCKET, Verb.IN_SEAM_POCKET})
+"""Verbs that make something of whole pieces, whatever their edges are called."""
+_SLITTING = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
 
 
 def tell_cutting(c: Construction) -> tuple[CutRow, ...]:
@@ -33,6 +50,8 @@ def tell_cutting_notes(c: Construction) -> tuple[str, ...]:
         notes.append(say("sheet-fold-means"))
     if Cut.PAIR in cuts:
         notes.append(say("sheet-pair-means"))
+    if any(piece.is_strip for piece in c.garment.pieces):
+        notes.append(say("sheet-strip-means"))
     return tuple(notes)
 
 
@@ -46,6 +65,9 @@ def tell_marks(c: Construction) -> tuple[str, ...]:
                 before = piece.edges[index - 1].name
                 pairs.setdefault(frozenset((before, edge.name)), (before, edge.name))
         name = name_pieces(c.garment, (piece.id,))
+        marks = marks_on(piece)
+        if marks:
+            found.append(say("sheet-marked-on", pieces=name, marks=listing(marks)))
         found += [
             say("sheet-marked", pieces=name, one=readable(one), other=readable(other))
             for one, other in pairs.values()
@@ -68,6 +90,10 @@ def tell_allowances(c: Construction) -> tuple[str, ...]:
     ]
     for entry in garment.entries:
         edges = dict.fromkeys((*entry.run, *entry.to))
+        if entry.verb in _SLITTING:
+            seam = usual.told(garment, usual.PLACKET_SEAM)
+            name = capital(name_edges(garment, entry.run))
+            lines.append(say("sheet-allowance-slit", edges=name, seam=seam))
         if edges and entry.verb in {Verb.SEW, Verb.HEM, Verb.CASING}:
             name = capital(name_edges(garment, tuple(edges)))
             lines += _own_allowance(entry, name)
@@ -85,17 +111,32 @@ def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
         piece=title if is_shell else say("sheet-layer", name=title, layer=piece.layer.value),
         cut=_how(piece),
         fabric=readable(piece.fabric) if piece.fabric else say("sheet-fabric-none"),
-        edges=listing(readable(name) for name in piece.edge_names),
-        notes=(as_sentence(piece.note),) if piece.note else (),
+        edges=listing(dict.fromkeys(readable(e.name) for e in piece.edges if not e.is_folded)),
+        notes=tuple(_notes(c, piece)),
     )
     for entry in fused:
         yield CutRow(
             piece=title,
             cut=_how(piece),
             fabric=readable(entry.fabric) if entry.fabric else say("sheet-interfacing"),
-            notes=(say("sheet-cut-fused", pieces=name_pieces(c.garment, (piece.id,))),),
+            notes=(_fused(c, piece, entry),),
             is_interfacing=True,
         )
+
+
+def _notes(c: Construction, piece: Piece) -> Iterator[str]:
+    """That it is a strip, or a binding that wants the slant; the designer's own note."""
+    if piece.is_strip:
+        yield say("sheet-cut-strip")
+    if any(piece.id in e.partners for e in c.garment.entries if e.verb is Verb.BIND):
+        yield say("sheet-cut-slant")
+    if piece.note:
+        yield as_sentence(piece.note)
+
+
+def _fused(c: Construction, piece: Piece, entry: Entry) -> str:
+    key = "sheet-cut-fused-half" if piece.id in entry.half else "sheet-cut-fused"
+    return say(key, pieces=name_pieces(c.garment, (piece.id,)))
 
 
 def _zip_mark(s: Scene) -> str:
@@ -143,10 +184,12 @@ def _free_edges(c: Construction) -> tuple[EdgeRef, ...]:
         for op in c.acting(*_HOLDING)
         for segment in op.segments
     }
+    loose = {id_ for e in c.garment.entries if e.verb in _SHAPED for id_ in e.pieces}
     touched = {(s.piece, c.rings.name(s)) for op in c.operations for s in op.segments}
     return tuple(
         EdgeRef(piece.id, name)
         for piece in c.garment.pieces
         for name in piece.edge_names
+        if piece.id not in loose and not piece.is_strip
         if (piece.id, name) in touched - held
     )

@@ -4,7 +4,7 @@ from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
-from seqplan.model.piece import Layer
+from seqplan.model.piece import Fullness, Hand, Layer, Piece, Spot
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, listing, name_pieces, name_seam, readable
 from seqplan.tell.scene import Scene
@@ -41,13 +41,7 @@ def mark(s: Scene) -> Told:
 def _marks_of(s: Scene, id_: PieceId) -> str:
     """What is marked on a piece: darts, pleats, places, lines, slits, points on its edges."""
     piece = s.garment.piece[id_]
-    found = [say("step-mark-darts", edge=readable(dart.on)) for dart in piece.darts]
-    found += [say("step-mark-pleats", edge=readable(pleat.on)) for pleat in piece.pleats]
-    found += [say("step-mark-spot", name=readable(spot.name)) for spot in piece.spots]
-    found += [
-        say("step-mark-line", name=readable(line).removesuffix(" line")) for line in piece.lines
-    ]
-    found += [say("step-mark-slit", name=readable(slit.name)) for slit in piece.slits]
+    found = marks_on(piece)
     found += [
         say("step-mark-point", one=readable(piece.edges[at - 1].name), other=readable(edge.name))
         for at, edge in enumerate(piece.edges)
@@ -56,6 +50,33 @@ def _marks_of(s: Scene, id_: PieceId) -> str:
     if not found:
         return ""
     return say("step-mark-piece", pieces=name_pieces(s.garment, (id_,)), marks=listing(found))
+
+
+def marks_on(piece: Piece) -> list[str]:
+    """What the pattern of a piece shows to be marked, without the points on its edges."""
+    found = [_folds_at("dart", dart) for dart in piece.darts]
+    found += [_folds_at("pleat", pleat) for pleat in piece.pleats]
+    found += [_spot(spot) for spot in piece.spots]
+    found += [
+        say("step-mark-line", name=readable(line).removesuffix(" line")) for line in piece.lines
+    ]
+    found += [say("step-mark-slit", name=readable(slit.name)) for slit in piece.slits]
+    return found
+
+
+def _folds_at(kind: str, fullness: Fullness) -> str:
+    edge = readable(fullness.on)
+    if fullness.number == 1:
+        return say(f"step-mark-{kind}", edge=edge)
+    return say(f"step-mark-{kind}s", count=fullness.number, edge=edge)
+
+
+def _spot(spot: Spot) -> str:
+    name = readable(spot.name)
+    if spot.hand is None:
+        return say("step-mark-spot", name=name)
+    key = "step-mark-spot-left" if spot.hand is Hand.LEFT else "step-mark-spot-right"
+    return say(key, name=name)
 
 
 def hold(s: Scene) -> Told:

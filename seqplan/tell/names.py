@@ -122,8 +122,10 @@ def name_places(garment: Garment, places: Iterable[Place]) -> str:
 def _name_place(garment: Garment, place: Place) -> str:
     piece = garment.piece[place.piece]
     told = name_pieces(garment, (place.piece,))
-    if place.hand is not None:
-        key = "step-place-left" if place.hand is Hand.LEFT else "step-place-right"
+    hands = {spot.hand for spot in piece.spots if spot.name == place.name}
+    hand = place.hand or (hands.pop() if len(hands) == 1 else None)
+    if hand is not None:
+        key = "step-place-left" if hand is Hand.LEFT else "step-place-right"
         told = say(key, piece=piece.title)
     if place.name is None:
         return told

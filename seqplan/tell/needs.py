@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from seqplan.base.measure import both, both_whole_inches
-from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.entry import Entry, SeamKind, StrapMethod, Verb
 from seqplan.model.garment import Fabric, Notion
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
 from seqplan.model.station import STANDARD_FOOT, Station
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Titled
@@ -21,7 +21,7 @@ def tell_needs(c: Construction) -> tuple[Titled, ...]:
     found = (
         Titled(say("sheet-need-fabric"), _fabrics(c)),
         Titled(say("sheet-need-interfacing"), _interfacings(c)),
-        Titled(say("sheet-need-notions"), tuple(_notion(n) for n in c.garment.notions)),
+        Titled(say("sheet-need-notions"), tuple(_notions(c))),
         Titled(say("sheet-need-thread"), tuple(_threads(c))),
         Titled(say("sheet-need-machines"), tuple(_machines(c))),
         Titled(say("sheet-need-tools"), tuple(_tools(c))),
@@ -38,7 +38,7 @@ def stations_used(c: Construction) -> tuple[Station, ...]:
 def tell_notion(notion: Notion) -> str:
     """A notion with how many and its measures; zips in whole inches, as they are sold."""
     kind = readable(notion.kind)
-    length = notion.length
+    length = None if notion.by_size else notion.length
     values = {"count": str(notion.count), "kind": kind}
     if length is not None:
         values["length"] = both_whole_inches(length) if "zip" in kind else both(length)
@@ -71,8 +71,16 @@ def _fabric(fabric: Fabric) -> str:
     return say("sheet-fabric-note", fabric=told, note=as_clause(fabric.note))
 
 
+def _notions(c: Construction) -> Iterator[str]:
+    yield from (_notion(notion) for notion in c.garment.notions)
+    if any(entry.seam is SeamKind.BOUND for entry in c.garment.entries):
+        yield say("sheet-notion-binding")
+
+
 def _notion(notion: Notion) -> str:
     told = tell_notion(notion)
+    if notion.by_size:
+        told = say("sheet-notion-by-size", notion=told)
     if not notion.note:
         return told
     return say("sheet-notion-note", notion=told, note=as_clause(notion.note))
@@ -83,7 +91,7 @@ def _threads(c: Construction) -> Iterator[str]:
     yield say("sheet-thread")
     if used & {"overlocker", "coverstitch"}:
         yield say("sheet-thread-overlocker")
-    if c.acting(Action.BASTE, Action.REMOVE_BASTING):
+    if c.acting(Action.BASTE, Action.REMOVE_BASTING, Action.HOLD):
         yield say("sheet-thread-baste")
     if "lockstitch" in used:
         yield from _needles(c)
@@ -129,7 +137,23 @@ def _tools(c: Construction) -> Iterator[str]:
         yield say("sheet-tool-cloth")
     if "hand" in used:
         yield say("sheet-tool-needle")
-    if c.acting(Action.THREAD):
+    if c.acting(Action.THREAD) or any(_is_turned_strap(entry) for entry in c.garment.entries):
         yield say("sheet-tool-safety-pin")
-    if any(e.seam in {SeamKind.FACED, SeamKind.FRENCH} for e in c.garment.entries):
+    is_french = any(e.seam is SeamKind.FRENCH for e in c.garment.entries)
+    if is_french or c.acting(Action.TURN, Action.CLOSE_ENDS):
         yield say("sheet-tool-point")
+    if c.acting(Action.SLASH):
+        yield say("sheet-tool-slash")
+    if any(op.pieces for op in c.acting(Action.WAIT)):
+        yield say("sheet-tool-hanger")
+    if any(_is_round_pocket(c, op) for op in c.acting(Action.PRESS_UNDER)):
+        yield say("sheet-tool-card")
+
+
+def _is_turned_strap(entry: Entry) -> bool:
+    return entry.verb is Verb.STRAP and entry.strap is StrapMethod.TURNED
+
+
+def _is_round_pocket(c: Construction, op: Operation) -> bool:
+    is_pocket = c.entry(op).verb is Verb.PATCH_POCKET
+    return is_pocket and len({segment.index for segment in op.segments}) == 1

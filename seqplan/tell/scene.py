@@ -141,8 +141,18 @@ class Scene:
 
     @cached_property
     def is_ring(self) -> bool:
-        """Whether the run goes all the way round something."""
-        return not self.entry.is_flat and any(stretch.is_ring for stretch in self.stretches)
+        """Whether the run goes all the way round something by now.
+
+        A ring of which a seam across it is still open is sewn as a line from end to end.
+        """
+        if self.entry.is_flat:
+            return False
+        return any(s.is_ring and self._is_closed(s) for s in self.stretches)
+
+    def _is_closed(self, stretch: Stretch) -> bool:
+        own = {self.entry.id, self.entry.into}
+        across = (entry for entry in stretch.junctions if entry not in own)
+        return all(self.c.main(entry).id in self.before for entry in across)
 
     @cached_property
     def groups(self) -> tuple[frozenset[Segment], ...]:
@@ -284,6 +294,13 @@ class Scene:
         """Edges and places on faces, where an entry may name both."""
         places = name_places(self.garment, self.entry.places)
         return listing(name for name in (self.edges, places) if name)
+
+    @cached_property
+    def is_seam_to_come(self) -> bool:
+        """Whether a seam is still to be sewn along the edges that are named."""
+        segments = self.c.shapes[self.entry.id].run
+        seams = (self.c.seam_at(segment) for segment in segments)
+        return any(seam and self.c.main(seam).id not in self.before for seam in seams)
 
     @property
     def _own(self) -> frozenset[PieceId]:

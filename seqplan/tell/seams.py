@@ -138,7 +138,11 @@ def _drawn_out(s: Scene) -> list[str]:
 
 def _caught(s: Scene) -> list[str]:
     """What is caught between the layers, and where."""
-    return [_caught_one(s, caught) for caught in s.entry.between]
+    texts = [_caught_one(s, caught) for caught in s.entry.between]
+    notions = [s.garment.notion[c.notion] for c in s.entry.between if c.notion]
+    if s.count == 2 and any("zip" in notion.kind for notion in notions):
+        texts.append(say("step-caught-zip-second"))
+    return texts
 
 
 def _caught_one(s: Scene, caught: Caught) -> str:

@@ -198,6 +198,9 @@ def _press_seam(s: Scene) -> str:
         return say(f"step-press-seam-{_PLAIN_DIRECTIONS[word]}", seam=s.seam)
     if word in {"left", "right"}:
         return say("step-press-seam-worn", seam=s.seam, where=word)
+    if word.startswith("away from "):
+        away = where.removeprefix("the ")[len("away from ") :].removeprefix("the ")
+        return say("step-press-seam-away", seam=s.seam, where=away)
     return say("step-press-seam-to", seam=s.seam, where=where.removeprefix("the "))
 
 

@@ -74,6 +74,9 @@ _FOLDING: Final[dict[str, str]] = {
         "Stitch {pieces} along the open long edge, {distance} from it, through all layers, and"
         " along the folded edge in the same way."
     ),
+    "step-strap-stitch-open": (
+        "Stitch {pieces} along the open long edge, {distance} from it, through all layers."
+    ),
     "step-strap-count": "Make {count} of them alike.",
     "step-strap-turn": (
         "Turn {pieces} right side out: fix a safety pin to one layer at the stitched end, push it"

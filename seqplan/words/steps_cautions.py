@@ -40,6 +40,16 @@ SENTENCES: Final[dict[str, str]] = {
         "Pass scissors closed and handles first. Cut away from yourself, close the guard of a"
         " rotary cutter after every cut, and box old blades."
     ),
+    "caution-slashing-title": "Cutting into a piece",
+    "caution-slashing": (
+        "A slit cannot be taken back: read the whole step, mark the end, and cut with the points"
+        " of small scissors, away from the hand that holds the cloth."
+    ),
+    "caution-ripper-title": "Seam ripper",
+    "caution-ripper": (
+        "It slips when it is pushed hard. Put a pin across the end of a buttonhole as a stop, cut"
+        " towards the middle, keep the other hand behind the blade, and close the cap afterwards."
+    ),
     "caution-child-title": "Made for a child",
     "caution-child": (
         "Small parts must not come off, and rules differ from country to country: look up those"

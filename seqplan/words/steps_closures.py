@@ -106,6 +106,13 @@ SENTENCES: Final[dict[str, str]] = {
         " lay the shield back and sew a short bar through all layers at the lower end."
     ),
     "step-check-fly": "open and close it: nothing is caught, and the front lies flat over the zip.",
+    "step-stitch-in-seam": (
+        "Lay {name} on the right side at {place} where the pattern shows it, its raw ends level"
+        " with the raw edge and all the rest pointing inwards; stitch across the ends within the"
+        " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
+        " comes later catches it for good."
+    ),
+    "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",
     "step-stitch-piece-on": (
         "Lay the ends of {pieces} at {place}, as far in as the pattern shows, raw ends turned"
         " under, and pin; see that nothing is twisted before you pin the second end."
@@ -119,8 +126,8 @@ SENTENCES: Final[dict[str, str]] = {
         " right side."
     ),
     "step-stitch-loop-on": (
-        "Lay the {notion} double at {place}, its raw ends level with the raw edge or turned under,"
-        " and stitch forwards and backwards across the ends three times."
+        "Lay the {notion} double at {place}, its raw ends turned under, and stitch forwards and"
+        " backwards across the ends three times."
     ),
     "step-stitch-trimming-on": (
         "Lay the {notion} along {place} without stretching it, pin, and stitch it down {distance}"

@@ -136,6 +136,9 @@ SENTENCES: Final[dict[str, str]] = {
         "Where the seam crosses the {seams}, put a pin straight through both layers at the"
         " stitching, and let the allowances lie as they were pressed."
     ),
+    "step-caught-zip-second": (
+        "In the second seam take the other tape, so that the zip is not twisted."
+    ),
     "step-open-zip-first": "Open the zip first, and lay its tapes and their allowances out flat.",
     "step-zip-stays-open": (
         "The zip is open by half: leave it so, and lay its tapes and their allowances out flat."
@@ -375,6 +378,10 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-press-seam-to": (
         "Press the {seam} flat as it was sewn; then press both allowances towards the {where},"
+        " from the wrong side and once more from the right side."
+    ),
+    "step-press-seam-away": (
+        "Press the {seam} flat as it was sewn; then press both allowances away from the {where},"
         " from the wrong side and once more from the right side."
     ),
     "step-press-seam-worn": (

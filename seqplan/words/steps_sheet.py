@@ -54,6 +54,8 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-notion-wide-long": (
         "{count} \N{MULTIPLICATION SIGN} {kind}, {width} wide and {length} long"
     ),
+    "sheet-notion-by-size": "{notion}, its length by the table of sizes",
+    "sheet-notion-binding": "Binding tape for the seams that are bound, as long as all of them",
     "sheet-notion-note": "{notion}; {note}",
     "sheet-thread": "Sewing thread that matches the cloth",
     "sheet-thread-overlocker": (
@@ -80,6 +82,9 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-tool-point": (
         "Something blunt and pointed, such as a knitting needle, to push out corners"
     ),
+    "sheet-tool-slash": "Small scissors that are sharp up to the points, for the slits",
+    "sheet-tool-hanger": "Hanger with clips",
+    "sheet-tool-card": "A piece of card, cut to the finished shape of the pocket",
     "sheet-tool-cloth": "Pressing cloth, to put between iron and right side",
     # Cutting.
     "sheet-col-done": "Done",
@@ -96,6 +101,12 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-cut-mirrored": "{count}, with the pattern turned over",
     "sheet-layer": "{name}, {layer}",
     "sheet-cut-fused": "Interfacing of the same size, to be fused to {pieces}.",
+    "sheet-cut-fused-half": (
+        "Interfacing half as wide, from the edge that is sewn on to the fold, to be fused to"
+        " {pieces}."
+    ),
+    "sheet-cut-strip": "A strip: cut both halves in one, it is folded lengthwise later.",
+    "sheet-cut-slant": "For a curved edge cut it on the slant, half-way between selvage and weft.",
     "sheet-fabric-none": "as you choose",
     "sheet-interfacing": "interfacing",
     "sheet-no-pieces": "This garment file lists no pieces; cut what your pattern shows.",
@@ -111,6 +122,11 @@ SENTENCES: Final[dict[str, str]] = {
         "A mirrored pair: cut through two layers with right sides together, or turn the pattern"
         " over for every second one."
     ),
+    "sheet-strip-means": (
+        "A strip: its pattern may show only half of the width, up to the fold; what you cut is"
+        " both halves in one piece, with the grain arrow along it."
+    ),
+    "sheet-marked-on": "On {pieces}: {marks}.",
     "sheet-marked": "On {pieces}: the point where {one} and {other} meet, as the pattern shows it.",
     "sheet-marked-invisible": (
         "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"
@@ -131,6 +147,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-allowance-seam": "{edges}: {allowance} for the seam.",
     "sheet-allowance-fold": "{edges}: {whole} for the fold, {first} turned in and then {depth}.",
     "sheet-allowance-fold-once": "{edges}: {depth} for the fold.",
+    "sheet-allowance-slit": "{edges} and the strips that are sewn to them: {seam} for the seam.",
     "sheet-allowance-free": "{edges}: no allowance, because nothing is sewn to them.",
     # How to read.
     "sheet-read-order": (

@@ -129,4 +129,74 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "term-zip-name": "parts of a zip",
     "term-zip-forms": "top stop|top stops|bottom stop|coil|coils|slider|tapes",
+    "term-band": (
+        "A strip sewn along an edge and folded over it, so that the raw edges lie inside: at a"
+        " waist, a wrist, a neck."
+    ),
+    "term-band-name": "band",
+    "term-band-forms": "band|bands",
+    "term-binding": (
+        "A narrow strip that is folded round a raw edge and stitched, so that the edge cannot"
+        " fray; cut on the slant it also follows curves."
+    ),
+    "term-binding-name": "binding",
+    "term-binding-forms": "binding|bias tape",
+    "term-placket": (
+        "The finished opening of a sleeve or neck, made with a slit and strips of cloth."
+    ),
+    "term-placket-name": "placket",
+    "term-placket-forms": "placket|plackets",
+    "term-slit": "A cut from the edge into a piece; until it is cut, it is only a line.",
+    "term-slit-name": "slit",
+    "term-slit-forms": "slit|slits",
+    "term-underlap": (
+        "The two strips of a shirt placket: the narrow underlap lies underneath, the wide tower on"
+        " top, with a point or a straight end above the slit."
+    ),
+    "term-underlap-name": "underlap and tower",
+    "term-underlap-forms": "underlap|tower",
+    "term-felled": (
+        "A seam whose one allowance is folded round the other and stitched flat to the cloth, so"
+        " that no raw edge is left."
+    ),
+    "term-felled-name": "flat-felled seam",
+    "term-felled-forms": "felled",
+    "term-welt": "A folded strip that stands in a cut like a lip and closes the mouth of a pocket.",
+    "term-welt-name": "welt",
+    "term-welt-forms": "welt",
+    "term-bag": "The part of a pocket that hangs inside and that the hand lies in.",
+    "term-bag-name": "pocket bag",
+    "term-bag-forms": "round the bag|pocket bag|the bag points|halves of the bag|both bags",
+    "term-fly": (
+        "The covered opening of trousers: the facing folds the upper edge to the inside, the"
+        " shield lies behind the zip."
+    ),
+    "term-fly-name": "fly",
+    "term-fly-forms": "the fly|fly facing|fly shield",
+    "term-lining": "An inner layer with the shape of the garment, which hides the seams.",
+    "term-lining-name": "lining",
+    "term-lining-forms": "lining",
+    "term-seam-ripper": "A small fork with a blade in its notch, made to cut stitches.",
+    "term-seam-ripper-name": "seam ripper",
+    "term-seam-ripper-forms": "seam ripper",
+    "term-crease": "The line that a pressed fold leaves in the cloth.",
+    "term-crease-name": "crease",
+    "term-crease-forms": "crease",
+    "term-groove": (
+        "The line where the two pieces meet on the right side; a row stitched exactly there sinks"
+        " in and hardly shows."
+    ),
+    "term-groove-name": "groove of the seam",
+    "term-groove-forms": "groove of the seam",
+    "term-quarter": (
+        "Four equal parts of an edge or a band, marked with pins so that fullness spreads evenly."
+    ),
+    "term-quarter-name": "quarters",
+    "term-quarter-forms": "quarters",
+    "term-grain": (
+        "The direction of the threads that run along the selvage; the arrow on a pattern piece"
+        " lies parallel to it."
+    ),
+    "term-grain-name": "grain",
+    "term-grain-forms": "grain|grain arrow|grain arrows",
 }
