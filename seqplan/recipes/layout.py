@@ -5,7 +5,7 @@ run is known only once the seams within it are. So the cloth is laid out to see 
 are, and again with the long edges split into as many parts, until every one has its place.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Container, Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Severity
@@ -129,8 +129,11 @@ class _Layout:
         }
         wanted: dict[tuple[PieceId, str], int] = {}
         is_moving = bool(waiting)
+        known: set[EntryId] = set()
         while is_moving:
-            surface = _sewn(self.rings, self._with_open_pairings_settled(shapes).values())
+            shapes = self._with_open_pairings_settled(shapes, known)
+            known |= self._open.keys()
+            surface = _sewn(self.rings, shapes.values())
             found = {id_: self._stretches(surface, id_, sides) for id_, sides in waiting.items()}
             counts = {id_: parts_wanted(long, runs) for id_, (long, runs) in found.items()}
             fitting = [id_ for id_, count in counts.items() if count == 1]
@@ -350,9 +353,18 @@ class _Layout:
             self._report("sewn-twice", shape.entry, edge=edge, other=taken[clash])
         return kept
 
-    def _with_open_pairings_settled(self, shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
-        """Choose, where names leave open which copies meet, by the garment as a whole."""
-        open_pairings = {id_: items for id_, items in self._open.items() if shapes[id_].glues}
+    def _with_open_pairings_settled(
+        self, shapes: dict[EntryId, Shape], known: Container[EntryId] = ()
+    ) -> dict[EntryId, Shape]:
+        """Choose, where names leave open which copies meet, by the garment as a whole.
+
+        What is ``known`` keeps what was chosen for it before.
+        """
+        open_pairings = {
+            id_: items
+            for id_, items in self._open.items()
+            if shapes[id_].glues and id_ not in known
+        }
         if not open_pairings:
             return shapes
         fixed = _sewn(self.rings, (s for id_, s in shapes.items() if id_ not in open_pairings))

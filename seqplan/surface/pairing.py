@@ -19,6 +19,7 @@ from typing import NamedTuple
 
 from seqplan.base.ids import EntryId
 from seqplan.model.piece import Segment
+from seqplan.surface.closing import merged_points
 from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.ring import EdgeEnd, Rings
 from seqplan.surface.stretch import find_stretches
@@ -270,31 +271,12 @@ def _worth_of(
     pairs: tuple[Pair, ...],
 ) -> tuple[int, int]:
     """Weigh a pairing by the corners that close up, then by the stretches of runs nearby."""
-    surface = Surface(ground.rings, [*ground.glues, *_glues(entry, pairs)], ground.riders)
+    glues = _glues(entry, pairs)
+    surface = Surface(ground.rings, [*ground.glues, *glues], ground.riders)
     stretches = sum(
         len(find_stretches(surface, run, lambda _one, _other: True, id_)) for id_, run in runs
     )
-    return -_merged(ground.points, pairs), -stretches
-
-
-def _merged(points: Mapping[EdgeEnd, int], pairs: tuple[Pair, ...]) -> int:
-    """How many points of the garment fall together when these edges are sewn."""
-    root: dict[int, int] = {}
-
-    def find(point: int) -> int:
-        while root.setdefault(point, point) != point:
-            point = root[point]
-        return point
-
-    merged = 0
-    for pair in pairs:
-        for at_end in (False, True):
-            one = find(points[EdgeEnd(pair.first, at_end)])
-            other = find(points[EdgeEnd(pair.second, at_end == pair.aligned)])
-            if one != other:
-                root[one] = other
-                merged += 1
-    return merged
+    return -merged_points(ground.points, glues), -stretches
 
 
 def _usual(items: Sequence[Sequence[Pairing]]) -> tuple[Pair, ...]:

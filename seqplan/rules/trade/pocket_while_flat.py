@@ -19,7 +19,7 @@ D. P. Coffin, book on shirtmaking, chapter 6 (pockets and bands first); Notes on
 flat, J. Pray, 2022; Trousers in factory style, 2015 (zip before side seams).
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from itertools import combinations
 from typing import NamedTuple
 
@@ -31,6 +31,7 @@ from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import Shape
 from seqplan.rules.rule import Rule, arc, either
+from seqplan.surface.closing import WaysRound
 from seqplan.surface.glued import Glue
 from seqplan.words.say import say
 
@@ -93,12 +94,13 @@ def _closing(c: Construction, piece: PieceId) -> _Closing:
     at_piece = {shape.entry.id: _at(shape, piece) for shape in sewn}
     ours = {id_: shape for id_, shape in at_piece.items() if shape.glues or shape.riders}
     others = [shape for shape in sewn if shape.entry.id not in ours]
-    flat = _tubes(c, others)
-    alone = tuple(id_ for id_, shape in ours.items() if _tubes(c, [*others, shape]) > flat)
+    ways = WaysRound(c.body(others))
+    seams = {id_: c.body([shape]).glues for id_, shape in ours.items()}
+    alone = tuple(id_ for id_, glues in seams.items() if ways.added_by(glues) > 0)
     together = (
         (one, other)
         for one, other in combinations(sorted(ours.keys() - set(alone)), 2)
-        if _tubes(c, [*others, ours[one], ours[other]]) > flat
+        if ways.added_by((*seams[one], *seams[other])) > 0
     )
     return _Closing(alone, tuple(together))
 
@@ -110,17 +112,6 @@ def _at(shape: Shape, piece: PieceId) -> Shape:
         return tuple(g for g in glues if piece in {g.first.piece, g.second.piece})
 
     return shape._replace(glues=touching(shape.glues), riders=touching(shape.riders))
-
-
-def _tubes(c: Construction, seams: Iterable[Shape]) -> int:
-    """How many ways round there are in all that these seams join: none as long as it is flat.
-
-    This is the first Betti number: what a cut from edge to edge can lower before parts fall apart.
-    """
-    return sum(
-        len(part.loops) - 1 + part.genus * (2 if part.is_two_sided else 1)
-        for part in c.body(seams).parts
-    )
 
 
 _PLACKETS = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
