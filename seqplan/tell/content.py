@@ -43,6 +43,14 @@ class CutRow:
 
 
 @dataclass(frozen=True, slots=True)
+class SizeTable:
+    """Measures that differ from size to size: the sizes, and a row for each thing."""
+
+    sizes: tuple[str, ...]
+    rows: tuple[tuple[str, tuple[str, ...]], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class StationKey:
     """A station that the sheet uses: its letters, its name, a line about it (may be empty)."""
 
@@ -66,6 +74,10 @@ class SheetStep:
         The words of the trade that occur here for the first time.
     note
         The designer's note.
+    waived
+        Why the designer sets a rule aside here.
+    picture
+        The caption of the designer's own picture, for which there is a place.
     """
 
     number: int
@@ -74,6 +86,8 @@ class SheetStep:
     sentences: tuple[Sentence, ...]
     terms: tuple[Term, ...] = ()
     note: str | None = None
+    waived: tuple[str, ...] = ()
+    picture: str | None = None
 
     @property
     def operations(self) -> tuple[OpId, ...]:
@@ -97,12 +111,20 @@ class Sheet:
     ----------
     kind, title, about, author, version
         The cover; ``kind`` says what sort of sheet it is.
+    variant
+        The choices that it is made for, with what else there is.
+    sizes
+        The sizes that the design comes in; empty where there is one only.
     steps, operations, changes
         How many steps and operations there are, how often the set-up changes.
     needs
         What to buy and have ready, kind by kind.
     cutting, cutting_notes, marks, allowances
         The cutting list, what its words mean, what to mark, what allowances there are.
+    measures
+        What differs from size to size, if anything does.
+    notes
+        Notes of the designer on the whole.
     stations, reading
         The key of the stations that are used, and how to read the sheet.
     caution_intro, cautions
@@ -137,6 +159,10 @@ class Sheet:
     groups: tuple[SheetGroup, ...]
     checks: tuple[str, ...]
     glossary: tuple[Term, ...]
+    variant: tuple[str, ...] = ()
+    sizes: tuple[str, ...] = ()
+    measures: SizeTable | None = None
+    notes: tuple[str, ...] = ()
     lang: str = "en"
 
     @property

@@ -100,6 +100,8 @@ def _cutting_to_length(s: Scene) -> list[str]:
     notion = s.notion
     if notion is None or notion.length is None:
         return []
+    if notion.by_size:
+        return [say("step-thread-length-size", notion=s.notion_name)]
     values = {"notion": s.notion_name, "length": both(notion.length)}
     if notion.count > 1:
         return [say("step-thread-lengths", count=notion.count, **values)]

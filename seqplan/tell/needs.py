@@ -2,13 +2,13 @@
 
 from collections.abc import Iterator
 
-from seqplan.base.measure import both, both_whole_inches
+from seqplan.base.measure import Length, both, both_whole_inches
 from seqplan.model.entry import Entry, SeamKind, StrapMethod, Verb
 from seqplan.model.garment import Fabric, Notion
 from seqplan.model.operation import Action, Operation
 from seqplan.model.station import STANDARD_FOOT, Station
 from seqplan.recipes.construction import Construction
-from seqplan.tell.content import Titled
+from seqplan.tell.content import SizeTable, Titled
 from seqplan.tell.names import as_clause, capital, listing, readable
 from seqplan.tell.step import foot_name
 from seqplan.words.say import has, say
@@ -29,6 +29,24 @@ def tell_needs(c: Construction) -> tuple[Titled, ...]:
     return tuple(need for need in found if need.lines)
 
 
+def tell_sizes(c: Construction) -> SizeTable | None:
+    """What differs from size to size: the lengths of notions."""
+    rows = tuple(
+        (
+            say("sheet-size-length", kind=capital(readable(notion.kind))),
+            tuple(_sold(notion, length) for _, length in notion.by_size),
+        )
+        for notion in c.garment.notions
+        if notion.by_size
+    )
+    return SizeTable(c.garment.sizes, rows) if rows else None
+
+
+def _sold(notion: Notion, length: Length) -> str:
+    """A length; that of a zip in whole inches, as zips are sold."""
+    return both_whole_inches(length) if "zip" in notion.kind else both(length)
+
+
 def stations_used(c: Construction) -> tuple[Station, ...]:
     """The stations where something is done, in the order of the garment's list."""
     used = {op.setup.station for op in c.operations}
@@ -41,7 +59,7 @@ def tell_notion(notion: Notion) -> str:
     length = None if notion.by_size else notion.length
     values = {"count": str(notion.count), "kind": kind}
     if length is not None:
-        values["length"] = both_whole_inches(length) if "zip" in kind else both(length)
+        values["length"] = _sold(notion, length)
     if notion.width is not None:
         values["width"] = both(notion.width)
     key = "sheet-notion" + ("-wide" if notion.width else "") + ("-long" if length else "")

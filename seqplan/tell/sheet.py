@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
-from seqplan.base.ids import OpId, PieceId
+from seqplan.base.ids import EntryId, OpId, PieceId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
@@ -14,8 +14,8 @@ from seqplan.tell import usual
 from seqplan.tell.cautions import tell_cautions
 from seqplan.tell.content import Sheet, SheetGroup, SheetStep, StationKey
 from seqplan.tell.cutting import tell_allowances, tell_cutting, tell_cutting_notes, tell_marks
-from seqplan.tell.names import as_sentence, capital, in_garment_order, listing, readable
-from seqplan.tell.needs import stations_used, tell_needs
+from seqplan.tell.names import as_clause, as_sentence, capital, in_garment_order, listing, readable
+from seqplan.tell.needs import stations_used, tell_needs, tell_sizes
 from seqplan.tell.sentence import Sentence, Term
 from seqplan.tell.step import foot_name, heading, tell_step
 from seqplan.tell.terms import terms_in
@@ -66,6 +66,10 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         groups=groups,
         checks=tuple(_checks(c)),
         glossary=terms_in(texts),
+        variant=tuple(_variant(c)),
+        sizes=garment.sizes,
+        measures=tell_sizes(c),
+        notes=tuple(_waived(c, None)),
     )
 
 
@@ -88,12 +92,31 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
                     sentences=sentences,
                     terms=terms,
                     note=as_sentence(note) if note and not is_continued else None,
+                    waived=() if is_continued else tuple(_waived(c, step.entry)),
+                    picture=None if is_continued else _line(c.garment.entry[step.entry].picture),
                 )
             )
             done.update(op.id for op in step.operations)
             known.update(terms)
             seen.add(step.entry)
     return found
+
+
+def _variant(c: Construction) -> Iterator[str]:
+    """The choices that are made, each with what else there is."""
+    picks = dict(c.garment.picks)
+    for choice in c.garment.choices:
+        pick = picks.get(choice.id, choice.options[0])
+        others = [readable(option) for option in choice.options if option != pick]
+        values = {"choice": capital(readable(choice.id)), "pick": readable(pick)}
+        yield say("sheet-variant", others=listing(others), **values)
+
+
+def _waived(c: Construction, entry: EntryId | None) -> Iterator[str]:
+    """Why the designer sets a rule aside: for an entry, or everywhere."""
+    for waiver in c.garment.waivers:
+        if entry in waiver.at or (entry is None and not waiver.at):
+            yield say("sheet-waived", because=as_clause(waiver.because))
 
 
 def _headed(c: Construction, plan: Plan) -> Iterator[tuple[str, list[Step]]]:

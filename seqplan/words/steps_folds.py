@@ -70,6 +70,9 @@ SENTENCES: Final[dict[str, str]] = {
         "Fix a safety pin to one end of the {notion} and pin the other end beside the opening, so"
         " that it cannot slip in; draw it through the channel of {edges}."
     ),
+    "step-thread-length-size": (
+        "Cut the {notion} to the length that the table of sizes gives for your size."
+    ),
     "step-thread-length": "Cut the {notion} to {length} before you begin.",
     "step-thread-lengths": "Cut the {notion} into {count} lengths of {length} before you begin.",
     "step-thread-length-note": "Cut the {notion} to {length} before you begin ({note}).",
