@@ -21,16 +21,23 @@ def fold_band(s: Scene) -> Told:
         return Told((say("step-band-fold-double", band=s.partners),), check)
     if s.entry.verb is Verb.BIND:
         return Told((say("step-binding-fold", band=s.partners),), check)
-    cover = s.usual(usual.BAND_COVER)
     key = "step-band-fold" if len(s.entry.partners) < 2 else "step-band-under"
     if len(s.entry.partners) < 2:
         values = {"band": s.partners}
     else:
         values = {"outer": capital(_outer(s)), "inner": _inner(s)}
     if s.allowance is None:
-        return Told((say(f"{key}-unknown", cover=cover, **values),), check)
-    under = both(usual.less(s.garment, s.allowance, usual.BAND_COVER))
-    return Told((say(key, cover=cover, under=under, **values),), check)
+        return Told((say(f"{key}-unknown", cover=_cover(s), **values),), check)
+    under, _ = usual.shorter(s.allowance, by=usual.BAND_COVER)
+    return Told((say(key, cover=_cover(s), under=both(under), **values),), check)
+
+
+def _cover(s: Scene) -> str:
+    """How far the loose edge reaches over the seam."""
+    if s.allowance is None:
+        return s.usual(usual.BAND_COVER[0])
+    _, cover = usual.shorter(s.allowance, by=usual.BAND_COVER)
+    return both(cover)
 
 
 def set_band(s: Scene) -> Told:
@@ -102,7 +109,7 @@ def close_ends(s: Scene) -> Told:
 
 def wrap(s: Scene) -> Told:
     """Folding a band or binding over the edge."""
-    cover = s.usual(usual.BAND_COVER)
+    cover = _cover(s)
     if len(s.entry.partners) > 1:
         text = say("step-wrap-two", inner=_inner(s), cover=cover)
     else:
@@ -266,7 +273,8 @@ def topstitch_strap(s: Scene) -> Told:
 
 def _each_strap(s: Scene) -> tuple[str, ...]:
     count = s.copies(s.entry.pieces)
-    return (say("step-strap-count", count=count),) if count > 1 else ()
+    key = "step-strap-count" if len(s.entry.pieces) == 1 else "step-strap-all"
+    return (say(key, count=count),) if count > 1 else ()
 
 
 _BANDS = {

@@ -135,6 +135,8 @@ def _machines(c: Construction) -> Iterator[str]:
         feet = dict.fromkeys(
             op.setup.foot for op in c.operations if op.setup.station == station.id and op.setup.foot
         )
+        if station.id == "lockstitch" and _catches_something_thick(c):
+            feet["zip"] = None
         names = sorted(feet, key=lambda foot: (foot != STANDARD_FOOT, foot))
         told = listing(say("sheet-foot", foot=foot_name(foot)) for foot in names)
         if has(f"sheet-machine-{station.id}"):
@@ -142,6 +144,13 @@ def _machines(c: Construction) -> Iterator[str]:
         elif station.id not in {"hand", "table"}:
             title = capital(station.title)
             yield say("sheet-machine-feet", machine=title, feet=told) if told else title
+
+
+def _catches_something_thick(c: Construction) -> bool:
+    """Whether a zip or piping is caught in a seam, which the zip foot sews closest to."""
+    caught = (item.notion for entry in c.garment.entries for item in entry.between)
+    kinds = [c.garment.notion[id_].kind for id_ in caught if id_ is not None]
+    return any(word in kind for kind in kinds for word in ("zip", "piping"))
 
 
 def _tools(c: Construction) -> Iterator[str]:

@@ -59,12 +59,11 @@ def finish_bag(s: Scene) -> Told:
 def set_bag(s: Scene) -> Told:
     """Sewing pocket bags to the edges of a seam to be."""
     texts = [say("step-bag-lay", bag=s.entry_pieces, edges=s.edges)]
-    nearer = s.usual(usual.BAG_NEARER)
     if s.allowance is None:
-        texts.append(say("step-bag-stitch-unknown", less=nearer))
+        texts.append(say("step-bag-stitch-unknown", less=s.usual(usual.BAG_NEARER[0])))
     else:
-        row = both(usual.less(s.garment, s.allowance, usual.BAG_NEARER))
-        texts.append(say("step-bag-stitch", row=row, less=nearer))
+        row, nearer = usual.shorter(s.allowance, by=usual.BAG_NEARER)
+        texts.append(say("step-bag-stitch", row=both(row), less=both(nearer)))
     count = s.copies(s.entry.pieces)
     if count > 1:
         texts.append(say("step-bag-all", count=count))
@@ -116,9 +115,10 @@ def turn_welt(s: Scene) -> Told:
 
 def close_bag(s: Scene) -> Told:
     """Closing the bag of a welt pocket."""
+    key = "step-welt-bag" if s.entry.partners else "step-welt-bag-plain"
     if s.allowance is None:
-        return Told((say("step-welt-bag-unknown", bag=s.entry_pieces),))
-    return Told((say("step-welt-bag", bag=s.entry_pieces, allowance=both(s.allowance)),))
+        return Told((say(f"{key}-unknown", bag=s.entry_pieces),))
+    return Told((say(key, bag=s.entry_pieces, allowance=both(s.allowance)),))
 
 
 def close_welt_ends(s: Scene) -> Told:
@@ -175,7 +175,9 @@ def buttonhole(s: Scene) -> Told:
     """Working buttonholes."""
     is_first = not any(op.id in s.before for op in s.c.acting(Action.BUTTONHOLE))
     texts = [say("step-buttonhole-try")] if is_first else []
-    texts += [say("step-buttonhole-on", place=s.places), *_how_many(s)]
+    is_marked = any(place.name for place in s.entry.places)
+    key = "step-buttonhole-at" if is_marked else "step-buttonhole-on"
+    texts += [say(key, place=s.places), *_how_many(s)]
     return Told((*texts, say("step-buttonhole-open")), say("step-check-buttonhole"))
 
 

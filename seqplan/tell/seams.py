@@ -185,7 +185,8 @@ def _round_bags(s: Scene) -> list[str]:
 
 def matching(s: Scene) -> tuple[str, ...]:
     """That seams which the run crosses meet."""
-    names = list(dict.fromkeys(name_seam_plainly(entry) for entry in s.crossed))
+    seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
+    names = list(dict.fromkeys(name_seam_plainly(entry) for entry in seams))
     if not names:
         return ()
     if len(names) == 1:

@@ -60,12 +60,12 @@ GATHER_FIRST = 6
 GATHER_SECOND = 13
 """Rows from the raw edge, 1/4 and 1/2 in: published rows at 6, 13 and 19 mm."""
 
-BAND_COVER = 2
+BAND_COVER = (2, 3, 4)
 """How far the loose edge of a band reaches over its seam, so that the row catches it: common
 practice."""
 PLACKET_SEAM = 6
 """Strips on a slit, 1/4 in: common practice of shirt making."""
-BAG_NEARER = 3
+BAG_NEARER = (3, 2, 4)
 """How much nearer to the raw edge a pocket bag is sewn on than the seam, so that its row hides:
 common practice."""
 POCKET_BAR = 6
@@ -105,10 +105,39 @@ def stitch(mm: str) -> str:
     return say("step-stitch-length", mm=mm, per_inch=per_inch)
 
 
-def less(garment: Garment, length: Length, mm: int) -> Length:
-    """A length made shorter by a measure of common practice, but never by more than half."""
-    by = usual(garment, mm).mm
-    return Length(max(length.mm - by, length.mm / 2), length.written_in)
+def shorter(length: Length, *, by: tuple[int, ...]) -> tuple[Length, Length]:
+    """A length made shorter, so that it comes out right in both systems as printed.
+
+    Parameters
+    ----------
+    length
+        The length.
+    by
+        By how many millimetres, the best first; one that adds up in eighths of an inch is taken.
+
+    Returns
+    -------
+    Length, Length
+        What remains, and by how much it was made shorter.
+
+    >>> [both(found) for found in shorter(Length(Fraction(15)), by=(2, 3))]
+    ['1.3 cm (½ in)', '2 mm (⅛ in)']
+    >>> [both(found) for found in shorter(Length(Fraction(10)), by=(2, 3))]
+    ['7 mm (¼ in)', '3 mm (⅛ in)']
+    """
+    if length.written_in == "in":
+        eighth = MM_PER_INCH / 8
+        return Length(max(length.mm - eighth, eighth), "in"), Length(eighth, "in")
+    fits = (mm for mm in by if mm * 2 <= length.mm and _parts_add_up(length, mm))
+    mm = next(fits, min(Fraction(by[0]), length.mm / 2))
+    unit = length.written_in
+    return Length(length.mm - mm, unit), Length(Fraction(mm), unit)
+
+
+def _parts_add_up(whole: Length, mm: int) -> bool:
+    """Whether printed inches less printed inches are the printed inches of what remains."""
+    rest = _eighths(whole.mm - mm)
+    return rest + _eighths(Fraction(mm)) == _eighths(whole.mm)
 
 
 def first_turn(depth: Length) -> Length:

@@ -78,6 +78,7 @@ _FOLDING: Final[dict[str, str]] = {
         "Stitch {pieces} along the open long edge, {distance} from it, through all layers."
     ),
     "step-strap-count": "Make {count} of them alike.",
+    "step-strap-all": "Do so with all {count} of them.",
     "step-strap-turn": (
         "Turn {pieces} right side out: fix a safety pin to one layer at the stitched end, push it"
         " through the tube and draw the strap over it; then push the corners out with something"
@@ -235,7 +236,7 @@ _CLOSING: Final[dict[str, str]] = {
         " stitches and sew that place again."
     ),
     "step-band-topstitch": (
-        "Topstitch {band} along its edges from the right side, {distance} from the edge, with a"
+        "Topstitch {band} along the edges from the right side, {distance} from the edge, with a"
         " stitch of {stitch}."
     ),
 }

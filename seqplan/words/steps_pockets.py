@@ -121,15 +121,27 @@ _POCKETS: Final[dict[str, str]] = {
         " straight, and press."
     ),
     "step-check-welt-turn": "the corners lie flat; if one puckers, cut a thread further into it.",
-    "step-welt-bag": (
+    "step-welt-bag-plain": (
         "Fold the garment out of the way; lay the two halves of {bag} on one another with right"
         " sides together and stitch round them, {allowance} from the raw edges, with backstitches"
         " at both ends; finish the raw edges."
     ),
-    "step-welt-bag-unknown": (
+    "step-welt-bag-plain-unknown": (
         "Fold the garment out of the way; lay the two halves of {bag} on one another with right"
         " sides together and stitch round them on the seam line of your pattern, with backstitches"
         " at both ends; finish the raw edges."
+    ),
+    "step-welt-bag": (
+        "Fold the garment out of the way and turn {bag} up double, right sides together, so that"
+        " its free edge meets the raw edges of the welt; stitch it to the allowances there. Then"
+        " close the sides of the bag, {allowance} from the raw edges, with backstitches at both"
+        " ends, and finish the raw edges."
+    ),
+    "step-welt-bag-unknown": (
+        "Fold the garment out of the way and turn {bag} up double, right sides together, so that"
+        " its free edge meets the raw edges of the welt; stitch it to the allowances there. Then"
+        " close the sides of the bag on the seam line of your pattern, with backstitches at both"
+        " ends, and finish the raw edges."
     ),
     "step-welt-ends": (
         "At each end of the mouth fold the garment back, so that the small triangle lies on the"
@@ -188,9 +200,14 @@ _CORNERS: Final[dict[str, str]] = {
         "First sew one on a scrap with the same layers and the same interfacing, cut it open, and"
         " try whether the button passes through."
     ),
-    "step-buttonhole-on": (
+    "step-buttonhole-at": (
         "Mark both ends of each buttonhole with chalk, and sew the buttonholes at {place}, with"
         " the buttonhole stitch of the machine, the mark in the middle of the row."
+    ),
+    "step-buttonhole-on": (
+        "Mark both ends of each buttonhole with chalk on {place}, where the pattern shows it, and"
+        " sew the buttonholes with the buttonhole stitch of the machine, the mark in the middle of"
+        " the row."
     ),
     "step-buttonhole-number": "There are {count} of them.",
     "step-buttonhole-number-one": "There is one of them.",

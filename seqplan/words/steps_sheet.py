@@ -90,7 +90,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-tool-point": (
         "Something blunt and pointed, such as a knitting needle, to push out corners"
     ),
-    "sheet-tool-slash": "Small scissors that are sharp up to the points, for the slits",
+    "sheet-tool-slash": "Small scissors that are sharp up to the points, for cutting into a piece",
     "sheet-tool-hanger": "Hanger with clips",
     "sheet-tool-card": "A piece of card, cut to the finished shape of the pocket",
     "sheet-tool-cloth": "Pressing cloth, to put between iron and right side",
@@ -114,7 +114,9 @@ SENTENCES: Final[dict[str, str]] = {
         " {pieces}."
     ),
     "sheet-cut-strip": "A strip: cut both halves in one, it is folded lengthwise later.",
-    "sheet-cut-slant": "For a curved edge cut it on the slant, half-way between selvage and weft.",
+    "sheet-cut-slant": (
+        "For a curved edge cut it on the slant, at half a right angle to the selvage."
+    ),
     "sheet-fabric-none": "as you choose",
     "sheet-interfacing": "interfacing",
     "sheet-no-pieces": "This garment file lists no pieces; cut what your pattern shows.",

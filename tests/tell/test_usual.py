@@ -4,9 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from seqplan.base.measure import Length, both, parse_length
+from seqplan.base.measure import Length, both, inches, parse_length
 from seqplan.tell.names import listing
-from seqplan.tell.usual import first_turn, french_rows
+from seqplan.tell.usual import BAND_COVER, first_turn, french_rows, shorter
 
 
 @given(st.integers(6, 40), st.sampled_from(["cm", "mm"]))
@@ -41,3 +41,19 @@ def test_the_first_turn_is_a_centimetre_or_less():
 def test_a_list_of_names_holds_each_once_in_its_order(names):
     parts = listing(names).replace(" and ", ", ").split(", ")
     assert parts == names
+
+
+@given(st.integers(4, 60), st.sampled_from([(2, 3, 4), (3, 2, 4)]))
+def test_what_remains_and_what_is_taken_off_are_the_whole(mm, by):
+    rest, off = shorter(Length(Fraction(mm)), by=by)
+    assert rest.mm + off.mm == mm
+    assert rest.mm >= off.mm
+
+
+@given(st.integers(8, 30))
+def test_a_band_is_turned_under_less_than_its_allowance_in_both_systems(mm):
+    whole = Length(Fraction(mm))
+    rest, off = shorter(whole, by=BAND_COVER)
+    assert both(rest) != both(whole)
+    assert inches(rest) != inches(whole)
+    assert off.mm in BAND_COVER
