@@ -8,10 +8,8 @@ import pytest
 from cli.running import ROOT, run
 from tools.make_docs import language_page, rules_page
 
-from seqplan.base.diagnostic import Severity
 from seqplan.load.document import load_text
 from seqplan.load.keys import KEYS, Status
-from seqplan.recipes.expand import construct
 
 PAGES = ["README.md", "docs/language.md"]
 _YAML = re.compile(r"```yaml\n(.*?)```", re.DOTALL)
@@ -53,6 +51,20 @@ def test_pages_made_from_the_code_are_up_to_date():
     assert language == language_page(language)
 
 
+def test_every_key_that_is_built_has_a_worked_example():
+    """In the language page, the garments or the README, as a key and not only by its name."""
+    pages = [(ROOT / page).read_text(encoding="utf-8") for page in PAGES]
+    blocks = [block for page in pages for block in _YAML.findall(page)]
+    blocks += [path.read_text(encoding="utf-8") for path in (ROOT / "garments").glob("*.yaml")]
+    shown = "\n".join(re.sub(r"#.*", "", block) for block in blocks)
+    missing = [
+        key.name
+        for key in KEYS
+        if key.status is Status.BUILT and not re.search(rf"(?:^|[\s{{,]){key.name}:", shown)
+    ]
+    assert not missing
+
+
 def test_the_language_page_speaks_of_every_key_that_is_built():
     text = (ROOT / "docs" / "language.md").read_text(encoding="utf-8")
     for key in KEYS:
@@ -64,15 +76,12 @@ def test_the_language_page_speaks_of_every_key_that_is_built():
 def test_every_shipped_garment_opens_with_a_comment_on_what_it_shows(path):
     text = path.read_text(encoding="utf-8")
     assert text.startswith("# ")
-    assert "Shows" in text.split("garment:")[0]
+    assert len(text.split("garment:")[0].split()) >= 20
 
 
 def test_the_shipped_garments_hold_at_most_two_after():
-    count = 0
     for path in (ROOT / "garments").glob("*.yaml"):
-        loaded = load_text(path.read_bytes())
-        assert loaded.garment is not None
-        _, problems = construct(loaded.garment)
-        assert not [item for item in problems if item.severity is Severity.ERROR]
-        count += sum(len(entry.after) for entry in loaded.garment.entries)
-    assert count <= 2
+        garment = load_text(path.read_bytes()).garment
+        assert garment is not None
+        count = sum(len(entry.after) for entry in garment.entries)
+        assert count <= 2

@@ -13,6 +13,7 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Arc, Reason
 from seqplan.plan.binding import Binding
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import FOLDING
 from seqplan.words.say import has, say
 
 SEVERITY = {
@@ -117,14 +118,16 @@ def _finding(
     notes = [Note(first.because)]
     if others:
         notes.append(Note(say("check-also", rules=_names(others))))
-    if has(f"otherwise-{first.rule}"):
+    entry = c.garment.entry[early]
+    could_be_flat = entry.verb in FOLDING and not entry.is_flat
+    if could_be_flat and has(f"otherwise-{first.rule}"):
         notes.append(Note(say(f"otherwise-{first.rule}", early=early, late=late)))
     move_up = late in moved and early not in moved
     return Diagnostic(
         slug=first.rule,
         severity=SEVERITY[first.strength],
         message=say("check-order", early=early, late=late),
-        path=c.garment.entry[early].path,
+        path=entry.path,
         notes=tuple(notes),
         fix=say("check-move-up" if move_up else "check-move-down", early=early, late=late),
     )

@@ -48,6 +48,7 @@ SENTENCES: Final[dict[str, str]] = {
     "check-open-part-fix": "Say in another operation what becomes of the rest of it.",
     "check-no-way-in": "nothing can be drawn through `{name}`: it is sewn shut all round",
     "check-no-way-in-fix": "Leave a `gap:` in `{name}` for `{thread}`.",
+    "check-free-word": "one operation is told in free words",
     "check-free-words": "{count} operations are told in free words",
     "check-free-words-why": (
         "The program keeps them in order by `after:`, `makes:` and `uses:`, but cannot tell what"

@@ -10,12 +10,13 @@ from seqplan.base.ids import OpId
 from seqplan.load.document import load_file
 from seqplan.model.entry import Verb
 from seqplan.model.garment import Garment
+from seqplan.model.variant import choose
 
 
 @cache
 def shipped() -> tuple[Garment, ...]:
     loaded = (load_file(path).garment for path in GARMENTS)
-    return tuple(garment for garment in loaded if garment is not None)
+    return tuple(choose(garment, {}) for garment in loaded if garment is not None)
 
 
 @st.composite

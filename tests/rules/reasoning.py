@@ -5,9 +5,9 @@ import re
 
 import networkx as nx
 
-from seqplan.load.document import load_file, load_text
+from seqplan.load.document import load_text
+from seqplan.pipeline import open_garment
 from seqplan.recipes.expand import construct
-from seqplan.rules.derive import derive
 
 
 def garment(text):
@@ -31,12 +31,11 @@ def problems(text):
     return [problem.slug for problem in construct(garment(text))[1]]
 
 
-def reasons_of_file(path):
-    loaded = load_file(path)
-    built, faults = construct(loaded.garment)
-    assert not loaded.diagnostics
-    assert not faults
-    return built, derive(built)
+def reasons_of_file(path, picks=None):
+    opened = open_garment(path, picks)
+    assert not opened.loaded.diagnostics
+    assert not opened.laid_out
+    return opened.garment, opened.reasons
 
 
 def can_precede(reasons, before, after):

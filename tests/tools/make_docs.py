@@ -53,7 +53,10 @@ def key_tables() -> str:
         Section.PIECE: "Of a piece",
         Section.NOTION: "Of a notion",
         Section.STATION: "Of a station",
+        Section.FULLNESS: "Of darts or pleats",
+        Section.SLIT: "Of a slit",
         Section.OPERATION: "Of an operation",
+        Section.WAIVER: "Of a rule that is waived",
     }
     return "\n".join(line for section, title in titles.items() for line in _table(section, title))
 

@@ -26,7 +26,6 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.recipes.shape import FOLDING
 from seqplan.rules.rule import Rule, arc
 
 
@@ -34,7 +33,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for fit in c.acting(Action.FIT):
         for other in c.on_pieces(fit.pieces, Action.TURN_UP, Action.PRESS):
             verb = c.entry(other).verb
-            if verb is Verb.PLEAT or (other.action is Action.TURN_UP and verb in FOLDING):
+            if verb is Verb.PLEAT or (other.action is Action.TURN_UP and verb is Verb.HEM):
                 yield arc(RULE, fit, other)
 
 
