@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import EntryId
 from seqplan.graph.reason import Reason
-from seqplan.model.entry import Verb
+from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Before, Rule, arc, either
@@ -40,6 +40,19 @@ def tidying(c: Construction, seam: EntryId, action: Action) -> tuple[Operation, 
     return tuple(dict.fromkeys(others))
 
 
+def in_own_order(c: Construction, one: Operation, other: Operation) -> bool:
+    """Whether both are parts of a seam of the author's own, whose list is their order."""
+    return one.entry == other.entry and c.entry(one).seam is SeamKind.OWN
+
+
+def turned_by_hand(c: Construction, seam: EntryId) -> tuple[Operation, ...]:
+    """Entries that turn a piece which this seam encloses or faces."""
+    if c.garment.entry[seam].seam not in {SeamKind.FACED, SeamKind.ENCLOSED}:
+        return ()
+    turns = c.on_pieces(c.main(seam).pieces, Action.TURN)
+    return tuple(op for op in turns if c.entry(op).verb is Verb.TURN)
+
+
 def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterator[Reason]:
     """Ask that a seam is pressed, or finished, before another entry crosses it.
 
@@ -47,6 +60,7 @@ def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterat
     about the two. Where either may come first, it is an either-or: the second waits until the
     first is tidied.
     """
+    yield from _before_boxing(rule, c, action)
     demands = c.meetings.demands
     for crossing in c.meetings.crossings:
         over, under = crossing.over, crossing.under
@@ -64,6 +78,13 @@ def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterat
             )
             because = say(f"because-{rule.slug}-either", one=over, other=under)
             yield either(rule, bundles, asker=c.opening(over), because=because)
+
+
+def _before_boxing(rule: Rule, c: Construction, action: Action) -> Iterator[Reason]:
+    """A boxed corner crosses both of its seams."""
+    for box in c.acting(Action.BOX):
+        for seam in c.seams_at(box.segments):
+            yield from (arc(rule, op, box) for op in tidying(c, seam, action))
 
 
 def _first_then(

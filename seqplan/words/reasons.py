@@ -57,11 +57,15 @@ SENTENCES: Final[dict[str, str]] = {
         "`{after}` closes the piece to a tube, in which `{before}` is hard to reach."
     ),
     "because-pocket-while-flat-either": (
-        "`{pocket}` is sewn while the piece lies flat: before `{one}` or before `{other}`, which"
+        "`{pocket}` is sewn while the piece lies flat, and so before one at least of {seams}, which"
         " together close a tube."
     ),
     "because-buttonholes-after-layers": (
         "`{after}` goes through all layers, so `{before}` has to be done."
+    ),
+    "because-buttonhole-while-free": (
+        "`{before}` goes through the hem of the pocket only; after `{after}` it would catch the"
+        " garment."
     ),
     "because-buttonholes-before-buttons": (
         "The buttons of `{after}` are marked through the holes of `{before}`."
@@ -104,14 +108,14 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "because-zip-in-before-opened": "`{after}` opens the zip that `{before}` sets in.",
     "because-slider-in-reach": (
-        "Once `{after}` has closed the work round the zip, its slider is out of reach for"
-        " `{before}`."
+        "Once {seams} have closed the outside all round the zip, its slider is out of reach for"
+        " `{zip}`."
     ),
     "because-corner-boxed-after-its-seams": (
         "`{after}` lays seam on seam, each as `{before}` leaves it."
     ),
-    "because-boxed-before-lined": (
-        "`{after}` lays the lining over the corner that `{before}` sews."
+    "because-boxed-before-turned": (
+        "`{before}` stitches across the wrong side, which `{after}` brings to the inside."
     ),
     "because-hang-before-hem": (
         "Cloth grows while it hangs, so `{before}` comes before `{after}` is marked."

@@ -8,11 +8,13 @@ are joined elsewhere lie on one another only once those seams are sewn.
 Fires
 -----
 `{hold: yoke.neck, with: yoke-inner}` before the seam on `yoke.neck`; the seams that join yoke and
-inner yoke before the holding.
+inner yoke, or a pocket bag to its back, before the holding; an interlining before the darts that
+are sewn through it.
 
 Stays quiet
 -----------
-The layer is held along an edge that no seam, fold or band takes up.
+The layer is held along an edge that no seam, fold or band takes up. A seam that only catches the
+layer, such as a side seam over a pocket bag, may come before or after.
 
 Sources
 -------
@@ -21,24 +23,37 @@ Follows from what the operations make.
 
 from collections.abc import Iterator
 
-from seqplan.base.ids import RuleSlug
+from seqplan.base.ids import PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.operation import Action
+from seqplan.model.entry import SeamKind
+from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Layer
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import Shape
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for hold in c.acting(Action.HOLD):
-        for other in c.meeting(hold, *_TAKING_UP):
-            yield arc(RULE, hold, other)
         layers = frozenset(c.entry(hold).partners)
+        is_one_cloth = all(c.garment.piece[id_].layer is Layer.INTERLINING for id_ in layers)
+        for other in c.meeting(hold, *_TAKING_UP, *(_SHAPING if is_one_cloth else ())):
+            yield arc(RULE, hold, other)
         for shape in c.joins:
-            join = c.main(shape.entry.id)
-            joins_both = join.pieces & layers and join.pieces & (hold.pieces - layers)
-            if joins_both and not set(join.segments) & set(hold.segments):
-                yield arc(RULE, c.of_entry[join.entry][-1], hold, key="because-lie-together")
+            if _lays_together(shape, hold, layers):
+                # A facing lies on its piece once it is turned, other layers once they are sewn.
+                is_turned = shape.entry.seam in {SeamKind.ENCLOSED, SeamKind.FACED}
+                whole = c.of_entry[shape.entry.id]
+                last = whole[-1] if is_turned else c.closing(shape.entry.id)
+                yield arc(RULE, last, hold, key="because-lie-together")
+
+
+def _lays_together(shape: Shape, hold: Operation, layers: frozenset[PieceId]) -> bool:
+    """Whether a seam elsewhere joins a held layer to what it is held with, or to another layer."""
+    edges = {s for glue in shape.glues for s in (glue.first, glue.second)}
+    pieces = {s.piece for s in edges}
+    return pieces <= hold.pieces and bool(pieces & layers) and not edges & set(hold.segments)
 
 
 _TAKING_UP = (
@@ -49,6 +64,7 @@ _TAKING_UP = (
     Action.TURN_UP,
     Action.FINISH,
 )
+_SHAPING = (Action.DART, Action.PLEAT, Action.GATHER)
 
 
 RULE = Rule(RuleSlug("layers-held-before-sewn"), Strength.MUST, _derive, __doc__ or "")

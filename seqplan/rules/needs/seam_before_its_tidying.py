@@ -12,7 +12,7 @@ Fires
 Stays quiet
 -----------
 The operation tidies an edge that no seam joins. An inward curve that is staystitched may be
-clipped before it is sewn.
+clipped before it is sewn. The parts of a seam of your own come as you list them.
 
 Sources
 -------
@@ -27,13 +27,15 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
+from seqplan.rules.crossings import in_own_order
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for op in c.acting(*_TIDYING):
         for seam in c.seams_at(op.segments):
-            if op.entry == seam or _is_on_its_own(c, op):
+            is_part = op.entry == seam
+            if (is_part or _is_on_its_own(c, op)) and not in_own_order(c, c.main(seam), op):
                 yield arc(RULE, c.main(seam), op)
     for op in c.acting(Action.FINISH):
         if c.entry(op).seam is SeamKind.FINISHED_TOGETHER:

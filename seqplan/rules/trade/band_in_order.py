@@ -16,8 +16,8 @@ A part that is left out is passed over.
 
 Sources
 -------
-Finishing the waistline, netplaces; Preparation and attachment of a waist band, Skuola.net; What
-a beginner needs to know, leaflet 186, University of Kentucky Extension.
+Finishing the waistline, netplaces; Preparation, attachment: waist band (home-economics notes);
+Waistline Treatments, CT-MMB.186, University of Kentucky.
 """
 
 from collections.abc import Iterator

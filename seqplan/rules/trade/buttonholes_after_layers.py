@@ -8,16 +8,18 @@ or are covered.
 Fires
 -----
 `bands` or `waistband`, with all its parts, before the buttonholes in that band; a facing before
-buttonholes in the faced edge.
+buttonholes in the faced piece, and the turning of it; the hem of a pocket's mouth before
+buttonholes in the pocket, and these before it is stitched on.
 
 Stays quiet
 -----------
-The piece has neither band nor facing, as a front band folded in one with the front.
+The piece has neither band nor facing, as a front band folded in one with the front. Where the
+buttonholes name an edge (`front.edge`), what is done to other edges does not matter.
 
 Sources
 -------
 Apparel: Design, Textiles & Construction, Goodheart-Willcox, 2012, p. 465; Making buttonholes,
-secrets of self-sufficiency; Clothing leaflet 442, University of Hawaii.
+secrets of self-sufficiency; The Bound Buttonhole, Circular 442, University of Hawaii.
 """
 
 from collections.abc import Iterator
@@ -26,27 +28,43 @@ from seqplan.base.ids import PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Entry, SeamKind, Verb
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
+from seqplan.rules.crossings import turned_by_hand
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for hole in c.acting(Action.BUTTONHOLE):
+        named = {place.name for place in c.entry(hole).places if place.piece in hole.pieces}
         for entry in c.garment.entries:
-            if any(_layers(c, entry, piece) for piece in hole.pieces):
-                for op in c.of_entry[entry.id]:
+            if entry.verb is Verb.PATCH_POCKET and hole.pieces & set(entry.pieces):
+                yield from _in_a_pocket(c, entry, hole)
+            elif any(_layers(c, entry, piece, named) for piece in hole.pieces):
+                for op in (*c.of_entry[entry.id], *turned_by_hand(c, entry.id)):
                     yield arc(RULE, op, hole)
 
 
-def _layers(c: Construction, entry: Entry, piece: PieceId) -> bool:
-    """Whether an entry lays a further layer under a piece, or folds it over as a band."""
-    if entry.verb in {Verb.BAND, Verb.PATCH_POCKET}:
-        return piece in entry.partners or (
-            entry.verb is Verb.PATCH_POCKET and piece in entry.pieces
-        )
-    is_layered = entry.seam in {SeamKind.FACED, SeamKind.ENCLOSED}
-    return is_layered and piece in c.main(entry.id).pieces
+def _in_a_pocket(c: Construction, entry: Entry, hole: Operation) -> Iterator[Reason]:
+    """Through the hem of its mouth, while the pocket lies free."""
+    for op in c.doing(entry.id, Action.TURN_UP, Action.HEM):
+        yield arc(RULE, op, hole)
+    yield arc(RULE, hole, c.main(entry.id), key="because-buttonhole-while-free")
+
+
+def _layers(c: Construction, entry: Entry, piece: PieceId, named: set[str | None]) -> bool:
+    """Whether an entry lays a further layer under a piece, or folds it over as a band.
+
+    Where the author names the edge at which the buttonholes are, only what is done there counts.
+    """
+    if entry.verb in {Verb.BAND, Verb.STRAP}:
+        return piece in (*entry.partners, *entry.pieces)
+    edges = {ref.edge for ref in (*entry.run, *entry.to) if ref.piece == piece}
+    at_edge = named & set(c.garment.piece[piece].edge_names)
+    is_there = bool(edges & at_edge) if at_edge else bool(edges)
+    if entry.verb is Verb.HEM:
+        return is_there and bool(at_edge)
+    return is_there and entry.seam in {SeamKind.FACED, SeamKind.ENCLOSED}
 
 
 RULE = Rule(

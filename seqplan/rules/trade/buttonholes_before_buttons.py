@@ -10,7 +10,8 @@ Fires
 
 Stays quiet
 -----------
-What is attached is no button.
+What is attached is no button. Buttons on a piece that has buttonholes of its own, as a cuff, do not
+wait for those on other pieces.
 
 Sources
 -------
@@ -32,7 +33,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for button in c.acting(Action.ATTACH):
         notion = c.garment.notion.get(button.notions[0]) if button.notions else None
         if notion is not None and "button" in notion.kind.casefold():
-            for hole in c.acting(Action.BUTTONHOLE):
+            holes = c.acting(Action.BUTTONHOLE)
+            facing_it = [hole for hole in holes if hole.pieces & button.pieces]
+            for hole in facing_it or holes:
                 yield arc(RULE, hole, button)
 
 

@@ -1,17 +1,17 @@
-"""A corner is boxed when both seams that meet in it are sewn and pressed.
+"""A corner is boxed when both seams that meet in it are sewn, and before the work is turned.
 
 Why
 ---
-Seam is laid on seam, with the allowances as they were pressed, and stitched across.
+Seam is laid on seam and stitched across, with the allowances outside.
 
 Fires
 -----
-`sides` and `foot`, with their presses, before `corners`; the corners before the seam that joins
-the bag to its lining.
+`sides` and `foot` before `corners`; the corners before `{turn: all}`.
 
 Stays quiet
 -----------
-The edges named go into no seam.
+The edges named go into no seam. Whether outer bag and lining are joined before or after does not
+matter. That the seams are pressed and finished first is the business of the rules about those.
 
 Sources
 -------
@@ -23,7 +23,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.entry import SeamKind
+from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
@@ -32,13 +32,10 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for box in c.acting(Action.BOX):
         for seam in c.seams_at(box.segments):
-            for op in c.doing(seam, Action.SEW, Action.ENCLOSE, Action.FINISH, Action.PRESS):
-                yield arc(RULE, op, box)
-        for shape in c.joins:
-            join = c.main(shape.entry.id)
-            is_lined = shape.entry.seam in {SeamKind.ENCLOSED, SeamKind.FACED}
-            if is_lined and join.pieces & box.pieces and len(join.pieces) > 1:
-                yield arc(RULE, box, join, key="because-boxed-before-lined")
+            yield arc(RULE, c.closing(seam), box)
+        for turn in c.on_pieces(box.pieces, Action.TURN):
+            if c.entry(turn).verb is Verb.TURN:
+                yield arc(RULE, box, turn, key="because-boxed-before-turned")
 
 
 RULE = Rule(

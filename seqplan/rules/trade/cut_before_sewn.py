@@ -12,12 +12,13 @@ that is done to `front`.
 
 Stays quiet
 -----------
-The file has no operation that washes, cuts or marks.
+The file has no operation that washes, cuts or marks. Free words, waiting and sending out may come
+before: cloth rests, is straightened and is printed, too.
 
 Sources
 -------
-Preparing fabric, Threads; Clothing and textiles leaflet 004, University of Kentucky Extension
-(lining preshrunk before cutting); Apparel: Design, Textiles & Construction, Goodheart-Willcox,
+Prepare Fabric Properly, Threads; Linings Made Easy, CT-MMB.004, University of Kentucky (lining
+preshrunk before cutting); Apparel: Design, Textiles & Construction, Goodheart-Willcox,
 2012, p. 465 (marks).
 """
 
@@ -43,8 +44,20 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 
 def _sewing(c: Construction) -> tuple[Operation, ...]:
-    early = {Action.PRETREAT, Action.CUT, Action.MARK}
-    return tuple(op for op in c.operations if op.action not in early)
+    """What is done to cut pieces; what you say in your own words may as well come before."""
+    return tuple(op for op in c.operations if op.action not in _ANY_TIME)
+
+
+_ANY_TIME = frozenset(
+    {
+        Action.PRETREAT,
+        Action.CUT,
+        Action.MARK,
+        Action.DO,
+        Action.WAIT,
+        Action.SEND_OUT,
+    }
+)
 
 
 def _first_of(stages: Iterable[Sequence[Operation]]) -> Iterator[Operation]:

@@ -21,13 +21,13 @@ creating collars, Sew magazine.
 from collections.abc import Iterator
 from itertools import pairwise
 
-from seqplan.base.ids import EntryId, RuleSlug
+from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.entry import SeamKind, Verb
-from seqplan.model.operation import Action, Operation
+from seqplan.model.entry import SeamKind
+from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.rules.crossings import tidying
+from seqplan.rules.crossings import tidying, turned_by_hand
 from seqplan.rules.rule import Rule, arc
 
 
@@ -36,7 +36,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
         if shape.entry.seam in {SeamKind.FRENCH, SeamKind.FLAT_FELLED, SeamKind.OWN}:
             continue
         present = [tidying(c, shape.entry.id, action) for action in _IN_ORDER]
-        present.append(tidying(c, shape.entry.id, Action.TURN) + _turned_by_hand(c, shape.entry.id))
+        present.append(tidying(c, shape.entry.id, Action.TURN) + turned_by_hand(c, shape.entry.id))
         groups = [ops for ops in present if ops]
         if present[-1] or present[0] or present[1]:
             for earlier, later in pairwise(groups):
@@ -44,14 +44,6 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 
 _IN_ORDER = (Action.TRIM, Action.GRADE, Action.CLIP, Action.PRESS)
-
-
-def _turned_by_hand(c: Construction, seam: EntryId) -> tuple[Operation, ...]:
-    """Entries that turn a piece which this faced seam attaches."""
-    if c.garment.entry[seam].seam not in {SeamKind.FACED, SeamKind.ENCLOSED}:
-        return ()
-    turns = c.on_pieces(c.main(seam).pieces, Action.TURN)
-    return tuple(op for op in turns if c.entry(op).verb is Verb.TURN)
 
 
 RULE = Rule(

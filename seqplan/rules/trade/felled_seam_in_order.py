@@ -14,8 +14,8 @@ The seam is of another kind.
 
 Sources
 -------
-How to sew a flat-felled seam, WHAFI; Flat-felled seam, Sewing Parts Online; Oregon 4-H clothing
-leaflets (seam finishes).
+How to sew a flat-felled seam, WHAFI; Flat-felled seam, Sewing Parts Online; Complex
+Seams for Woven Fabrics, Oregon State University Extension.
 """
 
 from collections.abc import Iterator

@@ -27,7 +27,7 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.rules.crossings import tidied_before_crossed, tidying
+from seqplan.rules.crossings import in_own_order, tidied_before_crossed, tidying
 from seqplan.rules.rule import Rule, arc
 
 
@@ -35,7 +35,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for shape in c.joins:
         for finish in tidying(c, shape.entry.id, Action.FINISH):
             for press in tidying(c, shape.entry.id, Action.PRESS):
-                yield arc(RULE, finish, press, key="because-finish-before-pressing")
+                if not in_own_order(c, finish, press):
+                    yield arc(RULE, finish, press, key="because-finish-before-pressing")
     yield from tidied_before_crossed(RULE, c, Action.FINISH)
 
 

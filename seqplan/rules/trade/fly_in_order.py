@@ -15,8 +15,8 @@ The zip is set by another method.
 
 Sources
 -------
-Trousers in factory style, 2015; Kikolhi, trousers step by step; tailoring notes on the fly, The
-Tailor, 2009.
+The order of construction of the trousers, factory style, 2015; How to assemble trousers,
+kikolhi, 2016; The tailor times, 2009 (shield pulled aside).
 """
 
 from collections.abc import Iterator

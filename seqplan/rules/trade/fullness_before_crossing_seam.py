@@ -6,7 +6,7 @@ The seam has to catch the folded or drawn-up cloth; later it can only be done by
 
 Fires
 -----
-A dart on `front.waist` before the seam on `front.waist`.
+A dart on `front.waist` before the seam on `front.waist`, and before a lining is held there.
 
 Stays quiet
 -----------
@@ -24,6 +24,7 @@ from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.operation import Action
+from seqplan.model.piece import Layer
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
 
@@ -34,6 +35,11 @@ def _derive(c: Construction) -> Iterator[Reason]:
             fold, Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP, Action.SET_ON
         ):
             yield arc(RULE, fold, other)
+        for hold in c.meeting(fold, Action.HOLD):
+            # Cloth and interlining are darted as one; a lining takes in its own fullness.
+            layers = c.entry(hold).partners
+            if any(c.garment.piece[id_].layer is not Layer.INTERLINING for id_ in layers):
+                yield arc(RULE, fold, hold)
 
 
 RULE = Rule(

@@ -14,8 +14,8 @@ No seam leaves a gap, or nothing is turned.
 
 Sources
 -------
-Two published failures: How to line a sleeveless bodice, C. and J., 2008 and 2009; M. R. Shields,
-Industry Clothing Construction Methods (lined vest).
+I sewed myself into a corner, 2008, and Good thing I don't design bridges, 2009 (two failures);
+lined vest after M. R. Shields, Industry Clothing Construction Methods, 2010.
 """
 
 from collections.abc import Iterator

@@ -7,11 +7,12 @@ cannot be put back.
 
 Fires
 -----
-The seams of the skirt before `{wait: 24 hours, on: skirt}`, and that before its hem.
+The seams of the skirt before `{wait: 24 hours, on: skirt}`, and that before its hem and
+before the hem edge is trimmed or finished.
 
 Stays quiet
 -----------
-The pieces that hang are not hemmed.
+The pieces that hang are not hemmed, or are hemmed flat, before the seams close them.
 
 Sources
 -------
@@ -32,11 +33,19 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for wait in c.acting(Action.WAIT):
-        for op in c.on_pieces(wait.pieces, Action.SEW, Action.SET_ON, Action.SET_ZIP):
-            yield arc(RULE, op, wait, key="because-sewn-before-hung")
-        for op in c.on_pieces(wait.pieces, Action.TURN_UP):
-            if c.entry(op).verb is Verb.HEM:
+        hems = [
+            op
+            for op in c.on_pieces(wait.pieces, Action.TURN_UP)
+            if c.entry(op).verb is Verb.HEM and not c.entry(op).is_flat
+        ]
+        for hem in hems:
+            for op in (hem, *c.meeting(hem, Action.FINISH, Action.TRIM)):
                 yield arc(RULE, wait, op)
+        for op in c.on_pieces(wait.pieces, *_SEWING) if hems else ():
+            yield arc(RULE, op, wait, key="because-sewn-before-hung")
+
+
+_SEWING = (Action.SEW, Action.SET_ON, Action.SET_ZIP)
 
 
 RULE = Rule(RuleSlug("hang-before-hem"), Strength.SHOULD, _derive, __doc__ or "", numbers=(70,))

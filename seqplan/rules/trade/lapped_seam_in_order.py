@@ -14,7 +14,7 @@ The seam is of another kind.
 
 Sources
 -------
-The classic shirt, P. Powell, 2020; Cargo trousers, operation breakdown, 2015.
+The classic shirt, P. Powell, 2020; Cargo pant operation breakdown, 2015.
 """
 
 from collections.abc import Iterator

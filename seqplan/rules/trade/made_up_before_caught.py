@@ -8,27 +8,30 @@ topstitched all round, and cannot be added afterwards either.
 Fires
 -----
 `collar`, with all its parts, before the seam with `between: {collar.neck: stand.top}`; `straps`
-before the seam with `between: strap`; a two-layer stand before the band that sets it on.
+before the seam with `between: strap`; a two-layer stand before the band that sets it on; a flap
+before the pocket that it belongs to; a collar before it is held to the neck.
 
 Stays quiet
 -----------
-What is caught is a part of the garment itself, such as a front between two yokes.
+What is caught is a part of the garment itself, such as a front between two yokes, whatever is faced
+elsewhere on it; or it is caught a second time, as the other end of a strap.
 
 Sources
 -------
 Men's formal shirt, operation breakdown, P. Sarkar, 2011 (collar run-stitched, trimmed, turned,
-creased, topstitched, then the band); Clothing and textiles leaflet 185, University of Kentucky
-Extension; K. Omdahl, How to sew a lined tote bag, 2017 (straps between outer and lining).
+creased, topstitched, then the band); Collars, CT-LMH.185, University of Kentucky; K.
+Omdahl, How to sew a lined tote bag, 2017 (straps between outer and lining).
 """
 
 from collections.abc import Iterator
 
-from seqplan.base.ids import EntryId, PieceId, RuleSlug
+from seqplan.base.ids import PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import Shape
 from seqplan.rules.rule import Rule, arc
 
 
@@ -36,25 +39,51 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for entry in c.garment.entries:
         catch = c.main(entry.id)
         for piece in _taken_up(entry):
-            for op in _making_up(c, piece, entry.id):
+            for op in _making_up(c, piece, catch):
                 yield arc(RULE, op, catch)
 
 
 def _taken_up(entry: Entry) -> list[PieceId]:
-    """The pieces that an entry catches, sets on or stitches on whole."""
+    """The pieces that an entry catches, holds, sets on or stitches on whole."""
     caught = [item.edge.piece for item in entry.between if item.edge is not None]
     caught += [item.piece for item in entry.between if item.piece is not None]
-    if entry.verb in {Verb.BAND, Verb.ATTACH, Verb.PATCH_POCKET}:
+    if entry.verb in _TAKING_UP:
         caught += [*entry.partners, *entry.pieces]
     return caught
 
 
-def _making_up(c: Construction, piece: PieceId, seam: EntryId) -> Iterator[Operation]:
-    for op in c.on_pieces(frozenset({piece}), *Action):
-        entry = c.entry(op)
-        is_turned = entry.seam in {SeamKind.ENCLOSED, SeamKind.FACED}
-        if op.entry != seam and (is_turned or entry.verb is Verb.STRAP):
+def _making_up(c: Construction, piece: PieceId, catch: Operation) -> Iterator[Operation]:
+    """What makes a piece up: a strap, or seams that are turned, with all that is done to them."""
+    for entry in c.garment.entries:
+        if entry.verb is Verb.STRAP and piece in entry.pieces:
+            yield from (op for op in c.of_entry[entry.id] if op.entry != catch.entry)
+    seams = [shape for shape in c.joins if shape.entry.id != catch.entry and _sews(shape, piece)]
+    turned = [shape for shape in seams if shape.entry.seam in _TURNED]
+    layers = frozenset({piece}).union(*(_sewn(shape) for shape in turned))
+    if any(not _sewn(shape) <= layers for shape in seams):
+        return
+    edges = {s for shape in turned for s in shape.run} - set(catch.segments)
+    ours = {shape.entry.id for shape in turned}
+    for op in c.operations if edges else ():
+        is_turn = op.action is Action.TURN and c.entry(op).verb is Verb.TURN
+        is_at_them = op.pieces <= layers and (is_turn or bool(edges & set(op.segments)))
+        is_after = is_at_them and op.action in _FINISHING and op.entry != catch.entry
+        if is_after or op.entry in ours:
             yield op
+
+
+def _sews(shape: Shape, piece: PieceId) -> bool:
+    return piece in _sewn(shape)
+
+
+def _sewn(shape: Shape) -> frozenset[PieceId]:
+    """The pieces that a seam joins, without what it catches."""
+    return frozenset(s.piece for glue in shape.glues for s in (glue.first, glue.second))
+
+
+_TAKING_UP = frozenset({Verb.BAND, Verb.ATTACH, Verb.PATCH_POCKET, Verb.WELT_POCKET, Verb.HOLD})
+_TURNED = frozenset({SeamKind.ENCLOSED, SeamKind.FACED})
+_FINISHING = frozenset({Action.TURN, Action.PRESS, Action.TOPSTITCH, Action.UNDERSTITCH})
 
 
 RULE = Rule(

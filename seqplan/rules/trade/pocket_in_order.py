@@ -16,8 +16,8 @@ The seam lies on other edges.
 
 Sources
 -------
-D. P. Coffin, book on shirtmaking, chapter 6; In-seam pockets, 100 Acts of Sewing; for welts:
-common practice.
+D. P. Coffin, book on shirtmaking, chapter 6; In-seam pockets, 100 Acts of Sewing; for
+welts: common practice.
 """
 
 from collections.abc import Iterator

@@ -2,8 +2,8 @@
 
 Why
 ---
-Such edges grow when they are pinned, joined, tried on or clipped. A row of stitches inside the
-allowance holds them; once they are stretched it is of no use.
+Such edges grow when they are pinned, joined, tried on, clipped or cut into. A row of stitches
+inside the allowance holds them; once they are stretched it is of no use.
 
 Fires
 -----
@@ -41,6 +41,7 @@ _HANDLING = (
     Action.SET_ZIP,
     Action.SET_ON,
     Action.CLIP,
+    Action.SLASH,
     Action.TURN_UP,
     Action.FIT,
 )

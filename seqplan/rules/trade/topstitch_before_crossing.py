@@ -7,7 +7,8 @@ was added since is caught.
 
 Fires
 -----
-`yoke/press` before `yoke/topstitch`; `yoke/topstitch` before the armhole seam that crosses it.
+`yoke/press` before `yoke/topstitch`; `yoke/topstitch` before the armhole seam that crosses it; of
+a bag, `turn` before `top/topstitch`.
 
 Stays quiet
 -----------
@@ -15,8 +16,8 @@ The seam is not topstitched.
 
 Sources
 -------
-The classic shirt, P. Powell, 2020; Cargo trousers, operation breakdown, 2015; T-shirt process
-flow, textileflowchart, 2015 (shoulder topstitched before the neck rib).
+The classic shirt, P. Powell, 2020; Cargo pant operation breakdown, 2015; Production sequence
+of basic T-shirt, textileflowchart, 2015 (shoulder topstitched before the neck rib).
 """
 
 from collections.abc import Iterator
@@ -26,17 +27,27 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.rules.crossings import tidied_before_crossed, tidying
+from seqplan.rules.crossings import (
+    in_own_order,
+    tidied_before_crossed,
+    tidying,
+    turned_by_hand,
+)
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for shape in c.joins:
-        for row in tidying(c, shape.entry.id, Action.TOPSTITCH):
-            for action in (Action.FINISH, Action.PRESS, Action.TURN, Action.CLOSE_BAND):
-                for before in tidying(c, shape.entry.id, action):
+        seam = shape.entry.id
+        ready = [op for action in _MAKING_READY for op in tidying(c, seam, action)]
+        for row in tidying(c, seam, Action.TOPSTITCH):
+            for before in (*ready, *turned_by_hand(c, seam)):
+                if not in_own_order(c, before, row):
                     yield arc(RULE, before, row, key="because-ready-before-topstitching")
     yield from tidied_before_crossed(RULE, c, Action.TOPSTITCH)
+
+
+_MAKING_READY = (Action.FINISH, Action.PRESS, Action.TURN, Action.CLOSE_BAND)
 
 
 RULE = Rule(

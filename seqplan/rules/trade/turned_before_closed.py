@@ -17,8 +17,8 @@ The seam leaves a way out: a gap, or edges that are still free.
 
 Sources
 -------
-Lined vest after M. R. Shields, Industry Clothing Construction Methods, 2010; two published
-failures: How to line a sleeveless bodice, 2008, and a lined dress, 2009.
+Lined vest after M. R. Shields, Industry Clothing Construction Methods, 2010; I sewed
+myself into a corner, 2008, and Good thing I don't design bridges, 2009 (two failures).
 """
 
 from collections.abc import Iterable, Iterator

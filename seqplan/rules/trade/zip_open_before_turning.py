@@ -6,43 +6,90 @@ A closed zip is a wall: the outside cannot be drawn out past it, and its slider 
 
 Fires
 -----
-The zip is set in, then `{open: zip}`, then the seams that end at the zip, then `{turn: all}`.
+The zip is set in, then `{open: zip}`, then the seam that closes the outside of a pouch or cushion
+round the zip, then `{turn: all}`.
 
 Stays quiet
 -----------
-No operation opens the zip: then its absence is another finding.
+No operation opens the zip: then its absence is another finding. The work is open elsewhere, as a
+dress at its hem, or the seam closes a lining only.
 
 Sources
 -------
 Common practice; several published makers report the slip with pouches and cushions.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 
-from seqplan.base.ids import RuleSlug
+from seqplan.base.ids import EntryId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
-from seqplan.rules.closures import entries_ending_at
-from seqplan.rules.rule import Rule, arc
+from seqplan.rules.rule import Rule, arc, either, names
+from seqplan.surface.glued import Glue, Part, Surface
+from seqplan.words.say import say
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for opening in c.acting(Action.OPEN):
         for op in c.operations:
-            holds_it = bool(set(op.notions) & set(opening.notions)) and op is not opening
-            is_set = holds_it and not op.part
-            if not is_set:
+            is_set = not op.part and op is not opening
+            if not (is_set and set(op.notions) & set(opening.notions)):
                 continue
             yield arc(RULE, op, opening, key="because-zip-in-before-opened")
-            for id_ in entries_ending_at(c, op.entry):
-                if c.shapes[id_].glues and not c.garment.entry[id_].between:
-                    yield arc(RULE, opening, c.main(id_), key="because-slider-in-reach")
             for turn in c.on_pieces(op.pieces, Action.TURN):
                 if c.entry(turn).verb is Verb.TURN:
                     yield arc(RULE, opening, turn)
+            bundles = [[(opening, c.main(seam))] for seam in _closing_round(c, op)]
+            if bundles:
+                seams = names(after.entry for ((_, after),) in bundles)
+                because = say("because-slider-in-reach", zip=opening.id, seams=seams)
+                yield either(RULE, bundles, asker=opening, because=because)
+
+
+def _closing_round(c: Construction, zip_: Operation) -> list[EntryId]:
+    """The seams of the outside of which each closes it round the zip, if the others are sewn."""
+    skins = {
+        shape.entry.id: [glue for glue in shape.glues if _is_outside(c, glue)]
+        for shape in c.joins
+        if shape.entry.id != zip_.entry
+    }
+    if not _is_closed(c, zip_, skins, None):
+        return []
+    return sorted(
+        id_ for id_, glues in skins.items() if glues and not _is_closed(c, zip_, skins, id_)
+    )
+
+
+def _is_outside(c: Construction, glue: Glue) -> bool:
+    pieces = (c.garment.piece[segment.piece] for segment in (glue.first, glue.second))
+    return all(piece.layer is Layer.SHELL for piece in pieces)
+
+
+def _is_closed(
+    c: Construction,
+    zip_: Operation,
+    skins: Mapping[EntryId, Sequence[Glue]],
+    unsewn: EntryId | None,
+) -> bool:
+    """Whether nothing of the outside is open but the edges in which the zip is set."""
+    glues = (glue for id_, held in skins.items() if id_ != unsewn for glue in held)
+    parts = Surface(c.rings, glues).parts
+    beside = [part for part in parts if any(_lies_in(c, s, part) for s in zip_.segments)]
+    shell = [part for part in beside if _is_shell(c, part)]
+    free = {segment for part in shell for loop in part.loops for segment in loop}
+    return bool(shell) and free <= set(zip_.segments)
+
+
+def _lies_in(c: Construction, segment: Segment, part: Part) -> bool:
+    return c.rings.disc(segment) in part.discs
+
+
+def _is_shell(c: Construction, part: Part) -> bool:
+    return all(c.garment.piece[piece].layer is Layer.SHELL for piece, _ in part.discs)
 
 
 RULE = Rule(
