@@ -213,6 +213,9 @@ SENTENCES: Final[dict[str, str]] = {
     "because-zip-before-waist-finish": (
         "`{after}` ends at the opening and encloses the ends of the zip tapes."
     ),
+    "because-zip-while-flat": (
+        "`{before}` goes along a zip whose sides lie flat; `{after}` joins them past its end."
+    ),
     "because-casing-in-order": (
         "The casing is folded over the seam that `{before}` sews, so the seam comes first."
     ),
