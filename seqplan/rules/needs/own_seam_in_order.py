@@ -15,7 +15,7 @@ The seam is of a usual kind: then the rules order its parts.
 
 Sources
 -------
-Your own file.
+Follows from what the operations make.
 """
 
 from collections.abc import Iterator
