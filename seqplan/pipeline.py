@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
     from seqplan.explain.chart import Lanes
     from seqplan.explain.why import Explainer
+    from seqplan.model.garment import Garment
     from seqplan.plan.plan import Planner
 
 
@@ -71,6 +72,7 @@ class Opened:
         found = [*self.loaded.diagnostics, *self.laid_out]
         if self.construction is not None:
             found += check_leftovers(self.construction)
+            found += self._waiver_findings(self.construction.garment)
             found += self._order_findings(self.construction)
         return place(found, self.loaded.where)
 
@@ -112,6 +114,13 @@ class Opened:
         from seqplan.explain.why import Explainer
 
         return Explainer(self.garment, self.binding.held)
+
+    def _waiver_findings(self, garment: Garment) -> Iterable[Diagnostic]:
+        if not garment.waivers:
+            return ()
+        from seqplan.explain.waived import check_waivers
+
+        return check_waivers(garment)
 
     def _order_findings(self, c: Construction) -> Iterable[Diagnostic]:
         said = () if self.binding.conflicts else check_said(c, self.binding.held)

@@ -43,8 +43,14 @@ def _as_json(opened: list[Opened]) -> str:
             "errors": sum(item.severity is Severity.ERROR for item in each.findings),
             "operations": len(each.construction.operations) if each.construction else None,
             "reasons": len(each.reasons),
+            "waived": _waivers(each),
             "findings": [diagnostic_data(item, each.loaded.name) for item in each.findings],
         }
         for each in opened
     ]
     return to_json({"files": files})
+
+
+def _waivers(opened: Opened) -> list[dict[str, object]]:
+    waivers = opened.construction.garment.waivers if opened.construction else ()
+    return [{"rule": w.rule, "at": list(w.at), "because": w.because} for w in waivers]

@@ -13,14 +13,16 @@ from seqplan.words.say import say
 def findings_text(opened: Opened) -> str:
     """Print every finding of a file and a line that sums them up."""
     loaded = opened.loaded
+    waived = _waived(opened)
     if not opened.findings and opened.construction is not None:
         count = len(opened.construction.operations)
-        return say(
+        summary = say(
             "check-summary-clean",
             name=loaded.name,
             operations=count,
             reasons=len(opened.reasons),
         )
+        return "\n".join([summary, *waived])
     counts = {s: sum(d.severity is s for d in opened.findings) for s in Severity}
     summary = say(
         "check-summary",
@@ -29,7 +31,17 @@ def findings_text(opened: Opened) -> str:
         warnings=counts[Severity.WARNING],
         hints=counts[Severity.HINT],
     )
-    return f"{_excerpts(opened)}\n{summary}"
+    return "\n".join([_excerpts(opened), summary, *waived])
+
+
+def _waived(opened: Opened) -> tuple[str, ...]:
+    """The rules that the author sets aside, a line each."""
+    garment = opened.construction.garment if opened.construction else None
+    if garment is None or not garment.waivers:
+        return ()
+    from seqplan.explain.waived import list_waivers
+
+    return list_waivers(garment)
 
 
 def open_for_work(file: str, picks: Mapping[str, str] | None = None) -> Opened:

@@ -48,6 +48,11 @@ SENTENCES: Final[dict[str, str]] = {
     "check-open-part-fix": "Say in another operation what becomes of the rest of it.",
     "check-no-way-in": "nothing can be drawn through `{name}`: it is sewn shut all round",
     "check-no-way-in-fix": "Leave a `gap:` in `{name}` for `{thread}`.",
+    "check-unknown-rule": "no rule is called `{rule}`",
+    "check-unknown-rule-near": "Did you mean {names}?",
+    "check-unknown-rule-fix": "`seqplan rules` lists them all.",
+    "check-waived": "You set `{rule}` aside at {at}: {because}.",
+    "check-waived-everywhere": "You set `{rule}` aside everywhere: {because}.",
     "check-free-word": "one operation is told in free words",
     "check-free-words": "{count} operations are told in free words",
     "check-free-words-why": (

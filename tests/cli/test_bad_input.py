@@ -107,7 +107,7 @@ def test_a_fault_of_the_program_shows_one_line_and_no_traceback(tmp_path):
     code = (
         "import sys; sys.argv = ['seqplan', 'check', 'x']\n"
         "import seqplan.cli.check as c\n"
-        "def broken(path): raise ZeroDivisionError('boom')\n"
+        "def broken(path, picks): raise ZeroDivisionError('boom')\n"
         "c.open_garment = broken\n"
         "from seqplan.cli.app import main\n"
         "main()\n"
