@@ -133,15 +133,18 @@ class _Layout:
         while is_moving:
             shapes = self._with_open_pairings_settled(shapes, known)
             known |= self._open.keys()
-            surface = _sewn(self.rings, shapes.values())
-            found = {id_: self._stretches(surface, id_, sides) for id_, sides in waiting.items()}
+            found = {
+                id_: self._stretches(self._sewn_around(shapes, id_), id_, sides)
+                for id_, sides in waiting.items()
+            }
             counts = {id_: parts_wanted(long, runs) for id_, (long, runs) in found.items()}
             fitting = [id_ for id_, count in counts.items() if count == 1]
             for id_ in fitting:
                 long, runs = found[id_]
-                self._open[id_] = [readings_along(long, runs, may_turn=self._may_turn(long))]
-                glues = _glues(shapes[id_].entry, self._open[id_][0][0])
-                shapes[id_] = shapes[id_]._replace(glues=glues)
+                if shapes[id_].entry.verb in JOINS:
+                    self._open[id_] = [readings_along(long, runs, may_turn=self._may_turn(long))]
+                    glues = _glues(shapes[id_].entry, self._open[id_][0][0])
+                    shapes[id_] = shapes[id_]._replace(glues=glues)
                 del waiting[id_]
             wanted = {
                 self._named(segment): count
@@ -155,6 +158,14 @@ class _Layout:
             entry = shapes[id_].entry
             self._report("long-edge-differs", entry, severity=Severity.WARNING, **names)
         return shapes, wanted
+
+    def _sewn_around(self, shapes: Mapping[EntryId, Shape], id_: EntryId) -> Surface:
+        """The garment with its seams; what is only basted comes before the seam on its edges."""
+        held = list(shapes.values())
+        if shapes[id_].entry.verb not in JOINS:
+            ours = set(shapes[id_].run)
+            held = [shape for shape in held if not ours & set(shape.run)]
+        return _sewn(self.rings, held)
 
     def _stretches(
         self, surface: Surface, id_: EntryId, sides: _Sides
