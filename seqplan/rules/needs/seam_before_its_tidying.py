@@ -12,7 +12,8 @@ Fires
 Stays quiet
 -----------
 The operation tidies an edge that no seam joins. An inward curve that is staystitched may be
-clipped before it is sewn. The parts of a seam of your own come as you list them.
+clipped before it is sewn, and layers that are held or basted may be pressed as they lie. The parts
+of a seam of your own come as you list them.
 
 Sources
 -------
@@ -58,6 +59,8 @@ _TIDYING = (
 def _is_on_its_own(c: Construction, op: Operation) -> bool:
     """Whether an entry does nothing but tidy: a hem's press is no press of the seams it meets."""
     if op.action is Action.CLIP and c.meeting(op, Action.STAYSTITCH):
+        return False
+    if op.action is Action.PRESS and c.meeting(op, Action.HOLD, Action.BASTE):
         return False
     return len(c.of_entry[op.entry]) == 1
 

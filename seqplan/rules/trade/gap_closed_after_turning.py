@@ -10,12 +10,14 @@ The seam that leaves a gap, then `{turn: all}`, then `{close: lining-foot}`.
 
 Stays quiet
 -----------
-No seam leaves a gap, or nothing is turned.
+No seam leaves a gap, or nothing is turned. A single layer may be turned before the seam joins it:
+a lining is, when the bag is put into it.
 
 Sources
 -------
 I sewed myself into a corner, 2008, and Good thing I don't design bridges, 2009 (two failures);
-lined vest after M. R. Shields, Industry Clothing Construction Methods, 2010.
+lined vest after M. R. Shields, Industry Clothing Construction Methods, 2010. A lining turned before
+the top seam: K. Omdahl, How to sew a lined tote bag, 2017.
 """
 
 from collections.abc import Iterator
@@ -36,7 +38,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
             continue
         yield arc(RULE, c.main(gap), close, key="because-gap-before-closed")
         for turn in c.on_pieces(close.pieces, Action.TURN):
-            if c.entry(turn).verb is Verb.TURN:
+            if c.entry(turn).verb is Verb.TURN and turn.pieces >= c.main(gap).pieces:
                 yield arc(RULE, c.main(gap), turn, key="because-gap-before-turned")
                 yield arc(RULE, turn, close)
 

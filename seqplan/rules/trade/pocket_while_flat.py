@@ -12,7 +12,8 @@ topstitching, before one of the seams that close the leg.
 
 Stays quiet
 -----------
-The seam joins the piece to its neighbour and leaves it flat.
+The seam joins the piece to its neighbour and leaves it flat; a label or a tape, which is stitched
+on wherever one gets at its place.
 
 Sources
 -------
@@ -62,7 +63,7 @@ def _carriers(c: Construction, op: Operation) -> frozenset[PieceId]:
     is_fly = op.action is Action.SET_ZIP and entry.method is ZipMethod.FLY
     if is_fly or entry.verb in _PLACKETS:
         return frozenset(ref.piece for ref in entry.run)
-    if op.action is Action.STITCH_ON:
+    if op.action is Action.STITCH_ON and entry.notion is None:
         return frozenset(place.piece for place in entry.places)
     return frozenset()
 
