@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Final, NamedTuple
 
+from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.piece import Segment
 from seqplan.recipes.recipe import Reach
@@ -51,6 +52,11 @@ class Shape(NamedTuple):
     riders: tuple[Glue, ...] = ()
     along: tuple[Segment, ...] = ()
     reaches: Mapping[Reach, tuple[Segment, ...]] = {}
+
+    @property
+    def skins(self) -> frozenset[PieceId]:
+        """The pieces that it joins, without what it catches between them."""
+        return frozenset(s.piece for glue in self.glues for s in (glue.first, glue.second))
 
     def reached(self, reach: Reach) -> tuple[Segment, ...]:
         """The cut edges that an operation with this reach acts on."""

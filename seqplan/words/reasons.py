@@ -144,6 +144,9 @@ SENTENCES: Final[dict[str, str]] = {
         "`{before}` needs the piece open and flat under the iron, before `{after}` sews or folds"
         " it."
     ),
+    "because-fuse-before-turned": (
+        "After `{after}` the inside is shut: `{before}` needs the piece open and flat."
+    ),
     "because-facing-built-before-attached": (
         "The facing is still light and flat in the hand for `{before}`; once `{after}` has"
         " attached it, it is not."
@@ -190,6 +193,13 @@ SENTENCES: Final[dict[str, str]] = {
     "because-understitch-before-turning": (
         "After `{after}` the foot no longer gets between facing and garment."
     ),
+    "because-understitch-before-closed": (
+        "`{after}` stitches the edge down; then the foot no longer gets between facing and garment."
+    ),
+    "because-understitch-ends-either": (
+        "`{end}` joins the end of the facing to the garment: it is sewn after `{row}`, or else"
+        " before `{seam}` lays the facing on."
+    ),
     "because-facing-tacked-last": (
         "Tacking holds the facing where it has come to lie, so `{before}` comes first."
     ),
@@ -215,6 +225,12 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "because-zip-while-flat": (
         "`{before}` goes along a zip whose sides lie flat; `{after}` joins them past its end."
+    ),
+    "because-zip-before-band-closed": (
+        "The ends of the zip tapes lie inside the band, which `{after}` closes."
+    ),
+    "because-zip-before-opening-sewn": (
+        "`{after}` sews up the opening in which the zip of `{before}` is set."
     ),
     "because-casing-in-order": (
         "The casing is folded over the seam that `{before}` sews, so the seam comes first."

@@ -43,7 +43,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
         others = [
             shape.entry.id
             for shape in c.joins
-            if shape.entry.id not in base and c.main(shape.entry.id).pieces <= turn.pieces
+            if shape.entry.id not in base and shape.skins <= turn.pieces
         ]
         trapping = [id_ for id_ in others if not _can_be_turned(c, turn, base | {id_})]
         for seam in trapping:
@@ -60,8 +60,7 @@ def _joined_before(c: Construction, turn: Operation) -> set[EntryId]:
     turned = {
         shape.entry.id
         for shape in c.joins
-        if shape.entry.seam in {SeamKind.ENCLOSED, SeamKind.FACED}
-        and c.main(shape.entry.id).pieces <= turn.pieces
+        if shape.entry.seam in {SeamKind.ENCLOSED, SeamKind.FACED} and shape.skins <= turn.pieces
     }
     needed = set(turned)
     waiting = list(turned)

@@ -40,10 +40,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
                 for before in tidying(c, seam, action):
                     yield arc(RULE, before, row, key="because-ready-before-understitching")
             facings = frozenset(
-                id_ for id_ in row.pieces if c.garment.piece[id_].layer is not Layer.SHELL
+                id_ for id_ in shape.skins if c.garment.piece[id_].layer is not Layer.SHELL
             )
-            for after in (*tidying(c, seam, Action.TURN), *tidying(c, seam, Action.TOPSTITCH)):
-                yield arc(RULE, row, after)
+            yield from (arc(RULE, row, after) for after in tidying(c, seam, Action.TURN))
             yield from (arc(RULE, row, tack) for tack in c.on_pieces(facings, Action.TACK))
 
 
