@@ -1,71 +1,83 @@
-"""Construction orders in print, which hold every reason, and orders that nobody should follow.
-
-``accepted`` lists whole orders. ``warned`` names rules of good practice that a printed order goes
-against. ``rejected`` moves one operation of the first order, and names the rule that objects.
-"""
-
-from pathlib import Path
+"""Construction orders in print check without an error, and orders that spoil the work do not."""
 
 import pytest
 import yaml
-from rules.reasoning import construction
+from rules.printed import changed, findings, printed_orders, rejected_orders
 
-from seqplan.base.strength import Strength
-from seqplan.rules.derive import derive
+from seqplan.base.diagnostic import Severity
+from seqplan.rules.book import RULE
+from seqplan.words.say import say
 
-PUBLISHED = sorted((Path(__file__).parent / "published").glob("*.yaml"))
+WANTED = {1, 2, 3, 5, 6, 7, 8, 9, 12, 13, 14, 20, 21, 22, 23, 25, 26}
+MUST_REJECT = {f"N{number}" for number in range(1, 15)}
+SEVERITY = {"error": Severity.ERROR, "warning": Severity.WARNING}
 
-
-def read(path):
-    return yaml.safe_load(path.read_text(encoding="utf-8"))
-
-
-def broken(text, order):
-    """The reasons that an order of all operations breaks."""
-    built = construction(text)
-    assert sorted(order) == sorted(built.ids)
-    place = {operation: number for number, operation in enumerate(order)}
-    return [reason for reason in derive(built) if not reason.is_held(place)]
+every_order = pytest.mark.parametrize("printed", printed_orders(), ids=lambda p: p.path.stem)
 
 
-def whole(order):
-    """Put together an order that is written in lines."""
-    return [operation for line in order for operation in line]
+def cases(*verdicts):
+    found = [case for case in rejected_orders() if case.verdict in verdicts]
+    return pytest.mark.parametrize("case", found, ids=[f"{c.case}: {c.name}" for c in found])
 
 
-def moved(order, case):
-    order = [operation for operation in order if operation != case["move"]]
-    if "to after" in case:
-        place = order.index(case["to after"]) + 1
-    else:
-        place = order.index(case["to before"])
-    return [*order[:place], case["move"], *order[place:]]
+def found_in(case, tmp_path):
+    path = tmp_path / "changed.yaml"
+    path.write_text(changed(case))
+    return findings(path)
 
 
-ACCEPTED = [
-    pytest.param(read(path), whole(order), id=f"{path.stem} {number}")
-    for path in PUBLISHED
-    for number, order in enumerate(read(path)["accepted"], start=1)
-]
-REJECTED = [
-    pytest.param(read(path), case, id=f"{path.stem}: {case['name']}")
-    for path in PUBLISHED
-    for case in read(path)["rejected"]
-]
+def named_rules(found):
+    """Every rule that a finding names, at the head of it or in its notes."""
+    for finding in found:
+        text = " ".join([finding.slug, *(note.message for note in finding.notes)])
+        yield finding, {rule for rule in RULE if rule in text}
 
 
-@pytest.mark.parametrize(("published", "order"), ACCEPTED)
-def test_an_order_in_print_is_accepted(published, order):
-    against = broken(published["garment"], order)
-    assert [r for r in against if r.strength is Strength.MUST] == []
-    assert {reason.rule for reason in against} == set(published.get("warned", ()))
+@every_order
+def test_an_order_in_print_checks_without_an_error(printed):
+    assert [f.message for f in findings(printed.path) if f.severity is Severity.ERROR] == []
 
 
-@pytest.mark.parametrize(("published", "case"), REJECTED)
-def test_an_order_that_spoils_the_work_is_rejected(published, case):
-    order = moved(whole(published["accepted"][0]), case)
-    assert case["by"] in {reason.rule for reason in broken(published["garment"], order)}
+@every_order
+def test_an_order_in_print_is_warned_of_only_where_it_is_known_to_depart(printed):
+    warned = {(finding.slug, finding.message) for finding in findings(printed.path)}
+    assert warned == {
+        (departure.rule, say("check-order", early=departure.early, late=departure.late))
+        for departure in printed.departs
+    }
 
 
-def test_every_published_order_names_its_source():
-    assert all(path.read_text(encoding="utf-8").startswith("# ") for path in PUBLISHED)
+@every_order
+def test_each_step_of_an_order_in_print_bears_the_number_of_its_source(printed):
+    operations = yaml.load(printed.path.read_text(), Loader=yaml.BaseLoader)["operations"]
+    assert all("title" in entry for entry in operations.values())
+
+
+def test_all_the_orders_that_were_asked_for_are_there():
+    assert {int(printed.order[1:]) for printed in printed_orders()} >= WANTED
+
+
+@cases("error", "warning")
+def test_an_order_that_spoils_the_work_is_rejected_by_its_rule(case, tmp_path):
+    severities = {
+        finding.severity
+        for finding, rules in named_rules(found_in(case, tmp_path))
+        if case.by in rules
+    }
+    assert severities == {SEVERITY[case.verdict]}
+
+
+@cases("accepted")
+def test_a_second_order_in_print_is_accepted(case, tmp_path):
+    assert found_in(case, tmp_path) == ()
+
+
+@cases("waits")
+def test_what_no_rule_sees_yet_still_waits(case, tmp_path):
+    before = {finding.message for finding in findings(case.path)}
+    assert {finding.message for finding in found_in(case, tmp_path)} == before
+    assert case.why
+
+
+def test_every_order_that_must_be_rejected_is_listed():
+    assert {case.case for case in rejected_orders()} >= MUST_REJECT
