@@ -1,10 +1,12 @@
 """Sentences for pockets, boxed corners, slits and buttonholes."""
 
+from typing import NamedTuple
+
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.tell import usual
-from seqplan.tell.names import name_edge, name_places
+from seqplan.tell.names import name_edge, name_pieces, name_places
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
@@ -78,11 +80,31 @@ def press_bag(s: Scene) -> Told:
 # -- welts ---------------------------------------------------------------------------------
 
 
+class _Parts(NamedTuple):
+    """The parts of a welt pocket as sentences call them; one may do for both."""
+
+    welt: str
+    bag: str
+    is_one: bool
+
+
+def _parts(s: Scene) -> _Parts:
+    """Tell welt and bag apart: a welt is a strip, or is called so, or is what the entry sets on."""
+    ids = (*s.entry.pieces, *s.entry.partners)
+    welts = [id_ for id_ in ids if s.garment.piece[id_].is_strip or "welt" in id_]
+    welts = welts or list(s.entry.partners)
+    bags = [id_ for id_ in ids if id_ not in welts]
+    if not welts or not bags:
+        return _Parts(name_pieces(s.garment, ids), name_pieces(s.garment, ids), True)
+    return _Parts(name_pieces(s.garment, welts), name_pieces(s.garment, bags), False)
+
+
 def fold_welt(s: Scene) -> Told:
     """Folding a welt."""
-    if not s.entry.partners:
-        return Told((say("step-welt-fold-plain", bag=s.entry_pieces),))
-    return Told((say("step-welt-fold", welt=s.own_pieces),))
+    parts = _parts(s)
+    if parts.is_one:
+        return Told((say("step-welt-fold-plain", bag=parts.bag),))
+    return Told((say("step-welt-fold", welt=parts.welt),))
 
 
 def set_welt(s: Scene) -> Told:
@@ -90,12 +112,13 @@ def set_welt(s: Scene) -> Told:
     line = name_places(s.garment, s.entry.places)
     if any(p.name not in s.garment.piece[p.piece].lines for p in s.entry.places):
         line = say("step-welt-line", place=line)
-    seam = say("step-welt-rows", seam=s.usual(usual.WELT_SEAM))
-    if s.entry.partners:
-        lay = say("step-welt-set", welt=s.partners, bag=s.entry_pieces, line=line)
+    parts = _parts(s)
+    if parts.is_one:
+        lay = say("step-welt-set-plain", bag=parts.bag, line=line)
     else:
-        lay = say("step-welt-set-plain", bag=s.entry_pieces, line=line)
-    return Told((lay, seam, *_each_copy(s)), say("step-check-welt-rows"))
+        lay = say("step-welt-set", welt=parts.welt, bag=parts.bag, line=line)
+    rows = say("step-welt-rows", seam=s.usual(usual.WELT_SEAM))
+    return Told((lay, rows, *_each_copy(s)), say("step-check-welt-rows"))
 
 
 def cut_welt(s: Scene) -> Told:
@@ -106,19 +129,21 @@ def cut_welt(s: Scene) -> Told:
 
 def turn_welt(s: Scene) -> Told:
     """Pushing welt and bag through."""
-    if s.entry.partners:
-        text = say("step-welt-turn", welt=s.partners, bag=s.entry_pieces)
+    parts = _parts(s)
+    if parts.is_one:
+        text = say("step-welt-turn-plain", bag=parts.bag)
     else:
-        text = say("step-welt-turn-plain", bag=s.entry_pieces)
+        text = say("step-welt-turn", welt=parts.welt, bag=parts.bag)
     return Told((text,), say("step-check-welt-turn"))
 
 
 def close_bag(s: Scene) -> Told:
     """Closing the bag of a welt pocket."""
-    key = "step-welt-bag" if s.entry.partners else "step-welt-bag-plain"
+    parts = _parts(s)
+    key = "step-welt-bag-plain" if parts.is_one else "step-welt-bag"
     if s.allowance is None:
-        return Told((say(f"{key}-unknown", bag=s.entry_pieces),))
-    return Told((say(key, bag=s.entry_pieces, allowance=both(s.allowance)),))
+        return Told((say(f"{key}-unknown", bag=parts.bag),))
+    return Told((say(key, bag=parts.bag, allowance=both(s.allowance)),))
 
 
 def close_welt_ends(s: Scene) -> Told:

@@ -150,8 +150,11 @@ class Scene:
         return any(s.is_ring and self._is_closed(s) for s in self.stretches)
 
     def _is_closed(self, stretch: Stretch) -> bool:
+        """Whether every seam across a ring is sewn; a layer that is only held closes nothing."""
         own = {self.entry.id, self.entry.into}
-        across = (entry for entry in stretch.junctions if entry not in own)
+        across = [entry for entry in stretch.junctions if entry not in own]
+        if any(self.garment.entry[entry].verb is Verb.HOLD for entry in across):
+            return False
         return all(self.c.main(entry).id in self.before for entry in across)
 
     @cached_property

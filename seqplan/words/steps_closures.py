@@ -107,7 +107,7 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-fly": "open and close it: nothing is caught, and the front lies flat over the zip.",
     "step-stitch-in-seam": (
-        "Lay {name} on the right side at {place} where the pattern shows it, its raw ends level"
+        "Lay {name} on the right side at {place} where the pattern shows it, the raw ends level"
         " with the raw edge and all the rest pointing inwards; stitch across the ends within the"
         " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
         " comes later catches it for good."
