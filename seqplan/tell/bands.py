@@ -53,7 +53,9 @@ def set_band(s: Scene) -> Told:
         ]
         return Told((*texts, *again(s)), check)
     side = "-wrong" if s.entry.from_wrong_side else ""
-    if s.attached:
+    if s.attached and len(s.entry.partners) > 1:
+        texts = [say(f"step-band-lay-outer{side}", attached=s.attached, edges=s.edges)]
+    elif s.attached:
         texts = [say(f"step-band-lay{side}", attached=s.attached, edges=s.edges)]
     else:
         texts = [say(f"step-band-lay-plain{side}", band=s.partners, edges=s.edges)]
@@ -123,7 +125,8 @@ def close_band(s: Scene) -> Told:
     check = say("step-check-close-band")
     if s.entry.closing is Closing.BY_HAND:
         apart = s.usual(usual.SLIP_STITCH_APART)
-        text = say("step-close-band-hand", band=s.partners, apart=apart)
+        band = _inner(s) if len(s.entry.partners) > 1 else s.partners
+        text = say("step-close-band-hand", band=band, apart=apart)
     elif s.entry.closing is Closing.IN_THE_DITCH:
         text = say("step-close-band-ditch")
     else:

@@ -114,6 +114,14 @@ _SETTING_ON: Final[dict[str, str]] = {
         "Lay {attached}, the band opened out and right side down, on the wrong side of {edges},"
         " the raw edges level; let notches meet, and pin across the edge."
     ),
+    "step-band-lay-outer": (
+        "Lay {attached} on {edges}, right sides together, the raw edges level; let notches meet,"
+        " and pin across the edge."
+    ),
+    "step-band-lay-outer-wrong": (
+        "Lay {attached}, right side down, on the wrong side of {edges}, the raw edges level; let"
+        " notches meet, and pin across the edge."
+    ),
     "step-band-lay-plain": (
         "Lay the edge of {band} on {edges}, right sides together, the raw edges level; let notches"
         " meet, and pin across the edge."
