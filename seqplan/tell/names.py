@@ -24,6 +24,18 @@ def listing(names: Iterable[str]) -> str:
     return say("step-list-and", most=most, last=found[-1]) if len(found) > 1 else most
 
 
+def comma_list(names: Sequence[str]) -> str:
+    """The beginning of a list that goes on.
+
+    >>> comma_list(["front", "back", "yoke"])
+    'front, back, yoke'
+    """
+    told = names[0]
+    for name in names[1:]:
+        told = say("step-list-comma", one=told, other=name)
+    return told
+
+
 def readable(name: str) -> str:
     """A name from a file as people read it.
 

@@ -14,7 +14,15 @@ from seqplan.tell import usual
 from seqplan.tell.cautions import tell_cautions
 from seqplan.tell.content import Sheet, SheetGroup, SheetStep, StationKey
 from seqplan.tell.cutting import tell_allowances, tell_cutting, tell_cutting_notes, tell_marks
-from seqplan.tell.names import as_clause, as_sentence, capital, in_garment_order, listing, readable
+from seqplan.tell.names import (
+    as_clause,
+    as_sentence,
+    capital,
+    comma_list,
+    in_garment_order,
+    listing,
+    readable,
+)
 from seqplan.tell.needs import stations_used, tell_needs, tell_sizes
 from seqplan.tell.sentence import Sentence, Term
 from seqplan.tell.step import foot_name, heading, tell_step
@@ -24,6 +32,9 @@ from seqplan.words.say import has, say
 _LAYER_HEADINGS = {Layer.FACING: "sheet-unit-facings", Layer.LINING: "sheet-unit-lining"}
 
 
+_LONGEST_HEADING = 5
+_NAMED_OF_MANY = 3
+"""Pieces that a heading names at most, and how many it names where there are more."""
 _NO_CLOSURES = ("elastic", "label")
 
 
@@ -147,8 +158,16 @@ def _heading(c: Construction, group: Group, step: Step, sewn: Sequence[frozenset
         return say("sheet-unit-none")
     if group.unit == set(c.garment.piece) and len(group.unit) > 1:
         return say("sheet-unit-whole")
-    ids = in_garment_order(c.garment, group.unit)
-    return capital(listing(c.garment.piece[id_].title for id_ in ids))
+    return _pieces_in_hand(c, in_garment_order(c.garment, group.unit))
+
+
+def _pieces_in_hand(c: Construction, ids: Sequence[PieceId]) -> str:
+    """The pieces of a unit; of many only the first, so that it stays a heading."""
+    titles = [c.garment.piece[id_].title for id_ in ids]
+    if len(titles) <= _LONGEST_HEADING:
+        return capital(listing(titles))
+    first = capital(comma_list(titles[:_NAMED_OF_MANY]))
+    return say("sheet-unit-many", first=first, count=len(titles) - _NAMED_OF_MANY)
 
 
 def _stations(c: Construction) -> Iterator[StationKey]:

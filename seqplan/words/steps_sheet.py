@@ -186,6 +186,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-unit-whole": "The whole garment",
     "sheet-unit-facings": "The facings",
     "sheet-unit-lining": "The lining",
+    "sheet-unit-many": "{first} and {count} more pieces",
     "sheet-unit-none": "To do",
     "sheet-setup": "{station}",
     "sheet-setup-foot": "{station}, {foot} foot",

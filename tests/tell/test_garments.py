@@ -33,7 +33,7 @@ FACTS = {
     },
     "tiller-cuff": {
         "wash": "poplin|before anything is cut",
-        "mark": "2 pleats at each wrist front edge|slit line",
+        "mark": "2 pleats at the wrist front edge|slit line",
         "stiffen": "only half of the width",
         "placket/fold": "6 mm (¼ in)|tower pieces fold both corners under",
         "placket/slash": "stop 6 mm (¼ in) before the marked end|not a thread further|small sharp",
@@ -156,8 +156,7 @@ def test_strips_are_cut_whole_and_half_of_one_is_fused():
 def test_marks_and_allowances_of_slits_and_pleats_are_listed():
     sheet = made("tiller-cuff")
     assert (
-        "On the sleeve pieces: the 2 pleats at each wrist front edge and the slit line with its"
-        " end."
+        "On the sleeve pieces: the 2 pleats at the wrist front edge and the slit line with its end."
     ) in sheet.marks
     assert (
         "The slit edges of the sleeve pieces and the strips that are sewn to them: 6 mm (¼ in)"

@@ -174,3 +174,9 @@ def test_the_sheet_counts_what_it_holds(name):
     assert [step.number for step in steps] == list(range(1, made.steps + 1))
     assert sum(len(step.sentences) for step in steps) == made.operations
     assert made.operations == len(built(name).operations)
+
+
+def test_a_heading_names_only_the_first_of_many_pieces():
+    headings = [group.heading for group in sheet("net-loft-shirt").groups]
+    assert all(heading.count(",") <= 4 for heading in headings)
+    assert any(heading.endswith("more pieces") for heading in headings)
