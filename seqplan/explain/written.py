@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import EntryId, OpId, RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Arc, Reason
+from seqplan.graph.reason import Arc, Reason, ReasonKind
 from seqplan.plan.binding import Binding
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import FOLDING
@@ -49,7 +49,11 @@ def check_written(
 
 
 def check_binding(binding: Binding) -> tuple[Diagnostic, ...]:
-    """Tell why no order exists, and what good practice had to be given up."""
+    """Tell why no order exists, and what good practice had to be given up.
+
+    Conflicts that one and the same `after:` brings about are one mistake.
+    """
+    conflicts = {_mistake(conflict.weakest): conflict for conflict in reversed(binding.conflicts)}
     impossible = [
         Diagnostic(
             slug=RuleSlug("no-order"),
@@ -59,7 +63,7 @@ def check_binding(binding: Binding) -> tuple[Diagnostic, ...]:
             notes=tuple(_lines(conflict.reasons)),
             fix=say("check-no-order-fix", line=state(conflict.weakest)),
         )
-        for conflict in binding.conflicts
+        for conflict in reversed(conflicts.values())
     ]
     if impossible:
         return tuple(impossible)
@@ -85,6 +89,10 @@ def state(reason: Reason) -> str:
     )
 
 
+def _mistake(weakest: Reason) -> object:
+    return weakest.source if weakest.kind is ReasonKind.SAID else weakest
+
+
 def _lines(reasons: Sequence[Reason]) -> Iterator[Note]:
     for reason in reasons:
         line = say(
@@ -96,10 +104,17 @@ def _lines(reasons: Sequence[Reason]) -> Iterator[Note]:
 def _culprits(
     c: Construction, reason: Reason, position: dict[OpId, int]
 ) -> tuple[EntryId, EntryId]:
-    """The two entries that stand the wrong way round, the one that stands too early first."""
-    bundle = min(reason.alternatives, key=lambda arcs: sum(_is_broken(a, position) for a in arcs))
-    arc = next(arc for arc in bundle if _is_broken(arc, position))
+    """The two entries that stand the wrong way round, the one that stands too early first.
+
+    Of several alternatives that which takes the fewest and the shortest moves is meant.
+    """
+    broken = [[arc for arc in arcs if _is_broken(arc, position)] for arcs in reason.alternatives]
+    arc = min(broken, key=lambda arcs: (len(arcs), _distance(arcs, position)))[0]
     return c.op[arc.after].entry, c.op[arc.before].entry
+
+
+def _distance(arcs: Iterable[Arc], position: dict[OpId, int]) -> int:
+    return sum(position[arc.before] - position[arc.after] for arc in arcs)
 
 
 def _is_broken(arc: Arc, position: dict[OpId, int]) -> bool:

@@ -49,8 +49,15 @@ class Conflict:
 
     @property
     def weakest(self) -> Reason:
-        """The reason to give up first: the least strength, of equals the last in sorting."""
-        return max(self.reasons, key=lambda reason: (-reason.strength.weight, reason_key(reason)))
+        """The reason to give up first: the least strength, of equals what is said."""
+        return max(
+            self.reasons,
+            key=lambda reason: (
+                -reason.strength.weight,
+                reason.kind is ReasonKind.SAID,
+                reason_key(reason),
+            ),
+        )
 
 
 def reason_key(reason: Reason) -> tuple[object, ...]:
