@@ -1,6 +1,7 @@
 """What a rule is, and the short words in which rules state reasons."""
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import replace
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -52,7 +53,13 @@ class Rule(NamedTuple):
 
 
 def arc(
-    rule: Rule, before: Operation, after: Operation, *, key: str = "", **names: object
+    rule: Rule,
+    before: Operation,
+    after: Operation,
+    *,
+    key: str = "",
+    strength: Strength | None = None,
+    **names: object,
 ) -> Reason:
     """State that one operation comes before another.
 
@@ -64,11 +71,14 @@ def arc(
         The operations.
     key
         Which of the rule's sentences tells why; its own name without.
+    strength
+        Where it binds less than the rule does.
     names
         Further names for the sentence, besides ``before`` and ``after``.
     """
     because = say(key or f"because-{rule.slug}", before=before.id, after=after.id, **names)
-    return _reason(rule, ((Arc(before.id, after.id),),), because, after)
+    reason = _reason(rule, ((Arc(before.id, after.id),),), because, after)
+    return reason if strength is None else replace(reason, strength=strength)
 
 
 def either(

@@ -43,12 +43,19 @@ SENTENCES: Final[dict[str, str]] = {
         " `{before}` comes before `{after}`."
     ),
     "because-pocket-in-order": (
-        "A pocket is made ready before it is stitched on, and slashed only then: `{before}` comes"
+        "A patch pocket is hemmed at its mouth, pressed under all round, and then stitched on:"
+        " `{before}` comes before `{after}`."
+    ),
+    "because-welt-in-order": (
+        "A welt is folded and stitched on, the cloth is slashed and the welt turned, and then the"
+        " bag is added and the ends are fastened: `{before}` comes before `{after}`."
+    ),
+    "because-bag-in-order": (
+        "A pocket bag is finished while it lies free, sewn on, and pressed out: `{before}` comes"
         " before `{after}`."
     ),
-    "because-bag-in-order": "`{before}` still lies free; after `{after}` it does not.",
     "because-bag-before-its-seam": (
-        "`{after}` goes round the pocket bag, which `{before}` puts in its place."
+        "`{after}` goes round the pocket bag, so `{before}` comes first."
     ),
     "because-pocket-while-flat": (
         "`{after}` lays a further layer under the piece; `{before}` goes through one layer only."
@@ -59,6 +66,15 @@ SENTENCES: Final[dict[str, str]] = {
     "because-pocket-while-flat-either": (
         "`{pocket}` is sewn while the piece lies flat, and so before one at least of {seams}, which"
         " together close a tube."
+    ),
+    "because-strap-folded-in-order": (
+        "A folded strap is pressed first and then stitched: `{before}` comes before `{after}`."
+    ),
+    "because-strap-turned-in-order": (
+        "A turned strap is sewn, turned, and then pressed: `{before}` comes before `{after}`."
+    ),
+    "because-ring-before-fold": (
+        "`{before}` works on the band while it lies single; after `{after}` it is folded."
     ),
     "because-buttonholes-after-layers": (
         "`{after}` goes through all layers, so `{before}` has to be done."
@@ -99,7 +115,10 @@ SENTENCES: Final[dict[str, str]] = {
         " work is turned."
     ),
     "because-gap-before-closed": "`{after}` closes the gap that `{before}` leaves.",
-    "because-gap-before-turned": "`{after}` goes through the gap that `{before}` leaves.",
+    "because-gap-before-turned": "`{after}` needs the way out that `{before}` leaves.",
+    "because-reached-through-gap": (
+        "`{before}` is reached through the gap, which `{after}` closes."
+    ),
     "because-gap-closed-after-turning": (
         "Once `{after}` has closed the last way out, `{before}` is no longer possible."
     ),

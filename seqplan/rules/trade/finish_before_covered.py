@@ -6,7 +6,8 @@ Under a zip tape or inside a fold neither knife nor needle reaches it any more.
 
 Fires
 -----
-`neaten-back` before `zip`, whose tapes lie over the edges; `hem/finish` before `hem`.
+`neaten-back` before `zip`, whose tapes lie over the edges; `hem/finish` before `hem`; the edge of a
+fly facing before the fly is topstitched.
 
 Stays quiet
 -----------
@@ -36,6 +37,11 @@ def _derive(c: Construction) -> Iterator[Reason]:
             # The bag of a pocket lies on the edge and is finished together with it.
             if c.entry(cover).verb is not Verb.IN_SEAM_POCKET:
                 yield arc(RULE, finish, cover)
+        for zip_ in c.acting(Action.SET_ZIP):
+            # The facing of a fly is caught by the topstitching, close to its edge.
+            if finish.pieces & set(c.entry(zip_).partners):
+                for row in c.doing(zip_.entry, Action.TOPSTITCH):
+                    yield arc(RULE, finish, row)
 
 
 RULE = Rule(RuleSlug("finish-before-covered"), Strength.MUST, _derive, __doc__ or "", numbers=(28,))

@@ -34,7 +34,7 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for close in c.acting(Action.CLOSE_GAP):
         gap = c.entry(close).closes
-        if gap is None:
+        if gap is None or c.garment.entry[gap].gap is None:
             continue
         yield arc(RULE, c.main(gap), close, key="because-gap-before-closed")
         for turn in c.on_pieces(close.pieces, Action.TURN):

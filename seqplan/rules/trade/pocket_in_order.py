@@ -33,8 +33,10 @@ from seqplan.rules.rule import Rule, arc, chain
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for entry in c.garment.entries:
-        if entry.verb in {Verb.PATCH_POCKET, Verb.WELT_POCKET}:
+        if entry.verb is Verb.PATCH_POCKET:
             yield from chain(RULE, c.of_entry[entry.id])
+        if entry.verb is Verb.WELT_POCKET:
+            yield from chain(RULE, c.of_entry[entry.id], key="because-welt-in-order")
         if entry.verb is Verb.IN_SEAM_POCKET:
             yield from chain(RULE, c.of_entry[entry.id], key="because-bag-in-order")
             for op in c.of_entry[entry.id]:

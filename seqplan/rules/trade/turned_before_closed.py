@@ -48,6 +48,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
         trapping = [id_ for id_ in others if not _can_be_turned(c, turn, base | {id_})]
         for seam in trapping:
             yield arc(RULE, turn, c.main(seam))
+            for close in c.on_pieces(turn.pieces, Action.CLOSE_GAP):
+                if c.entry(close).closes != seam:
+                    yield arc(RULE, c.main(seam), close, key="because-reached-through-gap")
         for one, other in combinations(sorted(set(others) - set(trapping)), 2):
             if not _can_be_turned(c, turn, base | {one, other}):
                 because = say("because-turned-before-closed-either", one=one, other=other)

@@ -7,7 +7,7 @@ zip only where both of its sides lie flat.
 
 Fires
 -----
-`zip` before `waist`, which faces the edge where the zip ends; the top of a pouch, in which its zip
+`zip` before `waist`, which faces the edge where the zip ends; a whole fly before a band; the top of a pouch, in which its zip
 is caught, before the side seams of outer and lining.
 
 Stays quiet
@@ -27,7 +27,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import EntryId, NotionId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.entry import SeamKind
+from seqplan.model.entry import SeamKind, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import COVERING, Shape
@@ -37,10 +37,12 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for zip_ in c.acting(Action.SET_ZIP):
+        is_fly = c.entry(zip_).method is ZipMethod.FLY
+        done = c.of_entry[zip_.entry][-1] if is_fly else zip_
         for id_ in entries_ending_at(c, zip_.entry):
             entry = c.garment.entry[id_]
             if entry.seam is SeamKind.FACED or entry.verb in COVERING:
-                yield arc(RULE, zip_, c.opening(id_))
+                yield arc(RULE, done, c.opening(id_))
     for shape in c.joins:
         if any(_is_zip(c, item.notion) for item in shape.entry.between):
             caught = c.main(shape.entry.id)
