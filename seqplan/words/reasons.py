@@ -263,6 +263,9 @@ SENTENCES: Final[dict[str, str]] = {
         "The elastic is drawn through, its ends are joined, and then the gap is closed."
     ),
     "because-hem-in-order": "A hem is turned up, then stitched, then pressed.",
+    "because-hemmed-before-banded": (
+        "`{after}` begins at the end of the hem, so `{before}` is done by then."
+    ),
     "because-crossing-seams-before-hem": (
         "The hem runs over the seam that `{before}` sews, so the seam comes first."
     ),

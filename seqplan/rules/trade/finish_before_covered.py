@@ -34,8 +34,9 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for finish in c.acting(Action.FINISH):
         for cover in c.meeting(finish, Action.SET_ZIP, Action.HEM, Action.CASE, Action.SET_ON):
-            # The bag of a pocket lies on the edge and is finished together with it.
-            if c.entry(cover).verb is not Verb.IN_SEAM_POCKET:
+            # A bag, or a band sewn on in one seam, is finished together with the edge.
+            is_together = cover.action is Action.SET_ON and cover.entry == finish.entry
+            if c.entry(cover).verb is not Verb.IN_SEAM_POCKET and not is_together:
                 yield arc(RULE, finish, cover)
         for zip_ in c.acting(Action.SET_ZIP):
             # The facing of a fly is caught by the topstitching, close to its edge.

@@ -7,8 +7,8 @@ zip only where both of its sides lie flat.
 
 Fires
 -----
-`zip` before `waist`, which faces the edge where the zip ends; a whole fly before a band; the top of a pouch, in which its zip
-is caught, before the side seams of outer and lining.
+`zip` before `waist`, which faces the edge where the zip ends; a fly, with its topstitching, before
+the band; the top of a pouch, in which its zip is caught, before the side seams of outer and lining.
 
 Stays quiet
 -----------
