@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 from cli.running import ROOT, run
 from tools.make_docs import language_page, rules_page
+from tools.published_page import published_page
 
 from seqplan.load.document import load_text
 from seqplan.load.keys import KEYS, Status
@@ -47,7 +48,9 @@ def test_the_commands_that_the_readme_shows_run(monkeypatch):
 
 def test_pages_made_from_the_code_are_up_to_date():
     language = (ROOT / "docs" / "language.md").read_text(encoding="utf-8")
+    published = (ROOT / "docs" / "published-orders.md").read_text(encoding="utf-8")
     assert (ROOT / "docs" / "rules.md").read_text(encoding="utf-8") == rules_page()
+    assert published == published_page()
     assert language == language_page(language)
 
 

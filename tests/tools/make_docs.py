@@ -12,6 +12,8 @@ from seqplan.load.keys import KEYS, Key, Section, Status
 from seqplan.rules.book import RULES
 from seqplan.rules.rule import Rule
 
+from .published_page import published_page
+
 DOCS = Path(__file__).parents[2] / "docs"
 _BEGIN = "<!-- made from the table of keys -->"
 _END = "<!-- end -->"
@@ -101,6 +103,7 @@ def main() -> int:
     language = DOCS / "language.md"
     wanted = {
         DOCS / "rules.md": rules_page(),
+        DOCS / "published-orders.md": published_page(),
         language: language_page(language.read_text(encoding="utf-8")),
     }
     if "--check" not in sys.argv:

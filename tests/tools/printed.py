@@ -1,8 +1,9 @@
 """Construction orders in print, and orders that nobody should follow, as data.
 
-Each garment under ``published/`` is a printed order: its opening comment is YAML, too, and says
-what it was taken from, what was added, and where it departs from good practice. ``rejected.yaml``
-changes these garments, or the ones that are shipped, and says what has to be found then.
+Each garment under ``rules/published/`` is a printed order: its opening comment is YAML, too, and
+says what it was taken from, what was added, and where it departs from good practice.
+``rules/rejected.yaml`` changes these garments, or the ones that are shipped, and says what has to
+be found then.
 """
 
 from collections.abc import Iterator, Mapping
@@ -15,7 +16,7 @@ import yaml
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.pipeline import open_garment
 
-HERE = Path(__file__).parent
+HERE = Path(__file__).parents[1] / "rules"
 GARMENTS = HERE.parents[1] / "garments"
 
 
@@ -52,6 +53,11 @@ class Rejected(NamedTuple):
     by: str
     why: str
     changes: Mapping[str, Any]
+
+    @property
+    def is_accepted(self) -> bool:
+        """Whether it is a second order that works, and no slip."""
+        return self.verdict == "accepted"
 
     @property
     def path(self) -> Path:
