@@ -274,7 +274,7 @@ def _attach(entry: Entry, garment: Garment) -> Recipe:
     if entry.pieces:
         return (Ingredient(MAIN, Action.STITCH_ON, _LOCKSTITCH),)
     kind = garment.notion[entry.notion].kind.casefold() if entry.notion else ""
-    if any(word in kind for word in CAUGHT_KINDS):
+    if any(word in kind for word in CAUGHT_KINDS) and "hook" not in kind:
         return (Ingredient(MAIN, Action.STITCH_ON, _LOCKSTITCH),)
     return (Ingredient(MAIN, Action.ATTACH, _HAND),)
 

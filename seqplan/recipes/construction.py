@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from seqplan.base.ids import EntryId, OpId, PieceId
-from seqplan.model.entry import Entry, SeamMethod
+from seqplan.model.entry import Entry, SeamMethod, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Segment
@@ -18,6 +18,8 @@ from seqplan.recipes.shape import COVERING, Shape
 from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.ring import Rings
 from seqplan.surface.stretch import MayFollow, Stretch, find_stretches
+
+_SIDES_OF_A_ZIP = 2
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -208,7 +210,7 @@ class Construction:
 
         What folds an edge follows it wherever it goes. A list is one run. A single name that
         stands for two copies is two separate stretches, unless the author says ``in one``. The two
-        sides of a join lie side by side, and no edge of one follows an edge of the other.
+        sides of a join or a zip lie side by side, and no edge of one follows an edge of the other.
         """
         entry = shape.entry
         named = (len({(ref.piece, ref.edge) for ref in side}) for side in (entry.run, entry.to))
@@ -217,7 +219,7 @@ class Construction:
             or entry.is_in_one
             or entry.how is SeamMethod.IN_THE_ROUND
             or max(named) > 1
-        )
+        ) and not (entry.verb is Verb.INSERT and len(shape.run) == _SIDES_OF_A_ZIP)
         mates = {frozenset((glue.first, glue.second)) for glue in shape.glues}
 
         def may_follow(one: Segment, other: Segment) -> bool:

@@ -1,6 +1,6 @@
 """What the rules about pressing and finishing share: a seam is tidied before it is crossed."""
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 
 from seqplan.base.ids import EntryId
 from seqplan.graph.reason import Reason
@@ -53,24 +53,30 @@ def turned_by_hand(c: Construction, seam: EntryId) -> tuple[Operation, ...]:
     return tuple(op for op in turns if c.entry(op).verb is Verb.TURN)
 
 
-def tidied_before_crossed(rule: Rule, c: Construction, action: Action) -> Iterator[Reason]:
+def tidied_before_crossed(
+    rule: Rule, c: Construction, action: Action, *, but: Container[EntryId] = ()
+) -> Iterator[Reason]:
     """Ask that a seam is pressed, or finished, before another entry crosses it.
 
     Where one entry has to be sewn across the other, that is an arc, and says all there is to say
     about the two. Where either may come first, it is an either-or: the second waits until the
-    first is tidied.
+    first is tidied. Seams in ``but`` may be tidied later.
     """
+
+    def tidy(seam: EntryId) -> tuple[Operation, ...]:
+        return () if seam in but else tidying(c, seam, action)
+
     yield from _before_boxing(rule, c, action)
     demands = c.meetings.demands
     for crossing in c.meetings.crossings:
         over, under = crossing.over, crossing.under
-        tidy_under = tidying(c, under, action)
+        tidy_under = tidy(under)
         if crossing.runs_across and under in demands[over].always:
             yield from (arc(rule, op, c.opening(over)) for op in tidy_under)
             continue
         if under in demands and over in demands[under].always:
             continue
-        tidy_over = tidying(c, over, action)
+        tidy_over = tidy(over)
         if tidy_over or tidy_under:
             bundles = (
                 _first_then(c, over, tidy_over, under),

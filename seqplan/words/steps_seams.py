@@ -126,8 +126,7 @@ SENTENCES: Final[dict[str, str]] = {
         " close round it."
     ),
     "step-roll-out": (
-        "Draw everything that lies inside through an open end of the seam, and lay the seam"
-        " smooth."
+        "Draw everything that lies inside through an open end of the seam, and lay the seam smooth."
     ),
     "step-match-seams": (
         "Where the seam crosses {seams}, put a pin straight through both layers at the stitching,"
@@ -276,8 +275,7 @@ SENTENCES: Final[dict[str, str]] = {
     "step-trim-seam": "Trim both allowances of the {seam} to {width}.",
     "step-press-under": "Press {edges} to the wrong side by {allowance}, and keep the fold sharp.",
     "step-press-under-unknown": (
-        "Press {edges} to the wrong side on the seam line of your pattern, and keep the fold"
-        " sharp."
+        "Press {edges} to the wrong side on the seam line of your pattern, and keep the fold sharp."
     ),
     "step-press-lap": (
         "Press the {seam} flat, from the wrong side and once more from the right side."

@@ -24,6 +24,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
+from seqplan.model.garment import Notion
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
@@ -32,11 +33,16 @@ from seqplan.rules.rule import Rule, arc
 def _derive(c: Construction) -> Iterator[Reason]:
     for button in c.acting(Action.ATTACH):
         notion = c.garment.notion.get(button.notions[0]) if button.notions else None
-        if notion is not None and "button" in notion.kind.casefold():
+        if notion is not None and _is_button(notion):
             holes = c.acting(Action.BUTTONHOLE)
             facing_it = [hole for hole in holes if hole.pieces & button.pieces]
             for hole in facing_it or holes:
                 yield arc(RULE, hole, button)
+
+
+def _is_button(notion: Notion) -> bool:
+    kind = notion.kind.casefold()
+    return "button" in kind and "buttonhole" not in kind
 
 
 RULE = Rule(

@@ -12,7 +12,7 @@ a bag, `turn` before `top/topstitch`.
 
 Stays quiet
 -----------
-The seam is not topstitched.
+The seam is not topstitched, or it is an edge that is turned: there the row goes all round, at last.
 
 Sources
 -------
@@ -44,7 +44,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
             for before in (*ready, *turned_by_hand(c, seam)):
                 if not in_own_order(c, before, row):
                     yield arc(RULE, before, row, key="because-ready-before-topstitching")
-    yield from tidied_before_crossed(RULE, c, Action.TOPSTITCH)
+    turned = {shape.entry.id for shape in c.joins if turned_by_hand(c, shape.entry.id)}
+    yield from tidied_before_crossed(RULE, c, Action.TOPSTITCH, but=turned)
 
 
 _MAKING_READY = (Action.FINISH, Action.PRESS, Action.TURN, Action.CLOSE_BAND)
