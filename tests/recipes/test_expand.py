@@ -25,12 +25,16 @@ operations:
 """
 
 
-def expanded(text, entry="it"):
+def written(built, entry):
     """The operations of an entry, as ``part action station foot``."""
     return [
         " ".join(filter(None, [op.part, f"[{op.action.value}]", op.setup.station, op.setup.foot]))
-        for op in construction(text).of_entry[entry]
+        for op in built.of_entry[entry]
     ]
+
+
+def expanded(text, entry="it"):
+    return written(construction(text), entry)
 
 
 @pytest.mark.parametrize(
@@ -318,3 +322,214 @@ def test_what_is_sewn_twice_holds_by_its_first_seam():
     built, _ = construct(garment(text))
     assert built.shapes["one"].glues
     assert not built.shapes["two"].glues
+
+
+MADE = """
+pieces:
+  front: {cut: pair, worn: front, edges: [waist, side, hem, edge], spots: [pocket]}
+  back: {cut: fold, edges: [waist, side, hem], slits: {slit: {at: fold | waist}}}
+  facing: {cut: fold, layer: facing, edges: [waist, side, lower]}
+  band: {cut: 1, strip: [attach, end, fold, end]}
+  pocket: {cut: 1, edges: [mouth, side, foot, side]}
+  bag: {cut: 4, layer: lining, edges: [attach, round]}
+  welt: {cut: 1, strip: [attach, end, fold, end]}
+  binding: {cut: 1, strip: [attach, end, fold, end]}
+  underlap: {cut: 1, strip: [attach, foot, fold, top]}
+  tower: {cut: 1, strip: [attach, top, fold, foot]}
+  tie: {cut: 2, edges: [end, long, end, long]}
+fabrics: {fusible: {kind: interfacing}}
+notions:
+  label: {kind: care label}
+  grip: {kind: hook-and-loop tape}
+  button: {kind: button}
+  tape: {kind: bias tape}
+  zip: {kind: zip}
+operations:
+"""
+BAND = """fold [fold band] iron
+          [set on] lockstitch standard
+          press [press] iron
+          ends [close ends] lockstitch standard
+          wrap [wrap] iron
+          close [close band] lockstitch standard"""
+
+
+@pytest.mark.parametrize(
+    ("entry", "recipe"),
+    [
+        ("{band: front.waist, with: band}", BAND),
+        (
+            "{band: front.waist, with: band, ends: open, close: by hand}",
+            BAND.replace("ends [close ends] lockstitch standard", "").replace(
+                "close [close band] lockstitch standard", "close [close band] hand"
+            ),
+        ),
+        (
+            "{band: front.waist, with: band, ends: joined, close: in one seam}",
+            """join [close ends] lockstitch standard
+               fold [fold band] iron
+               [set on] lockstitch standard
+               finish [finish] overlocker
+               press [press] iron""",
+        ),
+        (
+            "{bind: front.hem, with: tape, topstitch: yes}",
+            """[set on] lockstitch standard
+               press [press] iron
+               wrap [wrap] iron
+               close [close band] lockstitch standard
+               topstitch [topstitch] lockstitch standard""",
+        ),
+        (
+            "{patch pocket: pocket, at: front.pocket, open: mouth}",
+            """mouth-turn-up [turn up] iron
+               mouth [hem] lockstitch standard
+               press-under [press under] iron
+               [stitch on] lockstitch standard""",
+        ),
+        (
+            "{in-seam pocket: bag, in: front.side}",
+            """finish [finish] overlocker
+               [set on] lockstitch standard
+               press [press] iron""",
+        ),
+        (
+            "{welt pocket: welt, with: bag, at: front.pocket}",
+            """fold [fold band] iron
+               [stitch on] lockstitch standard
+               slash [slash] table
+               turn [turn] iron
+               bag [close band] lockstitch standard
+               ends [close ends] lockstitch standard""",
+        ),
+        (
+            "{continuous placket: back.slit, with: binding}",
+            """fold [fold band] iron
+               slash [slash] table
+               [set on] lockstitch standard
+               wrap [wrap] iron
+               close [close band] lockstitch standard""",
+        ),
+        (
+            "{sew: front.side, to: back.side, as: flat-felled}",
+            """[sew] lockstitch standard
+               press [press] iron
+               trim [trim] table
+               turn-under [press over] iron
+               fell [enclose] lockstitch standard""",
+        ),
+        (
+            "{sew: front.side, to: back.side, as: lapped, topstitch: front}",
+            """finish [finish] overlocker
+               press-under [press under] iron
+               [sew] lockstitch standard
+               press [press] iron
+               topstitch [topstitch] lockstitch standard""",
+        ),
+        (
+            "{sew: front.side, to: back.side, as: bound}",
+            """[sew] lockstitch standard
+               bind [finish] lockstitch standard
+               press [press] iron""",
+        ),
+        (
+            "{sew: front.side, to: back.side, as: overlocked}",
+            """[sew] overlocker
+               press [press] iron""",
+        ),
+        (
+            "{sew: back.waist, to: facing.waist, as: enclosed}",
+            """[sew] lockstitch standard
+               trim [trim] table
+               clip [clip] table
+               press [press] iron
+               turn [turn] iron""",
+        ),
+        (
+            "{strap: tie}",
+            """[make strap] lockstitch standard
+               turn [turn] table
+               press [press] iron""",
+        ),
+        (
+            "{strap: tie, method: folded, topstitch: yes}",
+            """fold [fold band] iron
+               [make strap] lockstitch standard
+               topstitch [topstitch] lockstitch standard""",
+        ),
+        ("{slash: back.slit}", "[slash] table"),
+        ("{hold: back.waist, with: facing}", "[hold] lockstitch standard"),
+        ("{box corner: [front.side, front.hem], width: 6}", "[box] lockstitch standard"),
+        ("{attach: label, at: front.side}", "[stitch on] lockstitch standard"),
+        ("{attach: tie, at: front.side}", "[stitch on] lockstitch standard"),
+        ("{attach: button, to: front@left}", "[attach] hand"),
+        ("{attach: grip, at: front.edge}", "[attach] hand"),
+        ("{open: zip}", "[open] table"),
+        ("{wait: 24 hours, on: front}", "[wait] table"),
+        ("{pretreat: all}", "[pretreat] table"),
+        ("{cut: all}", "[cut] table"),
+        ("{mark: front}", "[mark] table"),
+        ("{grade: front.side}", "[grade] table"),
+        ("{fold: front.edge}", "[fold] iron"),
+        ("{unfold: front.edge}", "[unfold] table"),
+        ("{nest: front}", "[nest] table"),
+        ("{roll: front}", "[roll] table"),
+        ("{send out: front}", "[send out] table"),
+    ],
+)
+def test_a_verb_of_bands_pockets_and_plackets_expands_likewise(entry, recipe):
+    wanted = [line.strip() for line in recipe.splitlines() if line.strip()]
+    built, _ = construct(garment(f"{MADE}  it: {entry}\n"))
+    assert written(built, "it") == wanted
+
+
+@pytest.mark.parametrize(
+    "entry",
+    [
+        "band: front.waist, with: band",
+        "patch pocket: pocket, at: front.pocket, open: mouth",
+        "in-seam pocket: bag, in: front.side",
+        "welt pocket: welt, with: bag, at: front.pocket",
+        "continuous placket: back.slit, with: binding",
+        "sew: front.side, to: back.side, as: flat-felled",
+        "sew: front.side, to: back.side, as: lapped",
+        "sew: front.side, to: back.side, as: bound",
+        "strap: tie",
+    ],
+)
+def test_each_part_but_the_one_that_bears_the_name_can_be_left_out(entry):
+    whole, _ = construct(garment(f"{MADE}  it: {{{entry}}}\n"))
+    parts = [op.part for op in whole.of_entry["it"]]
+    for part in filter(None, parts):
+        rest, found = construct(garment(f"{MADE}  it: {{{entry}, without: {part}}}\n"))
+        assert [op.part for op in rest.of_entry["it"]] == [p for p in parts if p != part]
+        assert "unknown-part" not in {problem.slug for problem in found}
+
+
+def test_the_ends_of_a_band_that_another_entry_names_are_no_business_of_the_band():
+    text = MADE + "  it: {band: front.waist, with: band}\n  also: {hem: band.end}\n"
+    built, _ = construct(garment(text))
+    assert "ends" not in {op.part for op in built.of_entry["it"]}
+
+
+def test_buttonholes_on_several_pieces_are_as_many_operations():
+    built, _ = construct(
+        garment(MADE + "  it: {buttonhole: [band, front@left, front], number: 6}\n")
+    )
+    assert [(op.id, op.pieces) for op in built.of_entry["it"]] == [
+        ("it", {"band"}),
+        ("it/front", {"front"}),
+    ]
+
+
+def test_a_seam_of_your_own_has_the_parts_that_you_list():
+    text = "recipes: {welted: [sew, grade, press]}\n" + MADE.lstrip()
+    text += "  it: {sew: front.side, to: back.side, as: welted, topstitch: front}\n"
+    built, _ = construct(garment(text))
+    assert [op.part for op in built.of_entry["it"]] == ["", "grade", "press", "topstitch"]
+
+
+def test_what_is_held_lies_in_everything_that_its_edge_goes_into():
+    text = MADE + "  hold: {hold: back.waist, with: facing}\n  it: {hem: back.waist}\n"
+    built, _ = construct(garment(text))
+    assert {s.piece for s in built.op["it"].segments} == {"back", "facing"}
