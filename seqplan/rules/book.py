@@ -42,7 +42,9 @@ from seqplan.rules.trade import (
     hang_before_hem,
     hem_in_order,
     hemmed_before_banded,
+    inspected_last,
     invisible_zip_before_seam_below,
+    joined_before_tried_on,
     lapped_seam_in_order,
     made_up_before_caught,
     no_crease_before_fitting,
@@ -85,6 +87,7 @@ RULES: Final[tuple[Rule, ...]] = (
     press_before_crossing.RULE,
     finish_before_crossing.RULE,
     finish_before_covered.RULE,
+    joined_before_tried_on.RULE,
     no_crease_before_fitting.RULE,
     enclosed_seam_in_order.RULE,
     understitch_before_turning.RULE,
@@ -115,6 +118,7 @@ RULES: Final[tuple[Rule, ...]] = (
     hem_in_order.RULE,
     crossing_seams_before_hem.RULE,
     fastenings_last.RULE,
+    inspected_last.RULE,
 )
 
 RULE: Final[Mapping[RuleSlug, Rule]] = {rule.slug: rule for rule in RULES}

@@ -39,7 +39,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
             if (is_part or _is_on_its_own(c, op)) and not in_own_order(c, c.main(seam), op):
                 yield arc(RULE, c.main(seam), op)
     for op in c.acting(Action.FINISH):
-        if c.entry(op).seam is SeamKind.FINISHED_TOGETHER:
+        if c.entry(op).seam in {SeamKind.FINISHED_TOGETHER, SeamKind.BOUND}:
             yield arc(RULE, c.main(op.entry), op)
 
 

@@ -1,4 +1,4 @@
-"""The seam below a centred zip is closed first, then the opening basted and pressed open.
+"""The seam below a centred or lapped zip is closed first, then the opening basted and pressed.
 
 Why
 ---
@@ -33,7 +33,7 @@ from seqplan.rules.rule import Rule, arc, chain
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for zip_ in c.acting(Action.SET_ZIP):
-        if c.entry(zip_).method is ZipMethod.CENTRED:
+        if c.entry(zip_).method in {ZipMethod.CENTRED, ZipMethod.LAPPED}:
             yield from chain(RULE, c.of_entry[zip_.entry], key="because-centred-zip-in-order")
             for seam in seams_going_on(c, zip_):
                 yield arc(RULE, c.closing(seam), c.of_entry[zip_.entry][0])
