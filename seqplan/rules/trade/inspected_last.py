@@ -24,7 +24,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
 
@@ -35,12 +35,12 @@ def _derive(c: Construction) -> Iterator[Reason]:
         if look.pieces < everything:
             continue
         for entry in c.garment.entries:
-            last = c.of_entry[entry.id][-1]
-            if last.pieces and last.action not in _MAY_FOLLOW:
-                yield arc(RULE, last, look)
+            done = [op for op in c.of_entry[entry.id] if op.pieces and not _may_follow(op)]
+            yield from (arc(RULE, op, look) for op in done[-1:])
 
 
-_MAY_FOLLOW = frozenset({Action.INSPECT, Action.SEND_OUT, Action.PRESS})
+def _may_follow(op: Operation) -> bool:
+    return op.action in {Action.INSPECT, Action.SEND_OUT} or op.setup.station == "iron"
 
 
 RULE = Rule(RuleSlug("inspected-last"), Strength.SHOULD, _derive, __doc__ or "", numbers=(75,))
