@@ -23,9 +23,9 @@ creased, topstitched, then the band); Collars, CT-LMH.185, University of Kentuck
 Omdahl, How to sew a lined tote bag, 2017 (straps between outer and lining).
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
-from seqplan.base.ids import PieceId, RuleSlug
+from seqplan.base.ids import EntryId, PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Entry, SeamKind, Verb
@@ -36,10 +36,11 @@ from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
+    sewn = {shape.entry.id: _sewn(shape) for shape in c.joins}
     for entry in c.garment.entries:
         catch = c.main(entry.id)
         for piece in _taken_up(entry):
-            for op in _making_up(c, piece, catch):
+            for op in _making_up(c, piece, catch, sewn):
                 yield arc(RULE, op, catch)
 
 
@@ -52,28 +53,28 @@ def _taken_up(entry: Entry) -> list[PieceId]:
     return caught
 
 
-def _making_up(c: Construction, piece: PieceId, catch: Operation) -> Iterator[Operation]:
+def _making_up(
+    c: Construction,
+    piece: PieceId,
+    catch: Operation,
+    sewn: Mapping[EntryId, frozenset[PieceId]],
+) -> Iterator[Operation]:
     """What makes a piece up: a strap, or seams that are turned, with all that is done to them."""
     for entry in c.garment.entries:
         if entry.verb is Verb.STRAP and piece in entry.pieces:
             yield from (op for op in c.of_entry[entry.id] if op.entry != catch.entry)
-    seams = [shape for shape in c.joins if shape.entry.id != catch.entry and _sews(shape, piece)]
-    turned = [shape for shape in seams if shape.entry.seam in _TURNED]
-    layers = frozenset({piece}).union(*(_sewn(shape) for shape in turned))
-    if any(not _sewn(shape) <= layers for shape in seams):
+    seams = [id_ for id_, pieces in sewn.items() if piece in pieces and id_ != catch.entry]
+    ours = {id_ for id_ in seams if c.garment.entry[id_].seam in _TURNED}
+    layers = frozenset({piece}).union(*(sewn[id_] for id_ in ours))
+    if any(not sewn[id_] <= layers for id_ in seams):
         return
-    edges = {s for shape in turned for s in shape.run} - set(catch.segments)
-    ours = {shape.entry.id for shape in turned}
+    edges = {s for id_ in ours for s in c.shapes[id_].run} - set(catch.segments)
     for op in c.operations if edges else ():
         is_turn = op.action is Action.TURN and c.entry(op).verb is Verb.TURN
         is_at_them = op.pieces <= layers and (is_turn or bool(edges & set(op.segments)))
         is_after = is_at_them and op.action in _FINISHING and op.entry != catch.entry
         if is_after or op.entry in ours:
             yield op
-
-
-def _sews(shape: Shape, piece: PieceId) -> bool:
-    return piece in _sewn(shape)
 
 
 def _sewn(shape: Shape) -> frozenset[PieceId]:

@@ -97,7 +97,10 @@ def _closing(c: Construction, piece: PieceId) -> Iterator[tuple[EntryId, ...]]:
     seams = {id_: c.body([shape]).glues for id_, shape in ours.items()}
     alone = [id_ for id_, glues in seams.items() if ways.added_by(glues) > 0]
     if len(alone) == 1:
-        elsewhere = (o.entry.id for o in others if _lies_flat(c, seams[alone[0]], others, o))
+        seam = seams[alone[0]]
+        closes_by_itself = WaysRound(c.body(())).added_by(seam) > 0
+        helping = [] if closes_by_itself else others
+        elsewhere = (o.entry.id for o in helping if _lies_flat(c, seam, others, o))
         yield (*alone, *sorted(elsewhere))
     elif alone:
         # With its shoulders sewn a body lies flat round its neck, with its sides sewn it does not;
