@@ -6,7 +6,7 @@ from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.base.path import DocPath
 from seqplan.model.entry import Verb
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Segment
 from seqplan.recipes.construction import Construction
 from seqplan.words.say import say
@@ -31,6 +31,22 @@ _SETTLING = frozenset(
 """Actions after which an edge is no longer simply raw."""
 
 
+_HANDLING = frozenset(
+    {
+        Action.PRETREAT,
+        Action.CUT,
+        Action.MARK,
+        Action.TURN,
+        Action.OPEN,
+        Action.FIT,
+        Action.INSPECT,
+        Action.WAIT,
+        Action.SEND_OUT,
+    }
+)
+"""What is done to anything that is there: it makes no use of a piece or a notion."""
+
+
 def check_leftovers(c: Construction) -> tuple[Diagnostic, ...]:
     """Find pieces, notions, fabrics and edges left over, and channels with no way in."""
     return (
@@ -42,8 +58,9 @@ def check_leftovers(c: Construction) -> tuple[Diagnostic, ...]:
 
 
 def _unused(c: Construction) -> Iterator[Diagnostic]:
-    pieces = {piece for op in c.operations for piece in op.pieces}
-    notions = {notion for op in c.operations for notion in op.notions}
+    using = [op for op in c.operations if op.action not in _HANDLING]
+    pieces = {piece for op in using for piece in op.pieces}
+    notions = {notion for op in using for notion in op.notions}
     fabrics = {piece.fabric for piece in c.garment.pieces}
     fabrics |= {entry.fabric for entry in c.garment.entries}
     words = " ".join(entry.words or "" for entry in c.garment.entries)
@@ -60,7 +77,7 @@ def _unused(c: Construction) -> Iterator[Diagnostic]:
 
 def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
     """Name every edge that no operation settles, once for all its copies."""
-    used = {piece for op in c.operations for piece in op.pieces}
+    used = {piece for op in c.operations if op.action not in _HANDLING for piece in op.pieces}
     raw: dict[tuple[str, str], set[Segment]] = {}
     for segment in c.rings.segments:
         piece = c.garment.piece[segment.piece]
@@ -72,7 +89,7 @@ def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
             or c.rings.pieces[piece.id].edges[segment.place].is_folded
         )
         ops = c.on_segment.get(segment, ())
-        is_settled = any(op.action in _SETTLING for op in ops)
+        is_settled = any(_settles(c, op) for op in ops)
         if piece.id in used and not is_fine and not is_settled:
             raw.setdefault((piece.id, name), set()).add(segment)
     for (piece_id, name), segments in raw.items():
@@ -82,6 +99,11 @@ def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
         slug = "raw-edge" if len(segments) == len(everything) else "open-part"
         path = (*c.garment.piece[segments.pop().piece].path, "edges")
         yield _leftover(slug, path, name=f"{piece_id}.{name}")
+
+
+def _settles(c: Construction, op: Operation) -> bool:
+    """Whether an edge is no longer raw after this; a strap that is stitched on leaves it raw."""
+    return op.action in _SETTLING and c.entry(op).verb is not Verb.ATTACH
 
 
 def _shut_channels(c: Construction) -> Iterator[Diagnostic]:

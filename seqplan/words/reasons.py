@@ -236,7 +236,7 @@ SENTENCES: Final[dict[str, str]] = {
         "The opening is basted, pressed open, the zip set under it, and the basting taken out."
     ),
     "because-centred-zip-after-seam-below": (
-        "A centred zip lies under one pressed-open seam line, so the seam below it is closed first."
+        "The zip lies under one seam line, basted and pressed, so the seam below is sewn first."
     ),
     "because-coils-before-zip": "The coils are pressed flat so that the needle gets close to them.",
     "because-invisible-zip-before-seam-below": (
