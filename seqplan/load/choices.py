@@ -1,14 +1,22 @@
 """Choices, sizes, own recipes and waivers: what stands at the top of a file beside the garment."""
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, RuleSlug
 from seqplan.load import fields
-from seqplan.load.keys import Section, keys_of
-from seqplan.load.names import Names, clean, read_names, report_unknown
-from seqplan.load.nodes import ListNode, MappingNode, Node, Pair
-from seqplan.load.sink import Sink, found_instead, listing, quoted
-from seqplan.model.garment import Choice, OwnSeam, Waiver
+from seqplan.load.keys import SEAMS, Section, keys_of
+from seqplan.load.names import (
+    Names,
+    check_title,
+    clean,
+    names_in,
+    read_names,
+    report_unknown,
+)
+from seqplan.load.nodes import MappingNode, Node, Pair, Scalar
+from seqplan.load.sink import Sink, listing, quoted
+from seqplan.model.garment import Choice, Garment, OwnSeam, Waiver
 
 SEAM_PARTS = (
     "sew",
@@ -23,62 +31,106 @@ SEAM_PARTS = (
 )
 """What a seam of the author's own may be made of."""
 
-Choices = Mapping[str, Choice]
 When = tuple[tuple[str, str], ...]
 
 
-def read_choices(table: MappingNode | None, sink: Sink) -> dict[str, Choice]:
+class Choices(NamedTuple):
+    """The names of all choices, the faulty ones among them, and the choices that could be read."""
+
+    names: Names
+    choice: Mapping[str, Choice]
+
+
+class Sizes(NamedTuple):
+    """The sizes of the garment, the base size first."""
+
+    names: Names
+    in_order: tuple[str, ...]
+
+
+def read_choices(pair: Pair | None, table: MappingNode | None, sink: Sink) -> Choices:
     """Read ``choices:``, each with its list of options."""
     found: dict[str, Choice] = {}
-    for pair in read_names(table, sink) if table is not None else []:
-        options = fields.names_of(pair.value, lambda node: fields.text(node, sink), sink)
-        if len(options) == 1:
-            sink.error("one-option", pair, choice=quoted(pair.key))
-        if options:
-            names = tuple(name for name, _ in options)
-            found.setdefault(pair.key, Choice(pair.key, names, pair.path))
-    return found
+    for item in read_names(table, sink) if table is not None else []:
+        options = fields.names_of(item.value, lambda node: _title(node, sink), sink)
+        names = tuple(name for name, _ in options)
+        if len(names) == 1 and _is_whole(item.value, names):
+            sink.error("one-option", item, choice=quoted(item.key))
+        if names:
+            found.setdefault(item.key, Choice(item.key, names, item.path))
+    return Choices(names_in(pair, "fix-no-choices"), found)
 
 
 def when(node: Node | None, choices: Choices, sink: Sink) -> When:
-    """Read ``when: {way: legs first}``."""
+    """Read ``when: {way: legs first}``; a list of options means any of them."""
     if node is None:
         return ()
     table = fields.mapping(node, sink, words="expected-when")
     if table is None:
         return ()
-    found = [_option(pair, choices, sink) for pair in table.pairs]
-    return tuple(item for item in found if item is not None)
+    if not table.pairs:
+        sink.error("wrong-type", node, words="expected-when", found="`{}`")
+    return tuple(item for pair in table.pairs for item in _options(pair, choices, sink))
 
 
-def _option(pair: Pair, choices: Choices, sink: Sink) -> tuple[str, str] | None:
-    option = fields.text(pair.value, sink)
-    choice = choices.get(clean(pair.key))
+def _options(pair: Pair, choices: Choices, sink: Sink) -> When:
+    """One choice with the option, or the options, for which something is there."""
+    name = clean(pair.key)
+    if name not in choices.names:
+        report_unknown("unknown-choice-name", name, pair, choices.names, sink)
+        return ()
+    choice = choices.choice.get(name)
     if choice is None:
-        report_unknown(
-            "unknown-choice-name", pair.key, pair, Names(choices, "fix-no-choices"), sink
-        )
-        return None
-    if option is None:
-        return None
-    if option not in choice.options:
-        fix = sink.offer(option, choice.options)
-        words = {"choice": quoted(choice.id), "options": listing(choice.options)}
-        sink.error("unknown-option", pair.value, found=quoted(option), fix=fix, **words)
-        return None
-    return choice.id, option
+        return ()
+    found = fields.names_of(pair.value, lambda node: _option(node, choice, sink), sink)
+    return tuple((choice.id, option) for option, _ in found)
+
+
+def _option(node: Node, choice: Choice, sink: Sink) -> str | None:
+    option = _title(node, sink)
+    if option is None or option in choice.options:
+        return option
+    fix = sink.offer(option, choice.options)
+    words = {"choice": quoted(choice.id), "options": listing(choice.options)}
+    sink.error("unknown-option", node, found=quoted(option), fix=fix, **words)
+    return None
+
+
+def warn_of_options_alike(garment: Garment, root: MappingNode, sink: Sink) -> None:
+    """Warn of options between which nothing in the file makes a difference."""
+    named = {option for piece in garment.pieces for option in piece.when}
+    named |= {option for notion in garment.notions for option in notion.when}
+    named |= {option for entry in garment.entries for option in entry.when}
+    table = root.get("choices")
+    for choice in garment.choices:
+        alike = [option for option in choice.options if (choice.id, option) not in named]
+        if len(alike) > 1 and table is not None and isinstance(table.value, MappingNode):
+            at = table.value.get(choice.id) or table
+            words = {"choice": quoted(choice.id), "options": listing(alike)}
+            sink.warning("options-alike", at, **words)
 
 
 def read_recipes(table: MappingNode | None, sink: Sink) -> tuple[OwnSeam, ...]:
     """Read ``recipes:``, the author's own kinds of seam."""
-    found = []
+    found: dict[str, OwnSeam] = {}
     for pair in table.pairs if table is not None else ():
+        name = pair.key
+        if not check_title(name, pair, sink):
+            continue
+        if name.casefold() in {seam.casefold() for seam in SEAMS}:
+            sink.error("usual-seam", pair, name=quoted(name))
         parts = fields.names_of(pair.value, lambda node: _part(node, sink), sink)
         names = tuple(name for name, _ in parts)
-        if names and "sew" not in names:
-            sink.error("recipe-without-sew", pair, recipe=quoted(pair.key))
-        found.append(OwnSeam(clean(pair.key), names, pair.path))
-    return tuple(found)
+        if names and "sew" not in names and _is_whole(pair.value, names):
+            sink.error("recipe-without-sew", pair, recipe=quoted(name))
+        found.setdefault(name, OwnSeam(name, names, pair.path))
+    return tuple(found.values())
+
+
+def _is_whole(node: Node, names: Container[str]) -> bool:
+    """Whether no item of a list was refused, so that what is missing was not meant to be there."""
+    items = fields.items_of(node)
+    return all(isinstance(item, Scalar) and clean(item.text) in names for item in items)
 
 
 def _part(node: Node, sink: Sink) -> str | None:
@@ -90,21 +142,25 @@ def _part(node: Node, sink: Sink) -> str | None:
     return None
 
 
-def read_sizes(node: Node | None, sink: Sink) -> tuple[str, ...]:
+def _title(node: Node, sink: Sink) -> str | None:
+    """A name that may have spaces: an option, a size."""
+    written = fields.text(node, sink)
+    name = clean(written) if written is not None else None
+    return name if name is not None and check_title(name, node, sink) else None
+
+
+def read_sizes(node: Node | None, sink: Sink) -> Sizes:
     """Read ``sizes:``."""
-    found = fields.names_of(node, lambda item: fields.text(item, sink), sink)
-    return tuple(name for name, _ in found)
+    found = fields.names_of(node, lambda item: _title(item, sink), sink)
+    in_order = tuple(name for name, _ in found)
+    is_whole = node is None or _is_whole(node, in_order)
+    return Sizes(Names(dict.fromkeys(in_order), "fix-no-sizes", is_known=is_whole), in_order)
 
 
 def read_waivers(node: Node | None, entries: Names, sink: Sink) -> tuple[Waiver, ...]:
     """Read ``waive:``, a list of rules, each with a reason."""
-    if node is None:
-        return ()
-    if not isinstance(node, ListNode):
-        sink.error("wrong-type", node, words="expected-waivers", found=found_instead(node))
-        return ()
-    found = [_waiver(item, entries, sink) for item in node.items]
-    return tuple(waiver for waiver in found if waiver is not None)
+    found = fields.listed(node, lambda item: _waiver(item, entries, sink), sink)
+    return tuple(waiver for waiver, _ in found)
 
 
 def _waiver(node: Node, entries: Names, sink: Sink) -> Waiver | None:

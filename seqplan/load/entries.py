@@ -16,7 +16,9 @@ from seqplan.load.sink import quoted
 from seqplan.model.entry import Closing, Ends, Entry, StrapMethod, Verb, ZipMethod
 from seqplan.words.say import say
 
-_HOURS = re.compile(r"^(?P<hours>\d{1,4})(?:\s*(?:h|hours?))?$")
+_HOURS = re.compile(r"^(?P<count>\d{1,4})\s*(?P<unit>h|hours?|days?)?$", re.IGNORECASE)
+_MOST_HOURS = 9999
+_OF_ZIPS = frozenset({"method", "with", "part", "stop"})
 
 Reader = Callable[[Entry, Fields, Scope], Entry]
 
@@ -70,8 +72,24 @@ def _operation(entry_id: EntryId, node: Node, scope: Scope) -> str | None:
 
 
 def _on_edges(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    run = resolve.run(found.get(entry.verb.value), scope)
+    node = found.get(entry.verb.value)
+    run = resolve.run(node, scope)
+    if entry.verb is Verb.TOWER_PLACKET and node is not None:
+        _check_slits(run, node, scope)
     return entry._replace(run=run, portion=joins.read_portion(run, found, scope))
+
+
+def _check_slits(run: resolve.Run, node: Node, scope: Scope) -> None:
+    """Report edges that are not those of a slit, where only a slit can be bound."""
+    items = fields.items_of(node)
+    for place, ref in enumerate(run):
+        piece = scope.piece.get(ref.piece)
+        if piece is None or any(edge.is_slit for edge in piece.edges if edge.name == ref.edge):
+            continue
+        at = items[place] if len(items) == len(run) else node
+        slits = [f"{piece.id}.{slit.name}" for slit in piece.slits]
+        fix = scope.sink.suggest(str(ref), slits, "fix-no-slit")
+        scope.sink.error("no-slit", at, edge=quoted(str(ref)), fix=fix)
 
 
 def _on_pieces(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -122,15 +140,10 @@ def _set_on(entry: Entry, found: Fields, scope: Scope) -> Entry:
         topstitch=joins.topstitch(found.get("topstitch"), scope),
         is_flat=bool(fields.yes_no(found.get("flat"), sink)),
     )
-    return _with_partners(entry, found.get("with"), scope)
-
-
-def _with_partners(entry: Entry, node: Node | None, scope: Scope) -> Entry:
-    """The strip that is set on, or the tape where it is a notion."""
-    if entry.verb is Verb.BIND and isinstance(node, Scalar):
-        name = clean(node.text)
-        if name in scope.notions.names and name not in scope.piece:
-            return entry._replace(notion=NotionId(name))
+    node = found.get("with")
+    if entry.verb is Verb.BIND and isinstance(node, Scalar) and "+" not in node.text:
+        notion, piece = resolve.notion_or_piece(node, scope)
+        return entry._replace(notion=notion, partners=(piece,) if piece else ())
     return entry._replace(partners=resolve.pieces(node, scope))
 
 
@@ -172,7 +185,12 @@ def _turn(entry: Entry, found: Fields, scope: Scope) -> Entry:
 
 
 def _open(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    name = scope.known(found.get("open"), scope.notions, "unknown-notion")
+    node = found.get("open")
+    name = scope.known(node, scope.notions, "unknown-notion")
+    known = scope.notion.get(name or "")
+    if known is not None and node is not None and "zip" not in known.kind.casefold():
+        words = {"notion": quoted(known.id), "kind": quoted(known.kind)}
+        scope.sink.error("no-zip", node, **words)
     return entry._replace(notion=NotionId(name) if name else None)
 
 
@@ -187,14 +205,15 @@ def _close(entry: Entry, found: Fields, scope: Scope) -> Entry:
 
 
 def _wait(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    """``wait: 24`` or ``wait: 24 hours``."""
+    """``wait: 24``, ``wait: 24 hours`` or ``wait: 2 days``."""
     node = found.get("wait")
     written = fields.text(node, scope.sink)
     match = _HOURS.match(written) if written else None
-    if match is None and node is not None and written is not None:
+    in_days = match is not None and (match["unit"] or "").casefold().startswith("day")
+    hours = int(match["count"]) * (24 if in_days else 1) if match else 0
+    if not 1 <= hours <= _MOST_HOURS and node is not None and written is not None:
         scope.sink.error("unreadable-hours", node, found=quoted(written))
-    hours = int(match["hours"]) if match else None
-    return entry._replace(hours=hours, pieces=resolve.pieces(found.get("on"), scope))
+    return entry._replace(hours=hours or None, pieces=resolve.pieces(found.get("on"), scope))
 
 
 def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -204,12 +223,13 @@ def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
     entry = entry._replace(notion=NotionId(notion) if notion else None)
     overlap = fields.length(found.get("overlap"), sink, scope.units)
     method = fields.choice(found.get("method"), sink, keys_with(entry.verb)["method"])
+    partners = resolve.pieces(found.get("with"), scope)
     where = found.get("in")
     if where is None:
         return entry
     if not joins.is_edges(where):
-        if "method" in found:
-            sink.error("method-of-casing", found["method"])
+        for word in _OF_ZIPS & found.keys():
+            sink.error("key-of-zip", found[word], word=quoted(word))
         return entry._replace(into=_casing(where, scope), overlap=overlap)
     if "overlap" in found:
         sink.error("overlap-of-zip", found["overlap"])
@@ -222,7 +242,7 @@ def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
         run=run,
         portion=joins.read_portion(run, found, scope),
         method=ZipMethod(method),
-        partners=resolve.pieces(found.get("with"), scope),
+        partners=partners,
     )
 
 
@@ -247,15 +267,18 @@ def _attach(entry: Entry, found: Fields, scope: Scope) -> Entry:
     where = found.get("at") or found.get("to")
     if where is None and node is not None:
         sink.error("missing-key", node, word=quoted("at"), help=say("help-at"))
+    if "at" in found and "to" in found:
+        sink.error("at-and-to", found["to"])
     run, places = resolve.edges_or_places(where, scope)
     number = fields.number(found.get("number"), sink, keys_with(entry.verb)["number"].bounds)
-    entry = entry._replace(run=run, places=places, number=number)
-    if isinstance(node, Scalar) and clean(node.text) in scope.piece:
-        name = clean(node.text)
-        if name not in scope.notions.names:
-            return entry._replace(pieces=(PieceId(name),))
-    notion = scope.known(node, scope.notions, "unknown-notion")
-    return entry._replace(notion=NotionId(notion) if notion else None)
+    notion, piece = resolve.notion_or_piece(node, scope)
+    return entry._replace(
+        run=run,
+        places=places,
+        number=number,
+        notion=notion,
+        pieces=(piece,) if piece else (),
+    )
 
 
 def _tack(entry: Entry, found: Fields, scope: Scope) -> Entry:

@@ -1,36 +1,54 @@
 """What a piece bears besides its edges: darts, pleats, spots, and slits, which add edges."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
+from typing import NamedTuple
 
-from seqplan.base.measure import Length
 from seqplan.load import fields
 from seqplan.load.keys import Section, keys_of
-from seqplan.load.names import check_name, clean
-from seqplan.load.nodes import MappingNode, Node, Pair, Scalar
+from seqplan.load.names import check_name, clean, report_twice
+from seqplan.load.nodes import MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, quoted
-from seqplan.model.piece import Cut, Edge, Fullness, Hand, Slit, Spot
+from seqplan.model.piece import Cut, Edge, Fullness, Hand, Piece, Slit, Spot
+from seqplan.words.say import say
 
 FOLD = "fold"
 _BAR = "|"
 _HANDS = {hand.value: hand for hand in Hand}
 
+Named = tuple[tuple[str, Node], ...]
+
+
+class CutSlit(NamedTuple):
+    """A slit with the places of its name and of where it begins."""
+
+    slit: Slit
+    name_at: Pair
+    at: Node
+
 
 def fold_named(edges: tuple[Edge, ...], node: Node, sink: Sink) -> tuple[Edge, ...]:
     """The edges of a strip, the one called ``fold`` marked as never raw."""
-    if not any(edge.name == FOLD for edge in edges):
+    if sum(edge.name == FOLD for edge in edges) != 1:
         sink.error("strip-without-fold", node)
     return tuple(edge._replace(is_folded=edge.name == FOLD) for edge in edges)
 
 
-def read_fullness(node: Node | None, sink: Sink) -> tuple[Fullness, ...]:
+def read_fullness(node: Node | None, sink: Sink) -> tuple[tuple[Fullness, Node], ...]:
     """Read ``darts:`` and ``pleats:``: edges, each alone or with how many there are."""
-    return tuple(item for item, _ in fields.listed(node, lambda n: _fullness(n, sink), sink))
+    found: dict[str, tuple[Fullness, Node]] = {}
+    for (fullness, at), _ in fields.listed(node, lambda item: _fullness(item, sink), sink):
+        if fullness.on in found:
+            fix = say("fix-fullness-twice", name=fullness.on)
+            sink.warning("listed-twice", at, name=quoted(fullness.on), fix=fix)
+        found.setdefault(fullness.on, (fullness, at))
+    return tuple(found.values())
 
 
-def _fullness(node: Node, sink: Sink) -> Fullness | None:
+def _fullness(node: Node, sink: Sink) -> tuple[Fullness, Node] | None:
+    """Darts or pleats, and the place where their edge is named."""
     if isinstance(node, Scalar):
         name = fields.name(node, sink)
-        return Fullness(name) if name else None
+        return (Fullness(name), node) if name else None
     table = fields.mapping(node, sink, words="expected-fullness")
     if table is None:
         return None
@@ -39,15 +57,17 @@ def _fullness(node: Node, sink: Sink) -> Fullness | None:
     fields.check_required(found, keys, table, sink)
     name = fields.name(found.get("on"), sink)
     number = fields.number(found.get("number"), sink, keys["number"].bounds)
-    return Fullness(name, number or 1) if name else None
+    return (Fullness(name, number or 1), found["on"]) if name else None
 
 
-def read_spots(node: Node | None, sink: Sink) -> tuple[Spot, ...]:
+def read_spots(node: Node | None, sink: Sink) -> tuple[tuple[Spot, Node], ...]:
     """Read ``spots:``, each a name, with a side where it is on one side only."""
-    found: dict[Spot, None] = {}
-    for spot, _ in fields.listed(node, lambda item: _spot(item, sink), sink):
-        found.setdefault(spot)
-    return tuple(found)
+    found: dict[Spot, Node] = {}
+    for spot, item in fields.listed(node, lambda item: _spot(item, sink), sink):
+        if spot in found:
+            report_twice(spot.name, item, sink)
+        found.setdefault(spot, item)
+    return tuple(found.items())
 
 
 def _spot(node: Node, sink: Sink) -> Spot | None:
@@ -63,24 +83,56 @@ def _spot(node: Node, sink: Sink) -> Spot | None:
     return Spot(name, _HANDS[side] if at else None)
 
 
-def read_slits(node: Node | None, units: str, sink: Sink) -> tuple[tuple[Slit, Node], ...]:
+def check_face(
+    piece: Piece, spots: Iterable[tuple[Spot, Node]], lines: Iterable[tuple[str, Node]], sink: Sink
+) -> None:
+    """Report spots and lines that are called like an edge, and sides that a piece has not."""
+    for spot, at in spots:
+        _check_name(spot.name, piece.edge_names, at, sink)
+        if spot.hand is not None:
+            has_sides(piece, at, sink)
+    for line, at in lines:
+        _check_name(line, piece.edge_names, at, sink)
+
+
+def has_sides(piece: Piece, at: Placed, sink: Sink) -> bool:
+    """Whether left and right can be told apart on a piece; where not, it is reported."""
+    if piece.cut is Cut.ALIKE:
+        sink.error("no-sides", at, piece=quoted(piece.id))
+    elif piece.worn is None:
+        sink.error("sides-unknown", at, piece=quoted(piece.id))
+    else:
+        return True
+    return False
+
+
+def _check_name(name: str, edges: Collection[str], at: Placed, sink: Sink) -> bool:
+    if name not in edges:
+        return True
+    sink.error("name-of-edge", at, name=quoted(name))
+    return False
+
+
+def read_slits(node: Node | None, units: str, sink: Sink) -> tuple[CutSlit, ...]:
     """Read ``slits:``, each with the two edges between which it begins."""
     if node is None:
         return ()
     table = fields.mapping(node, sink, words="expected-slits")
+    if table is not None and not table.pairs:
+        sink.error("wrong-type", node, words="expected-slits", found="`{}`")
     pairs = table.pairs if table is not None else ()
-    found = [(_slit(pair, units, sink), pair.value) for pair in pairs]
-    return tuple((slit, at) for slit, at in found if slit is not None)
+    found = {pair.key: _slit(pair, units, sink) for pair in reversed(pairs)}
+    return tuple(slit for slit in reversed(found.values()) if slit is not None)
 
 
-def _slit(pair: Pair, units: str, sink: Sink) -> Slit | None:
-    table: MappingNode | None = fields.mapping(pair.value, sink, words="expected-slits")
+def _slit(pair: Pair, units: str, sink: Sink) -> CutSlit | None:
+    table: MappingNode | None = fields.mapping(pair.value, sink, words="expected-slit")
     if table is None or not check_name(pair.key, pair, sink):
         return None
     keys = keys_of(Section.SLIT)
     found = fields.read_fields(table, keys, sink)
     fields.check_required(found, keys, pair, sink)
-    length: Length | None = fields.length(found.get("length"), sink, units)
+    length = fields.length(found.get("length"), sink, units)
     written = fields.text(found.get("at"), sink)
     if written is None:
         return None
@@ -88,33 +140,48 @@ def _slit(pair: Pair, units: str, sink: Sink) -> Slit | None:
     if len(names) != 2 or not all(names):
         sink.error("unreadable-slit", found["at"], found=found_instead(found["at"]))
         return None
-    return Slit(clean(pair.key), names[0], names[1], length)
+    return CutSlit(Slit(clean(pair.key), names[0], names[1], length), pair, found["at"])
 
 
 def with_slits(
-    edges: tuple[Edge, ...], cut: Cut, slits: Iterable[tuple[Slit, Node]], sink: Sink
+    edges: tuple[Edge, ...], piece: Piece, slits: Iterable[CutSlit], sink: Sink
 ) -> tuple[Edge, ...]:
     """Add the two edges of each slit; one, where it lies on the fold of a piece."""
-    for slit, at in slits:
-        if any(edge.name == slit.name for edge in edges):
-            sink.error("slit-like-edge", at, name=quoted(slit.name))
+    for slit, name_at, at in slits:
+        names = [edge.name for edge in edges]
+        if not _check_name(slit.name, names, name_at, sink):
             continue
-        added = _with_slit(edges, cut, slit)
+        added = _with_slit(edges, piece.cut, slit)
         if added is None:
-            sink.error("slit-nowhere", at, before=quoted(slit.before), after=quoted(slit.after))
+            _report_slit(slit, piece, names, at, sink)
         else:
             edges = added
     return edges
 
 
+def _report_slit(slit: Slit, piece: Piece, names: list[str], at: Node, sink: Sink) -> None:
+    """Say which edge is unknown, or that the two are no neighbours."""
+    known = [*names, FOLD] if piece.cut is Cut.FOLD else names
+    unknown = dict.fromkeys(name for name in (slit.before, slit.after) if name not in known)
+    for name in unknown:
+        fix = sink.suggest(name, dict.fromkeys(known), "fix-no-edges")
+        sink.error("unknown-edge", at, piece=quoted(piece.id), edge=quoted(name), fix=fix)
+    if not unknown:
+        sink.error("slit-nowhere", at, before=quoted(slit.before), after=quoted(slit.after))
+
+
 def _with_slit(edges: tuple[Edge, ...], cut: Cut, slit: Slit) -> tuple[Edge, ...] | None:
     side = Edge(slit.name, is_slit=True)
-    if cut is Cut.FOLD and slit.before == FOLD and edges and edges[0].name == slit.after:
+    names = [edge.name for edge in edges]
+    ends = (names[-1:], names[:1])
+    if cut is Cut.FOLD and (slit.before, [slit.after]) == (FOLD, ends[1]):
         return (side, *edges)
-    if cut is Cut.FOLD and slit.after == FOLD and edges and edges[-1].name == slit.before:
+    if cut is Cut.FOLD and ([slit.before], slit.after) == (ends[0], FOLD):
         return (*edges, side)
     for place in range(1, len(edges)):
-        if (edges[place - 1].name, edges[place].name) == (slit.before, slit.after):
+        if (names[place - 1], names[place]) == (slit.before, slit.after):
             after = edges[place]._replace(at_mark=False)
             return (*edges[:place], side, side, after, *edges[place + 1 :])
+    if cut is not Cut.FOLD and ([slit.before], [slit.after]) == ends:
+        return (*edges, side, side)
     return None

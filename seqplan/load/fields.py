@@ -159,9 +159,13 @@ def listed(node: Node | None, read: Callable[[Node], T | None], sink: Sink) -> l
         return []
     if isinstance(node, ListNode) and not node.items:
         sink.error("empty-list", node)
-    items = node.items if isinstance(node, ListNode) else (node,)
-    values = [(read(item), item) for item in items]
+    values = [(read(item), item) for item in items_of(node)]
     return [(value, item) for value, item in values if value is not None]
+
+
+def items_of(node: Node) -> tuple[Node, ...]:
+    """The items of a list; what is no list is its own only item."""
+    return node.items if isinstance(node, ListNode) else (node,)
 
 
 def names_of(

@@ -4,7 +4,14 @@ from dataclasses import replace
 
 from seqplan.base.path import Span
 from seqplan.load import fields
-from seqplan.load.choices import read_choices, read_recipes, read_sizes, read_waivers
+from seqplan.load.choices import (
+    Sizes,
+    read_choices,
+    read_recipes,
+    read_sizes,
+    read_waivers,
+    warn_of_options_alike,
+)
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.materials import Offer, read_fabrics, read_notions, read_stations
 from seqplan.load.names import Names, names_in, read_names
@@ -29,6 +36,7 @@ def read_garment(root: Node, sink: Sink) -> Garment | None:
     top = Span(root.span.line, root.span.column, root.span.line, root.span.column + 1)
     fields.check_required(found, keys, Spot(top), sink)
     units = fields.choice(found.get("units"), sink, keys["units"]) or "cm"
+    sizes = read_sizes(found.get("sizes"), sink)
     wearer = fields.choice(found.get("wearer"), sink, keys["wearer"])
     garment = Garment(
         name=fields.text(found.get("garment"), sink) or "",
@@ -39,12 +47,15 @@ def read_garment(root: Node, sink: Sink) -> Garment | None:
         allowance=fields.length(found.get("allowance"), sink, units),
         wearer=Wearer(wearer) if wearer else None,
         not_shown=_not_shown(found.get("not shown"), sink),
-        sizes=read_sizes(found.get("sizes"), sink),
+        sizes=sizes.in_order,
     )
-    garment = _with_sections(garment, root, sink)
+    garment = _with_sections(garment, sizes, root, sink)
     entries = names_in(root.get("operations"), "fix-no-operations")
     garment = replace(garment, waivers=read_waivers(found.get("waive"), entries, sink))
-    return None if sink.has_errors else garment
+    if sink.has_errors:
+        return None
+    warn_of_options_alike(garment, root, sink)
+    return garment
 
 
 def _not_shown(node: Node | None, sink: Sink) -> tuple[str, ...]:
@@ -53,17 +64,17 @@ def _not_shown(node: Node | None, sink: Sink) -> tuple[str, ...]:
     return tuple(word for word, _ in found)
 
 
-def _with_sections(garment: Garment, root: MappingNode, sink: Sink) -> Garment:
+def _with_sections(garment: Garment, sizes: Sizes, root: MappingNode, sink: Sink) -> Garment:
     """Read the sections in the order in which they name one another."""
     table = {name: fields.table(root.get(name), sink) for name in _SECTIONS}
-    choices = read_choices(table["choices"], sink)
+    choices = read_choices(root.get("choices"), table["choices"], sink)
     recipes = read_recipes(table["recipes"], sink)
     fabrics = read_fabrics(table["fabrics"], sink)
     fabric_names = names_in(root.get("fabrics"), "fix-no-fabrics")
     piece_names = names_in(root.get("pieces"), "fix-no-pieces")
     around = Around(piece_names, fabric_names, choices, garment.units)
     pieces = read_pieces(table["pieces"], around, sink)
-    notions = read_notions(table["notions"], sink, Offer(garment.units, garment.sizes, choices))
+    notions = read_notions(table["notions"], sink, Offer(garment.units, sizes, choices))
     stations = read_stations(table["stations"], sink)
     operations = table["operations"]
     deeds = find_deeds(read_names(operations, sink) if operations is not None else [], sink)
@@ -79,14 +90,14 @@ def _with_sections(garment: Garment, root: MappingNode, sink: Sink) -> Garment:
         entries=names_in(root.get("operations"), "fix-no-operations"),
         piece=pieces,
         notion={notion.id: notion for notion in notions},
-        verbs={deed.pair.key: deed.verb for deed in deeds if deed.verb is not None},
+        verbs={deed.pair.key: deed.verb for deed in deeds},
         all_pieces=tuple(piece.id for piece in pieces.values()),
         choices=choices,
-        own_seams=tuple(own.id for own in recipes),
+        own_seams=names_in(root.get("recipes"), ""),
     )
     return replace(
         garment,
-        choices=tuple(choices.values()),
+        choices=tuple(choices.choice.values()),
         recipes=recipes,
         fabrics=fabrics,
         pieces=tuple(pieces.values()),

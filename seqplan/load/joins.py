@@ -2,11 +2,12 @@
 
 import re
 
-from seqplan.base.ids import EntryId, NotionId, PieceId
+from seqplan.base.ids import EntryId
+from seqplan.base.measure import format_written
 from seqplan.load import fields, resolve
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
-from seqplan.load.names import clean, report_unknown
+from seqplan.load.names import clean, report_twice, report_unknown
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.resolve import Run
 from seqplan.load.scope import Scope
@@ -50,10 +51,16 @@ def is_edges(node: Node) -> bool:
 
 
 def topstitch(node: Node | None, scope: Scope) -> str | None:
-    """Read ``topstitch: yes``, a distance, or the side on which it is done."""
+    """Read ``topstitch: yes``, a distance, or the side on which it is done.
+
+    A distance gets its unit; what begins like one has to be one.
+    """
     written = fields.text(node, scope.sink)
     if written is None or written.casefold() in {"no", "false"}:
         return None
+    if written[0].isdigit() or written[0] in "-.":
+        measure = fields.length(node, scope.sink, scope.units)
+        return format_written(measure) if measure is not None else None
     return "yes" if written.casefold() in {"yes", "true"} else written
 
 
@@ -62,43 +69,65 @@ def _kind(node: Node | None, entry: Entry, scope: Scope) -> tuple[SeamKind, str 
     written = fields.text(node, scope.sink) if entry.verb is Verb.SEW else None
     if node is None or written is None:
         return SeamKind.PLAIN, None
-    if written in scope.own_seams:
-        return SeamKind.OWN, written
+    name, own = clean(written), scope.own_seams
+    if name in own.names:
+        return SeamKind.OWN, name
     key = keys_with(entry.verb)["as"]
-    key = key._replace(choices=(*key.choices, *scope.own_seams))
+    if not own.is_known and name.casefold() not in {word.casefold() for word in key.choices}:
+        return SeamKind.PLAIN, None
+    key = key._replace(choices=(*key.choices, *own.names))
     word = fields.choice(node, scope.sink, key)
+    if word in own.names:
+        return SeamKind.OWN, word
     return (SeamKind(word) if word else SeamKind.PLAIN), None
 
 
 def _caught(node: Node | None, sides: Run, scope: Scope) -> tuple[Caught, ...]:
     """Read ``between:``: what is caught, alone or with the edge at which it is."""
+    sink = scope.sink
     if isinstance(node, MappingNode):
-        found = [_caught_at(pair, sides, scope) for pair in node.pairs]
-        return tuple(caught for caught in found if caught is not None)
-    read = fields.listed(node, lambda item: _caught_thing(item, scope), scope.sink)
-    return tuple(caught for caught, _ in read)
+        if not node.pairs:
+            sink.error("wrong-type", node, words="expected-caught", found="`{}`")
+        read = [_caught_at(pair, sides, scope) for pair in node.pairs]
+        return tuple(caught for caught in read if caught is not None)
+    found: dict[Caught, None] = {}
+    for caught, item in fields.listed(node, lambda item: _caught_thing(item, sides, scope), sink):
+        if caught in found and isinstance(item, Scalar):
+            report_twice(clean(item.text), item, sink)
+        found.setdefault(caught)
+    return tuple(found)
 
 
 def _caught_at(pair: Pair, sides: Run, scope: Scope) -> Caught | None:
     """One line of a mapping: what is caught, and where."""
     key = Scalar(pair.key, pair.span, pair.path)
-    caught, at = _caught_thing(key, scope), resolve.edge_ref(pair.value, scope)
+    caught, at = _caught_thing(key, sides, scope), resolve.edge_ref(pair.value, scope)
     if caught is None or at is None:
         return None
-    if at not in sides:
+    if sides and not _is_among(at, sides):
         scope.sink.error("caught-elsewhere", pair.value, edge=quoted(str(at)))
         return None
     return caught._replace(at=at)
 
 
-def _caught_thing(node: Node, scope: Scope) -> Caught | None:
+def _caught_thing(node: Node, sides: Run, scope: Scope) -> Caught | None:
+    """An edge, a piece or a notion; a side of the seam cannot be caught in it."""
     if is_edges(node):
         ref = resolve.edge_ref(node, scope)
+        if ref is not None and _is_among(ref, sides):
+            scope.sink.error("caught-in-itself", node, edge=quoted(str(ref)))
+            return None
         return Caught(edge=ref) if ref else None
-    if isinstance(node, Scalar) and clean(node.text) in scope.pieces.names:
-        return Caught(piece=PieceId(clean(node.text)))
-    name = scope.known(node, scope.notions, "unknown-notion")
-    return Caught(notion=NotionId(name)) if name else None
+    notion, piece = resolve.notion_or_piece(node, scope)
+    return Caught(notion=notion, piece=piece) if notion or piece else None
+
+
+def _is_among(ref: EdgeRef, sides: Run) -> bool:
+    """Whether an edge is one of those of a seam, or a copy of one."""
+    return any(
+        (ref.piece, ref.edge) == (side.piece, side.edge) and side.hand in {None, ref.hand}
+        for side in sides
+    )
 
 
 def ring_or_flat(entry: Entry, found: Fields, scope: Scope) -> tuple[SeamMethod | None, bool]:

@@ -146,7 +146,9 @@ _PARTIAL = (
 """Verbs that may mean a part of an edge only."""
 
 _RING_OR_FLAT = ("in the round", "flat")
-_SEAMS = tuple(kind.value for kind in SeamKind if kind is not SeamKind.OWN)
+SEAMS: Final = tuple(kind.value for kind in SeamKind if kind is not SeamKind.OWN)
+"""The usual kinds of seam; the author's own are called otherwise."""
+
 
 _TOP = partial(Key, section=Section.GARMENT)
 _FABRIC = partial(Key, section=Section.FABRIC)
@@ -160,17 +162,13 @@ _ENTRY = partial(Key, section=Section.OPERATION)
 _VERB = partial(Key, section=Section.OPERATION, is_required=True, is_verb=True)
 
 
-def _planned(
-    section: Section, *names: str, verbs: tuple[Verb, ...] = (), is_verb: bool = False
-) -> tuple[Key, ...]:
+def _planned(section: Section, *names: str) -> tuple[Key, ...]:
     return tuple(
         Key(
             section=section,
             name=name,
             takes=Takes.TEXT,
             help="Planned: not looked at yet.",
-            verbs=verbs,
-            is_verb=is_verb,
             status=Status.PLANNED,
         )
         for name in names
@@ -421,7 +419,7 @@ KEYS: Final[tuple[Key, ...]] = (
         name="as",
         takes=Takes.CHOICE,
         verbs=(Verb.SEW,),
-        choices=_SEAMS,
+        choices=SEAMS,
         help="How the seam is made; plain if it is left out.",
     ),
     _ENTRY(
@@ -446,8 +444,15 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(
         name="with",
         takes=Takes.PIECES,
-        verbs=(Verb.HOLD, Verb.BAND, *_PLACKET, Verb.WELT_POCKET, Verb.INSERT),
-        help="What is set on or laid along: a band, a placket, a layer, fly pieces.",
+        verbs=(Verb.HOLD, Verb.WELT_POCKET, Verb.INSERT),
+        help="What is laid along: a layer, a pocket bag, the pieces of a fly.",
+    ),
+    _ENTRY(
+        name="with",
+        takes=Takes.PIECES,
+        verbs=(Verb.BAND, *_PLACKET),
+        is_required=True,
+        help="The strips that are set on: a band, its two layers, an underlap and a tower.",
     ),
     _ENTRY(
         name="with",
@@ -507,8 +512,8 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(
         name="on",
         takes=Takes.PIECES,
-        verbs=(Verb.WAIT, Verb.STRAP),
-        help="What hangs; for straps, no more than a note.",
+        verbs=(Verb.WAIT,),
+        help="What hangs or dries.",
     ),
     _ENTRY(name="width", takes=Takes.LENGTH, verbs=(Verb.BOX_CORNER,), help="How wide it is."),
     _ENTRY(
@@ -626,7 +631,7 @@ def keys_with(verb: Verb) -> Keys:
 
 @cache
 def verb_keys() -> Keys:
-    """The keys that say what an operation does, planned ones among them."""
+    """The keys that say what an operation does."""
     return {key.name: key for key in KEYS if key.is_verb}
 
 

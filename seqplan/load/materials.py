@@ -5,9 +5,9 @@ from typing import NamedTuple
 from seqplan.base.ids import NotionId
 from seqplan.base.measure import Length
 from seqplan.load import fields
-from seqplan.load.choices import Choices, when
+from seqplan.load.choices import Choices, Sizes, when
 from seqplan.load.keys import Section, keys_of
-from seqplan.load.names import Names, read_names, report_unknown
+from seqplan.load.names import ALL, clean, read_names, report_unknown
 from seqplan.load.nodes import MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, listing, quoted
 from seqplan.model.garment import Fabric, Notion
@@ -19,6 +19,9 @@ _MINUTES_OF_NEW_STATION = 1
 def read_fabrics(table: MappingNode | None, sink: Sink) -> tuple[Fabric, ...]:
     """Read ``fabrics:``; a plain text is the kind."""
     pairs = read_names(table, sink) if table is not None else []
+    for pair in pairs:
+        if pair.key == ALL:
+            sink.error("reserved-name", pair, name=quoted(ALL))
     read = (_fabric(pair, sink) for pair in pairs)
     return tuple(fabric for fabric in read if fabric is not None)
 
@@ -27,7 +30,7 @@ class Offer(NamedTuple):
     """What a notion may depend on: sizes and choices; and the unit of bare lengths."""
 
     units: str
-    sizes: tuple[str, ...]
+    sizes: Sizes
     choices: Choices
 
 
@@ -101,18 +104,21 @@ def _by_size(node: Node | None, offer: Offer, sink: Sink) -> tuple[tuple[str, Le
     """Read ``{S: 20, M: 22}``; every size has to be there, and no other."""
     if not isinstance(node, MappingNode):
         return ()
-    found: dict[str, Length] = {}
-    known = Names(dict.fromkeys(offer.sizes), "fix-no-sizes")
+    if not node.pairs:
+        sink.error("unreadable-length", node, found="`{}`")
+        return ()
+    found: dict[str, Length | None] = {}
+    names, in_order = offer.sizes
     for pair in node.pairs:
-        measure = fields.length(pair.value, sink, offer.units)
-        if pair.key not in known:
-            report_unknown("unknown-size", pair.key, pair, known, sink)
-        elif measure is not None:
-            found.setdefault(pair.key, measure)
-    missing = [size for size in offer.sizes if node.get(size) is None]
-    if missing:
+        size = clean(pair.key)
+        found.setdefault(size, fields.length(pair.value, sink, offer.units))
+        if size not in names:
+            report_unknown("unknown-size", size, pair, names, sink)
+    missing = [size for size in in_order if size not in found]
+    if missing and names.is_known and all(size in names for size in found):
         sink.error("size-missing", node, sizes=listing(missing))
-    return tuple((size, found[size]) for size in offer.sizes if size in found)
+    read = ((size, found.get(size)) for size in in_order)
+    return tuple((size, measure) for size, measure in read if measure is not None)
 
 
 def _station(pair: Pair, usual: Station | None, sink: Sink) -> Station | None:

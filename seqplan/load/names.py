@@ -45,16 +45,30 @@ def clean(text: str) -> str:
 
 def check_name(name: str, at: Placed, sink: Sink) -> bool:
     """Report a name that cannot be one."""
+    if not check_title(name, at, sink):
+        return False
+    if name[0].isalnum() and all(_is_allowed(letter) for letter in name):
+        return True
+    _report_bad(name, at, sink)
+    return False
+
+
+def check_title(name: str, at: Placed, sink: Sink) -> bool:
+    """Report a name that cannot be one, though it may have spaces and marks: an option, a size."""
     if any(_turns_text(letter) for letter in name):
         sink.error("hidden-direction", at)
     elif len(name) > LONGEST_NAME:
         sink.error("long-name", at, name=quoted(name), limit=LONGEST_NAME)
-    elif not name or not name[0].isalnum() or not all(_is_allowed(letter) for letter in name):
-        better = "".join(letter if _is_allowed(letter) else "-" for letter in name).strip("-_")
-        sink.error("bad-name", at, name=quoted(name), better=quoted(better or "side-seam"))
+    elif not name:
+        _report_bad(name, at, sink)
     else:
         return True
     return False
+
+
+def _report_bad(name: str, at: Placed, sink: Sink) -> None:
+    better = "".join(letter if _is_allowed(letter) else "-" for letter in name).strip("-_")
+    sink.error("bad-name", at, name=quoted(name), better=quoted(better or "side-seam"))
 
 
 def warn_of_likeness(names: Iterable[tuple[str, Placed]], sink: Sink) -> None:

@@ -5,21 +5,21 @@ from typing import NamedTuple
 from seqplan.base.ids import EntryId
 from seqplan.load import fields
 from seqplan.load.entries import read_entry
-from seqplan.load.keys import Key, Status, keys_with, verb_keys
+from seqplan.load.keys import keys_with, verb_keys
 from seqplan.load.names import Names, report_unknown
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import Sink, listing, quoted
 from seqplan.model.entry import Entry, Verb
+from seqplan.model.variant import never_together
 
 
 class Deed(NamedTuple):
-    """An entry whose verb is known; ``verb`` is ``None`` for one that is not looked at yet."""
+    """An entry whose verb is known."""
 
     pair: Pair
     table: MappingNode
-    main: Pair
-    verb: Verb | None
+    verb: Verb
 
 
 def find_deeds(pairs: list[Pair], sink: Sink) -> list[Deed]:
@@ -28,10 +28,8 @@ def find_deeds(pairs: list[Pair], sink: Sink) -> list[Deed]:
     for pair in pairs:
         table = fields.mapping(pair.value, sink, words="expected-operation")
         main = _main_key(pair, table, sink) if table is not None else None
-        if table is None or main is None:
-            continue
-        is_planned = verb_keys()[main.key].status is Status.PLANNED
-        deeds.append(Deed(pair, table, main, None if is_planned else Verb(main.key)))
+        if table is not None and main is not None:
+            deeds.append(Deed(pair, table, Verb(main.key)))
     return deeds
 
 
@@ -39,12 +37,12 @@ def read_deeds(deeds: list[Deed], scope: Scope) -> tuple[Entry, ...]:
     """Read the fields of every entry, then see that what is used is made."""
     read: list[tuple[Entry, fields.Fields]] = []
     for deed in deeds:
-        entry_id = EntryId(deed.pair.key)
-        found = _fields(deed, scope)
-        entry = read_entry(entry_id, deed.verb or Verb.DO, found, scope)
-        read.append((entry, found))
-    is_whole = len(read) >= len(scope.entries.names) and all(deed.verb for deed in deeds)
-    _check_results(read, scope, is_whole=is_whole)
+        keys = keys_with(deed.verb)
+        found = fields.read_fields(deed.table, keys, scope.sink)
+        fields.check_required(found, keys, deed.pair, scope.sink)
+        read.append((read_entry(EntryId(deed.pair.key), deed.verb, found, scope), found))
+    _check_results(read, scope, is_whole=len(read) >= len(scope.entries.names))
+    _check_gaps(read, scope)
     return tuple(entry for entry, _ in read)
 
 
@@ -54,16 +52,13 @@ def _main_key(pair: Pair, table: MappingNode, sink: Sink) -> Pair | None:
     found = [item for item in table.pairs if item.key in verbs]
     found = list({item.key: item for item in reversed(found)}.values())[::-1]
     if not found:
-        built = [key.name for key in verbs.values() if key.status is Status.BUILT]
         others = [item.key for item in table.pairs if item.key not in keys_with(Verb.DO)]
-        fix = next((sink.suggest(name, built, "") for name in others), None)
+        fix = next((sink.suggest(name, verbs, "") for name in others), None)
         sink.error("no-verb", pair, entry=quoted(pair.key), fix=fix)
         return None
     leading = [item for item in found if all(_goes_with(other, item) for other in found)]
     if len(leading) == 1:
         return leading[0]
-    if verbs[found[0].key].status is Status.PLANNED:
-        return found[0]
     names = listing(item.key for item in found)
     sink.error("two-verbs", found[1], entry=quoted(pair.key), verbs=names)
     return None
@@ -73,42 +68,8 @@ def _goes_with(other: Pair, main: Pair) -> bool:
     """Whether a key that could be a verb is a plain key of the verb ``main``."""
     if other is main:
         return True
-    if verb_keys()[main.key].status is Status.PLANNED:
-        return False
     key = keys_with(Verb(main.key)).get(other.key)
     return key is not None and not key.is_verb
-
-
-def _fields(deed: Deed, scope: Scope) -> fields.Fields:
-    """The fields of an entry; for one with a planned verb, only those that all entries have."""
-    if deed.verb is not None:
-        keys = keys_with(deed.verb)
-        found = fields.read_fields(deed.table, keys, scope.sink)
-        fields.check_required(found, keys, deed.pair, scope.sink)
-        return found
-    scope.sink.warning(
-        "not-looked-at-yet", deed.main, words="verb-not-looked-at-yet", verb=quoted(deed.main.key)
-    )
-    everywhere: dict[str, Key] = {
-        name: key for name, key in keys_with(Verb.DO).items() if not key.verbs
-    }
-    known = tuple(pair for pair in deed.table.pairs if pair.key in everywhere)
-    rest = MappingNode(known, deed.table.span, deed.table.path)
-    found = dict(fields.read_fields(rest, everywhere, scope.sink))
-    words = f"{deed.main.key}: {_written(deed.main.value)}"
-    value = deed.main.value
-    found[Verb.DO.value] = Scalar(words, value.span, value.path)
-    found.setdefault("station", Scalar("table", deed.main.span, deed.main.path))
-    return found
-
-
-def _written(node: Node) -> str:
-    """The text of a node in one line."""
-    if isinstance(node, Scalar):
-        return node.text
-    if isinstance(node, ListNode):
-        return ", ".join(_written(item) for item in node.items)
-    return ", ".join(f"{pair.key}: {_written(pair.value)}" for pair in node.pairs)
 
 
 def _check_results(
@@ -116,15 +77,19 @@ def _check_results(
 ) -> None:
     """Report what is made twice, and what is used though nobody, or only the user, makes it.
 
+    Two entries may make the same thing where a choice is between them.
+
     Where some entries could not be read (not ``is_whole``), one of those may be the maker.
     """
     sink = scope.sink
-    makers: dict[str, EntryId] = {}
+    makers: dict[str, list[Entry]] = {}
     for entry, found in read:
         for name, at in _items(entry.makes, found.get("makes")):
-            maker = makers.setdefault(name, entry.id)
-            if maker != entry.id:
-                sink.error("made-twice", at, name=quoted(name), maker=quoted(maker))
+            others = makers.setdefault(name, [])
+            maker = next((m for m in others if not never_together(m.when, entry.when)), None)
+            if maker is not None:
+                sink.error("made-twice", at, name=quoted(name), maker=quoted(maker.id))
+            others.append(entry)
     known = Names(makers, "fix-nothing-made", is_known=is_whole)
     for entry, found in read:
         for name, at in _items(entry.uses, found.get("uses")):
@@ -132,6 +97,17 @@ def _check_results(
                 report_unknown("unknown-result", name, at, known, sink)
             elif name in entry.makes:
                 sink.error("uses-its-own", at, name=quoted(name), entry=quoted(entry.id))
+
+
+def _check_gaps(read: list[tuple[Entry, fields.Fields]], scope: Scope) -> None:
+    """Report a gap that is closed where none was left; free words may leave one."""
+    entries = {entry.id: entry for entry, _ in read}
+    for entry, found in read:
+        other = entries.get(entry.closes) if entry.closes else None
+        if other is None or other.verb is Verb.DO or other.gap or other.portion:
+            continue
+        words = "no-gap" if "gap" in keys_with(other.verb) else "no-gap-there"
+        scope.sink.error("no-gap", found["close"], words=words, entry=quoted(other.id))
 
 
 def _items(names: tuple[str, ...], node: Node | None) -> list[tuple[str, Node]]:

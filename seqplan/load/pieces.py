@@ -1,12 +1,12 @@
 """Pieces and their edges, with ``like:`` followed to the piece that has the edges."""
 
-from collections.abc import Iterable
 from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
 from seqplan.load.choices import Choices, when
 from seqplan.load.faces import (
+    check_face,
     fold_named,
     read_fullness,
     read_slits,
@@ -25,18 +25,26 @@ from seqplan.load.names import (
 )
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
-from seqplan.model.piece import Cut, Edge, Layer, Piece, Worn
+from seqplan.model.piece import Cut, Edge, Layer, Piece, Spot, Worn
 
 EDGE_LIMIT = 200
 _BAR = "|"
 
 
 class _Draft(NamedTuple):
-    """A piece as written: what it has itself, before ``like:`` is followed."""
+    """A piece as written: what it has itself, before ``like:`` is followed.
+
+    ``named`` are the edges that it names, with the places where it does; ``spots`` and ``lines``
+    come with theirs, too.
+    """
 
     piece: Piece
-    found: fields.Fields
+    has_cut: bool
     is_whole: bool
+    like_at: Node | None
+    named: tuple[tuple[str, Node], ...]
+    spots: tuple[tuple[Spot, Node], ...]
+    lines: tuple[tuple[str, Node], ...]
 
 
 class Around(NamedTuple):
@@ -60,59 +68,86 @@ def read_pieces(table: MappingNode | None, around: Around, sink: Sink) -> dict[s
     in_order = ((key, followed[key]) for key in drafts)
     pieces = {key: piece for key, piece in in_order if piece is not None}
     for key, piece in pieces.items():
-        found = drafts[key].found
-        _check_edges(piece, found.get("selvage"), _names_under(found.get("selvage")), sink)
-        for word, things in (("darts", piece.darts), ("pleats", piece.pleats)):
-            _check_edges(piece, found.get(word), [(thing.on, None) for thing in things], sink)
+        for name, at in drafts[key].named:
+            _check_edge(piece, name, at, sink)
+        check_face(piece, drafts[key].spots, drafts[key].lines, sink)
     return pieces
 
 
 def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
-    keys = keys_of(Section.PIECE)
+    """Read one piece; ``None`` where it has no keys."""
     if pair.key == ALL:
         sink.error("reserved-name", pair, name=quoted(ALL))
     table = fields.mapping(pair.value, sink, words="expected-piece")
     if table is None:
         return None
-    found = fields.read_fields(table, keys, sink)
-    given = [word for word in ("like", "edges", "strip") if word in found]
-    if len(given) > 1:
-        names = {"one": quoted(given[0]), "other": quoted(given[1])}
-        sink.error("edges-twice", found[given[1]], piece=quoted(pair.key), **names)
+    found = fields.read_fields(table, keys_of(Section.PIECE), sink)
+    like = _known(found.get("like"), around.names, "unknown-piece", sink)
+    piece = _cloth(pair, found, around, sink)._replace(like=PieceId(like) if like else None)
+    piece, is_whole = _shape(piece, found, around.units, sink)
+    selvage, lines = (_names_under(found.get(word), sink) for word in ("selvage", "lines"))
+    darts, pleats = (read_fullness(found.get(word), sink) for word in ("darts", "pleats"))
+    spots = read_spots(found.get("spots"), sink)
+    return _Draft(
+        piece._replace(
+            selvage=tuple(name for name, _ in selvage),
+            darts=tuple(item for item, _ in darts),
+            pleats=tuple(item for item, _ in pleats),
+            spots=tuple(spot for spot, _ in spots),
+            lines=tuple(name for name, _ in lines),
+        ),
+        has_cut="cut" in found,
+        is_whole=is_whole and not ("like" in found and like is None),
+        like_at=found.get("like"),
+        named=(*selvage, *((item.on, at) for item, at in (*darts, *pleats))),
+        spots=spots,
+        lines=lines,
+    )
+
+
+def _cloth(pair: Pair, found: fields.Fields, around: Around, sink: Sink) -> Piece:
+    """How a piece is cut, and from what, as yet without its edges."""
+    keys = keys_of(Section.PIECE)
     cut, copies = _cut(found.get("cut"), sink) or (Cut.ALIKE, 1)
-    edges = _edges(found.get("strip") or found.get("edges"), sink)
-    if "strip" in found and edges:
-        edges = fold_named(edges, found["strip"], sink)
-    slits = read_slits(found.get("slits"), around.units, sink)
-    if edges is not None and "like" not in found:
-        edges = with_slits(edges, cut, slits, sink)
     layer = fields.choice(found.get("layer"), sink, keys["layer"])
     worn = fields.choice(found.get("worn"), sink, keys["worn"])
-    like = _known(found.get("like"), around.names, "unknown-piece", sink)
-    lines = fields.names_of(found.get("lines"), lambda node: fields.name(node, sink), sink)
-    selvage = fields.names_of(found.get("selvage"), lambda node: fields.name(node, sink), sink)
-    piece = Piece(
+    return Piece(
         id=PieceId(pair.key),
-        edges=edges or (),
+        edges=(),
         cut=cut,
         copies=copies,
         fabric=_known(found.get("of"), around.fabrics, "unknown-fabric", sink),
         layer=Layer(layer) if layer else Layer.SHELL,
-        like=PieceId(like) if like else None,
         worn=Worn(worn) if worn else None,
-        selvage=tuple(name for name, _ in selvage),
-        darts=read_fullness(found.get("darts"), sink),
-        pleats=read_fullness(found.get("pleats"), sink),
-        spots=read_spots(found.get("spots"), sink),
-        lines=tuple(name for name, _ in lines),
-        slits=tuple(slit for slit, _ in slits),
-        is_strip="strip" in found,
         when=when(found.get("when"), around.choices, sink),
         note=fields.note(found.get("note"), sink),
         path=pair.path,
     )
-    is_whole = edges is not None and not ("like" in found and like is None)
-    return _Draft(piece, found, is_whole)
+
+
+def _shape(piece: Piece, found: fields.Fields, units: str, sink: Sink) -> tuple[Piece, bool]:
+    """The piece with its edges and slits, and whether all of them could be read."""
+    given = [word for word in ("like", "edges", "strip") if word in found]
+    given += ["slits"] if given[:1] == ["like"] and "slits" in found else []
+    if len(given) > 1:
+        names = {"one": quoted(given[0]), "other": quoted(given[1])}
+        sink.error("edges-twice", found[given[1]], piece=quoted(piece.id), **names)
+    edges = _edges(found.get("strip") or found.get("edges"), sink)
+    slits = read_slits(found.get("slits"), units, sink)
+    if edges and "strip" in found:
+        edges = fold_named(edges, found["strip"], sink)
+    if edges is not None and "like" not in found:
+        edges = with_slits(edges, piece, slits, sink)
+    shaped = piece._replace(
+        edges=edges or (),
+        slits=tuple(item.slit for item in slits),
+        is_strip="strip" in found,
+    )
+    return shaped, edges is not None
+
+
+def _names_under(node: Node | None, sink: Sink) -> tuple[tuple[str, Node], ...]:
+    return tuple(fields.names_of(node, lambda item: fields.name(item, sink), sink))
 
 
 def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None:
@@ -196,8 +231,9 @@ def _follow_likes(drafts: dict[str, _Draft], sink: Sink) -> dict[str, Piece | No
 def _report_circle(trail: list[str], first: str, drafts: dict[str, _Draft], sink: Sink) -> None:
     circle = trail[trail.index(first) :]
     words = "like-itself" if len(circle) == 1 else "like-circle"
-    at = drafts[first].found["like"]
-    sink.error(words, at, piece=quoted(first), circle=listing([*circle, first]))
+    at = drafts[first].like_at
+    if at is not None:
+        sink.error(words, at, piece=quoted(first), circle=listing([*circle, first]))
 
 
 def _with_edges(draft: _Draft, done: dict[str, Piece | None]) -> Piece | None:
@@ -208,30 +244,11 @@ def _with_edges(draft: _Draft, done: dict[str, Piece | None]) -> Piece | None:
     if other is None:
         return None
     piece = draft.piece._replace(edges=other.edges, is_strip=other.is_strip, slits=other.slits)
-    return piece if "cut" in draft.found else piece._replace(cut=other.cut, copies=other.copies)
+    return piece if draft.has_cut else piece._replace(cut=other.cut, copies=other.copies)
 
 
-def _names_under(node: Node | None) -> list[tuple[str, Placed | None]]:
-    """Each name of a list, with its place."""
-    items = node.items if isinstance(node, ListNode) else (node,)
-    return [
-        (clean(item.text), item) for item in items if isinstance(item, Scalar) and not item.is_empty
-    ]
-
-
-def _check_edges(
-    piece: Piece,
-    node: Node | None,
-    names: Iterable[tuple[str, Placed | None]],
-    sink: Sink,
-) -> None:
-    """Report names of edges that the piece does not have."""
-    known = Names(dict.fromkeys(piece.edge_names), "fix-no-edges")
-    for name, at in names:
-        if node is not None and name not in known:
-            _report_edge(piece, name, at or node, sink)
-
-
-def _report_edge(piece: Piece, name: str, at: Placed, sink: Sink) -> None:
-    fix = sink.suggest(name, piece.edge_names, "fix-no-edges")
-    sink.error("unknown-edge", at, piece=quoted(piece.id), edge=quoted(name), fix=fix)
+def _check_edge(piece: Piece, name: str, at: Node, sink: Sink) -> None:
+    """Report the name of an edge that the piece does not have."""
+    if name not in piece.edge_names:
+        fix = sink.suggest(name, piece.edge_names, "fix-no-edges")
+        sink.error("unknown-edge", at, piece=quoted(piece.id), edge=quoted(name), fix=fix)

@@ -2,10 +2,11 @@
 
 import re
 
-from seqplan.base.ids import PieceId
+from seqplan.base.ids import NotionId, PieceId
 from seqplan.base.measure import parse_length
 from seqplan.load import fields
-from seqplan.load.names import ALL, clean, report_unknown
+from seqplan.load.faces import has_sides
+from seqplan.load.names import ALL, clean, report_twice, report_unknown
 from seqplan.load.nodes import ListNode, Node, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import found_instead, listing, quoted
@@ -19,7 +20,7 @@ _PORTION = {
     True: re.compile(r"^(?P<length>.+?)\s+from\s+(?P<edge>\S+)$"),
     False: re.compile(r"^(?P<length>.+?)\s+before\s+(?P<edge>\S+)$"),
 }
-_HALF = re.compile(r"^(?P<piece>\S+)\s+half$")
+_TWO_WORDS = re.compile(r"^(?P<first>\S+)\s+(?P<second>\S.*)$")
 _HANDS = tuple(hand.value for hand in Hand)
 
 
@@ -70,48 +71,77 @@ def pieces(node: Node | None, scope: Scope) -> tuple[PieceId, ...]:
     """Read a piece, a list of pieces (``a + b`` is one too), or ``all``."""
     if isinstance(node, Scalar) and node.text.strip().casefold() == ALL:
         return scope.all_pieces
-    found = fields.names_of(_plus_as_list(node), lambda n: _piece_name(n, scope), scope.sink)
+    parted = _plus_as_list(node, scope)
+    found = fields.names_of(parted, lambda item: _piece_name(item, scope), scope.sink)
     return tuple(PieceId(name) for name, _ in found)
 
 
 def halved(node: Node | None, scope: Scope) -> tuple[tuple[PieceId, ...], tuple[PieceId, ...]]:
     """Read pieces, some of them with ``half`` after the name: all, and those."""
-    node = _plus_as_list(node)
-    items = node.items if isinstance(node, ListNode) else (node,) if node is not None else ()
+    node = _plus_as_list(node, scope)
     bare: list[Node] = []
-    half: list[PieceId] = []
-    for item in items:
-        match = _HALF.match(item.text.strip()) if isinstance(item, Scalar) else None
-        if match is not None and isinstance(item, Scalar):
-            item = item._replace(text=match["piece"])
-            half.append(PieceId(clean(match["piece"])))
-        bare.append(item)
-    whole = ListNode(tuple(bare), node.span, node.path) if isinstance(node, ListNode) else None
-    found = pieces(whole or (bare[0] if bare else node), scope)
-    return found, tuple(piece for piece in half if piece in found)
+    half: set[str] = set()
+    for item in fields.items_of(node) if node is not None else ():
+        match = _TWO_WORDS.match(item.text.strip()) if isinstance(item, Scalar) else None
+        if match is None or not isinstance(item, Scalar):
+            bare.append(item)
+        elif match["second"] != "half" or match["first"].casefold() == ALL:
+            scope.sink.error("half-wanted", item, found=found_instead(item))
+        else:
+            half.add(clean(match["first"]))
+            bare.append(item._replace(text=match["first"]))
+    if isinstance(node, ListNode) and (bare or not node.items):
+        found = pieces(node._replace(items=tuple(bare)), scope)
+    else:
+        found = pieces(bare[0], scope) if bare else ()
+    return found, tuple(piece for piece in found if piece in half)
+
+
+def notion_or_piece(node: Node | None, scope: Scope) -> tuple[NotionId | None, PieceId | None]:
+    """Read the name of a notion or of a piece; where both are called so, the notion."""
+    written = fields.text(node, scope.sink)
+    if node is None or written is None:
+        return None, None
+    name = clean(written)
+    if name in scope.notions.names or not scope.notions.is_known:
+        return NotionId(name), None
+    if name in scope.pieces:
+        return None, PieceId(name)
+    known = {**scope.notions.names, **scope.pieces.names}
+    if known:
+        fix = scope.sink.suggest(name, known, "")
+        scope.sink.error("unknown-thing", node, name=quoted(name), fix=fix)
+    else:
+        report_unknown("unknown-notion", name, node, scope.notions, scope.sink)
+    return None, None
 
 
 def places(node: Node | None, scope: Scope) -> tuple[Place, ...]:
     """Read pieces, sides of pieces, or places on them: ``band@left``, ``front.pocket``."""
-    found: dict[Place, None] = {}
-    for place, _ in fields.listed(node, lambda item: _place(item, scope), scope.sink):
-        found.setdefault(place)
-    return tuple(found)
+    return tuple(place for place, _ in _each_place(node, scope))
 
 
 def edges_or_places(node: Node | None, scope: Scope) -> tuple[Run, tuple[Place, ...]]:
     """Read a list in which edges, pieces and places on pieces may stand side by side."""
-    edges: dict[EdgeRef, None] = {}
-    spots: dict[Place, None] = {}
-    for place, item in fields.listed(node, lambda item: _place(item, scope), scope.sink):
+    edges: list[EdgeRef] = []
+    spots: list[Place] = []
+    for place, _ in _each_place(node, scope):
         piece = scope.piece.get(place.piece)
         if place.name and piece is not None and place.name in piece.edge_names:
-            ref = edge_ref(item, scope)
-            if ref is not None:
-                edges.setdefault(ref)
+            edges.append(EdgeRef(place.piece, place.name, place.hand))
         else:
-            spots.setdefault(place)
+            spots.append(place)
     return tuple(edges), tuple(spots)
+
+
+def _each_place(node: Node | None, scope: Scope) -> list[tuple[Place, Node]]:
+    """Every place once; one that stands twice is reported."""
+    found: dict[Place, Node] = {}
+    for place, item in fields.listed(node, lambda item: _place(item, scope), scope.sink):
+        if place in found:
+            report_twice(str(place), item, scope.sink)
+        found.setdefault(place, item)
+    return list(found.items())
 
 
 def _place(node: Node, scope: Scope) -> Place | None:
@@ -121,30 +151,57 @@ def _place(node: Node, scope: Scope) -> Place | None:
         return None
     where, at, side = written.partition("@")
     piece_name, dot, name = (clean(part) for part in where.partition("."))
+    if not piece_name or (dot and not name):
+        scope.sink.error("unreadable-place", node, found=found_instead(node))
+        return None
     if piece_name not in scope.pieces:
         report_unknown("unknown-piece", piece_name, node, scope.pieces, scope.sink)
         return None
-    piece = scope.piece.get(piece_name)
     hand = _hand(side.strip(), node, scope) if at else None
-    if piece is None:
-        return Place(PieceId(piece_name), name or None, hand)
-    spots = [*(spot.name for spot in piece.spots), *piece.lines, *piece.edge_names]
-    if dot and name not in spots:
-        fix = scope.sink.suggest(name, spots, "fix-no-spots")
-        words = {"piece": quoted(piece.id), "spot": quoted(name)}
+    if at and hand is None:
+        return None
+    piece = scope.piece.get(piece_name)
+    place = Place(PieceId(piece_name), name or None, hand)
+    return place if piece is None or _is_on(piece, place, node, scope) else None
+
+
+def _is_on(piece: Piece, place: Place, node: Node, scope: Scope) -> bool:
+    """Whether a piece has such a place, on such a side; where not, it is reported."""
+    hands = {spot.hand for spot in piece.spots if spot.name == place.name}
+    names = [*(spot.name for spot in piece.spots), *piece.lines, *piece.edge_names]
+    if place.name is not None and place.name not in names:
+        fix = scope.sink.suggest(place.name, dict.fromkeys(names), "fix-no-spots")
+        words = {"piece": quoted(piece.id), "spot": quoted(place.name)}
         scope.sink.error("unknown-spot", node, fix=fix, **words)
-        return None
-    if hand is not None and not _has_sides(piece, node, scope):
-        return None
-    return Place(PieceId(piece_name), name or None, hand)
+        return False
+    if place.hand is None:
+        return True
+    if hands and not hands & {None, place.hand}:
+        side = "left" if place.hand is Hand.RIGHT else "right"
+        words = {"spot": quoted(f"{piece.id}.{place.name}"), "side": quoted(f"@{side}")}
+        scope.sink.error("spot-on-other-side", node, **words)
+        return False
+    return has_sides(piece, node, scope.sink)
 
 
-def _plus_as_list(node: Node | None) -> Node | None:
-    """``stand + stand-inner`` as a list of two."""
-    if not isinstance(node, Scalar) or "+" not in node.text:
+def _plus_as_list(node: Node | None, scope: Scope) -> Node | None:
+    """``stand + stand-inner`` as two items of a list, alone or among others."""
+    if node is None or not any(_has_plus(item) for item in fields.items_of(node)):
         return node
-    parts = [part.strip() for part in node.text.split("+")]
-    return ListNode(tuple(node._replace(text=part) for part in parts), node.span, node.path)
+    items: list[Node] = []
+    for item in fields.items_of(node):
+        parts = item.text.split("+") if isinstance(item, Scalar) and _has_plus(item) else []
+        if parts and not all(part.strip() for part in parts):
+            scope.sink.error("plus-without-piece", item, found=found_instead(item))
+        elif isinstance(item, Scalar) and parts:
+            items += (item._replace(text=part.strip()) for part in parts)
+        else:
+            items.append(item)
+    return ListNode(tuple(items), node.span, node.path) if items else None
+
+
+def _has_plus(node: Node) -> bool:
+    return isinstance(node, Scalar) and "+" in node.text
 
 
 def portion(node: Node | None, of: Run, scope: Scope, *, is_named_part: bool) -> Portion | None:
@@ -198,18 +255,7 @@ def _is_sound(ref: EdgeRef, node: Node, scope: Scope) -> bool:
         names = {"piece": quoted(piece.id), "edge": quoted(ref.edge)}
         scope.sink.error("unknown-edge", node, fix=fix, **names)
         return False
-    return ref.hand is None or _has_sides(piece, node, scope)
-
-
-def _has_sides(piece: Piece, node: Node, scope: Scope) -> bool:
-    """Whether left and right can be told apart on a piece; where not, it is reported."""
-    if piece.cut is Cut.ALIKE:
-        scope.sink.error("no-sides", node, piece=quoted(piece.id))
-    elif piece.worn is None:
-        scope.sink.error("sides-unknown", node, piece=quoted(piece.id))
-    else:
-        return True
-    return False
+    return ref.hand is None or has_sides(piece, node, scope.sink)
 
 
 def _check_neighbour(neighbour: str, of: Run, node: Node, scope: Scope) -> None:

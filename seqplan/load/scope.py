@@ -49,7 +49,7 @@ class Scope(NamedTuple):
     verbs: Mapping[str, Verb]
     all_pieces: tuple[PieceId, ...]
     choices: Choices
-    own_seams: tuple[str, ...]
+    own_seams: Names
 
     def known(self, node: Node | None, names: Names, slug: str) -> str | None:
         """Read a name that has to be one of ``names``."""

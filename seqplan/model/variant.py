@@ -56,6 +56,18 @@ def holds(when: When, picks: Picks) -> bool:
     return _failing(when, picks) is None
 
 
+def never_together(one: When, other: When) -> bool:
+    """Whether two things are never there both, because they want other options of one choice.
+
+    >>> never_together((("view", "plain"),), (("view", "lined"),))
+    True
+    >>> never_together((("view", "plain"),), (("length", "long"),))
+    False
+    """
+    ours, theirs = (_options(when) for when in (one, other))
+    return any(not ours[choice] & theirs[choice] for choice in ours.keys() & theirs.keys())
+
+
 def choose(garment: Garment, picks: Picks) -> Garment:
     """Give the garment with what belongs to the picks, and nothing else.
 
@@ -136,6 +148,13 @@ def _full(garment: Garment, picks: Picks) -> dict[str, str]:
     offered = {choice.id: choice.options for choice in garment.choices}
     good = {name: pick for name, pick in picks.items() if pick in offered.get(name, ())}
     return {**default_picks(garment), **good}
+
+
+def _options(when: When) -> dict[str, set[str]]:
+    options: dict[str, set[str]] = {}
+    for choice, option in when:
+        options.setdefault(choice, set()).add(option)
+    return options
 
 
 def _failing(when: When, picks: Picks) -> str | None:

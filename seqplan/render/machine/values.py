@@ -216,7 +216,7 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.LENGTH: _MEASURE,
     Takes.LENGTH_BY_SIZE: _object_or({"additionalProperties": _MEASURE}, _MEASURE),
     Takes.NUMBER: _number,
-    Takes.HOURS: _written(r"[0-9]{1,4}(\s*(h|hours?))?", "hours", "integer"),
+    Takes.HOURS: _written(r"[0-9]{1,4}(\s*(h|hours?|days?))?", "hours", "integer"),
     Takes.YES_NO: {
         "anyOf": [_words("yes-no", "yes", "no", also=("true", "false")), {"type": "boolean"}]
     },
@@ -258,6 +258,6 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.FULLNESS: _one_or_more(_object_or(section_reference(Section.FULLNESS), _NAME_ALONE)),
     Takes.SPOTS: _one_or_more(_written(rf"{_NAME}{_SIDE}", "spot", "integer")),
     Takes.SLITS: _named(section_reference(Section.SLIT)),
-    Takes.WHEN: {"type": "object", "additionalProperties": _TEXT},
-    Takes.WAIVERS: {"type": "array", "items": section_reference(Section.WAIVER)},
+    Takes.WHEN: {"type": "object", "additionalProperties": _one_or_more(_TEXT)},
+    Takes.WAIVERS: _one_or_more(section_reference(Section.WAIVER)),
 }
