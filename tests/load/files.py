@@ -13,6 +13,10 @@ pieces:
   strap: {cut: 2, edges: [long, end, other, end]}
   pocket: {edges: [mouth, side, foot, side]}
   patch: {note: cut from what is left}
+  sleeve:
+    {cut: pair, edges: [cap, under, in | out, upper], slits: {vent: {at: in | out}}}
+  cuff:
+    {cut: pair, worn: front, strip: [attach, end, fold, end], spots: [tab, dot@left], lines: crease}
 """
 _NOTIONS = "notions:\n  zip: invisible zip\n  tape: {kind: elastic, width: 2}\n"
 _STATIONS = "stations:\n  iron: {minutes: 4}\n"
@@ -20,6 +24,7 @@ _OPERATIONS = """\
 operations:
   look: {do: Look the cloth over}
   channel: {casing: lining.waist, depth: 2.5}
+  bag: {sew: front.waist, to: strap.long, gap: 10}
 """
 
 

@@ -113,7 +113,7 @@ def test_a_key_twice_shows_both_places() -> None:
     (note,) = fault.notes
     assert note.span is not None
     assert fault.span is not None
-    assert note.span.line == fault.span.line - 2
+    assert note.span.line == fault.span.line - 3
 
 
 def test_bytes_that_are_no_text_are_placed_at_the_first_bad_one() -> None:

@@ -3,6 +3,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from load.strategies_garment import garments
 
 from seqplan.base.measure import parse_length
@@ -26,6 +27,18 @@ def test_a_garment_that_was_written_reads_back_equal(garment: Garment) -> None:
     assert errors == []
     assert loaded.garment == garment
     assert dump(loaded.garment) == text
+
+
+# A gap is closed that somebody left; elastic goes through a casing that somebody made.
+_TOGETHER = {Verb.CLOSE: [Verb.FINISH, Verb.DO], Verb.INSERT: [Verb.INSERT, Verb.CASING]}
+
+
+@pytest.mark.parametrize("verb", Verb)
+@settings(max_examples=6, deadline=None, suppress_health_check=list(HealthCheck))
+@given(data=st.data())
+def test_whatever_an_entry_says_reads_back_equal(verb: Verb, data: st.DataObject) -> None:
+    garment = data.draw(garments(_TOGETHER.get(verb, [verb]), least=2))
+    assert load_text(dump(garment)).garment == garment
 
 
 @pytest.mark.parametrize("path", [_SKIRT, *_GARMENTS], ids=lambda path: path.stem)

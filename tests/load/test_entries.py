@@ -3,10 +3,23 @@ from fractions import Fraction
 import pytest
 from load.files import file_with
 
+from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length
 from seqplan.load.document import load_text
-from seqplan.model.entry import Entry, Portion, SeamKind, Verb, ZipMethod
-from seqplan.model.piece import EdgeRef, Hand
+from seqplan.model.entry import (
+    Caught,
+    Closing,
+    Ends,
+    Entry,
+    Portion,
+    SeamKind,
+    SeamMethod,
+    Sides,
+    StrapMethod,
+    Verb,
+    ZipMethod,
+)
+from seqplan.model.piece import EdgeRef, Hand, Place
 
 
 def _entry(line: str, **lines: str) -> Entry:
@@ -40,7 +53,7 @@ def test_a_seam_is_plain_unless_it_says_otherwise() -> None:
     entry = _entry("sew: back.centre, part: 10 from opening, method: flat, press: open")
     assert (entry.seam, entry.to, entry.press_to) == (SeamKind.PLAIN, (), "open")
     assert entry.portion == Portion(_cm(10), "opening", True)
-    assert entry.is_flat
+    assert (entry.how, entry.sides, entry.gap) == (SeamMethod.FLAT, Sides.RIGHT_TOGETHER, None)
 
 
 def test_a_piece_after_to_means_its_edges_of_the_same_names() -> None:
@@ -104,7 +117,9 @@ def test_an_edge_is_tacked_to_a_notion_or_an_operation() -> None:
 
 
 def test_all_means_all_pieces() -> None:
-    assert _entry("turn: all").pieces == ("front", "back", "lining", "strap", "pocket", "patch")
+    everything = "front back lining strap pocket patch sleeve cuff"
+    assert _entry("turn: all").pieces == tuple(everything.split())
+    assert _entry("pretreat: all").fabrics == ("canvas", "fusible")
     loaded = load_text("garment: x\noperations: {a: {fit: all}}\n")
     assert loaded.garment is not None
     assert loaded.garment.entries[0].pieces == ()
@@ -112,7 +127,7 @@ def test_all_means_all_pieces() -> None:
 
 def test_free_words_say_where_and_what_they_make() -> None:
     entry = _entry("do: Lay it  out, on: all, at: front.hem, makes: [loop, tie]")
-    assert (entry.words, entry.makes, len(entry.pieces)) == ("Lay it out", ("loop", "tie"), 6)
+    assert (entry.words, entry.makes, len(entry.pieces)) == ("Lay it out", ("loop", "tie"), 8)
     assert _entry("do: B, uses: loop}\n  y: {do: A, makes: loop").verb is Verb.DO
 
 
@@ -128,24 +143,146 @@ def test_what_all_operations_have_is_read() -> None:
     assert entry.path == ("operations", "x")
 
 
-@pytest.mark.parametrize(
-    ("line", "words", "station"),
-    [
-        ("slash: front.hem", "slash: front.hem", "table"),
-        ("buttonhole: [a, b], station: hand", "buttonhole: a, b", "hand"),
-        ("patch pocket: {a: b}, at: nowhere, open: x", "patch pocket: a: b", "table"),
-        ("band: front.hem, topstitch: 0.5", "band: front.hem", "table"),
-    ],
-)
-def test_a_planned_verb_counts_as_free_words(line: str, words: str, station: str) -> None:
-    loaded = load_text(file_with(operation=f"x: {{{line}, after: look}}"))
-    assert [item.slug for item in loaded.diagnostics] == ["not-looked-at-yet"]
-    assert loaded.garment is not None
-    entry = loaded.garment.entries[-1]
-    assert (entry.verb, entry.words, entry.station) == (Verb.DO, words, station)
-    assert entry.after == ("look",)
-
-
 def test_nobody_is_asked_who_makes_a_thing_while_some_operation_cannot_be_read() -> None:
     loaded = load_text(file_with(operation="x: {do: A, uses: loop}\n  y: {maeks: loop}"))
     assert [item.slug for item in loaded.diagnostics] == ["no-verb"]
+
+
+def test_half_the_width_of_a_strip_is_fused() -> None:
+    entry = _entry("fuse: [cuff half, pocket], with: fusible")
+    assert (entry.pieces, entry.half) == (("cuff", "pocket"), ("cuff",))
+    assert _entry("fuse: cuff half").half == ("cuff",)
+    assert _entry("fuse: front + cuff half").half == ("cuff",)
+
+
+def test_pieces_are_listed_with_commas_or_with_a_plus() -> None:
+    assert _entry("turn: front + back").pieces == ("front", "back")
+    assert _entry("turn: [front + back, lining]").pieces == ("front", "back", "lining")
+
+
+def test_what_is_caught_in_a_seam_is_an_edge_a_piece_or_a_notion() -> None:
+    entry = _entry("sew: front.waist, to: back.waist, between: [strap.end, pocket, tape]")
+    assert [(str(c.edge or c.piece or c.notion), c.at) for c in entry.between] == [
+        ("strap.end", None),
+        ("pocket", None),
+        ("tape", None),
+    ]
+    assert entry.between[0] == Caught(edge=_ref("strap.end"))
+
+
+def test_what_is_caught_may_say_at_which_edge() -> None:
+    line = "sew: [front.waist, front.side], to: back, between: {strap.end: front.waist@left}"
+    (caught,) = _entry(line).between
+    assert (str(caught.edge), str(caught.at)) == ("strap.end", "front.waist@left")
+
+
+def _ref(name: str) -> EdgeRef:
+    piece, _, edge = name.partition(".")
+    return EdgeRef(_entry(f"turn: {piece}").pieces[0], edge)
+
+
+@pytest.mark.parametrize(
+    ("written", "kept"),
+    [
+        ("yes", "yes"),
+        ("True", "yes"),
+        ("no", None),
+        ("0.5", "0.5 cm"),
+        ("1/4 in", "1/4 in"),
+        ("on the yoke", "on the yoke"),
+    ],
+)
+def test_topstitching_tells_a_distance_from_a_side(written: str, kept: str | None) -> None:
+    assert _entry(f"sew: back.centre, topstitch: {written}").topstitch == kept
+
+
+def test_a_seam_of_the_authors_own_is_known_by_its_name() -> None:
+    recipes = "recipes: {house seam: [sew, press]}"
+    entry = _entry("sew: back.centre, as: house seam", top=recipes)
+    assert (entry.seam, entry.own_seam) == (SeamKind.OWN, "house seam")
+    entry = _entry("sew: back.centre, as: House  Seam", top=recipes)
+    assert (entry.seam, entry.own_seam) == (SeamKind.OWN, "house seam")
+    assert _entry("sew: back.centre, as: french", top=recipes).seam is SeamKind.FRENCH
+
+
+def test_bands_and_bindings_are_read() -> None:
+    band = _entry(
+        "band: front.waist, with: strap + pocket, ends: closed, close: by hand, from: wrong side,"
+        " flat: yes, topstitch: 0.2"
+    )
+    assert (band.partners, band.ends, band.closing) == (
+        ("strap", "pocket"),
+        Ends.CLOSED,
+        Closing.BY_HAND,
+    )
+    assert (band.from_wrong_side, band.is_flat, band.topstitch) == (True, True, "0.2 cm")
+    binding = _entry("bind: front.waist, with: tape")
+    assert (binding.notion, binding.partners, binding.from_wrong_side) == ("tape", (), False)
+    assert _entry("bind: front.waist, with: strap").partners == ("strap",)
+
+
+def test_pockets_and_places_are_read() -> None:
+    pocket = _entry("patch pocket: pocket, at: [front, back.hem], open: mouth")
+    assert (pocket.pieces, pocket.mouth) == (("pocket",), ("mouth",))
+    assert [str(place) for place in pocket.places] == ["front", "back.hem"]
+    welt = _entry("welt pocket: strap, with: pocket, at: cuff.dot@left")
+    assert (welt.pieces, welt.partners, str(welt.places[0])) == (
+        ("strap",),
+        ("pocket",),
+        "cuff.dot@left",
+    )
+    assert _entry("in-seam pocket: pocket, in: front.side").run[0].edge == "side"
+
+
+def test_buttonholes_are_on_pieces_on_sides_of_them_or_at_spots_lines_and_edges() -> None:
+    entry = _entry("buttonhole: [cuff@left, cuff.tab@right, cuff.crease, cuff.end], number: 3")
+    assert [str(place) for place in entry.places] == [
+        "cuff@left",
+        "cuff.tab@right",
+        "cuff.crease",
+        "cuff.end",
+    ]
+    assert entry.number == 3
+
+
+def test_things_are_attached_at_edges_and_places() -> None:
+    entry = _entry("attach: strap, to: [front.waist, cuff.tab, back], number: 2")
+    assert (entry.pieces, entry.notion, entry.number) == (("strap",), None, 2)
+    assert ([str(ref) for ref in entry.run], [str(place) for place in entry.places]) == (
+        ["front.waist"],
+        ["cuff.tab", "back"],
+    )
+    assert _entry("attach: zip, at: cuff@left").places == (Place(_id("cuff"), None, Hand.LEFT),)
+
+
+def _id(name: str) -> PieceId:
+    return PieceId(name)
+
+
+@pytest.mark.parametrize(
+    ("written", "hours"), [("24", 24), ("24 hours", 24), ("1h", 1), ("2 Days", 48), ("1 day", 24)]
+)
+def test_waiting_is_told_in_hours_or_days(written: str, hours: int) -> None:
+    entry = _entry(f"wait: {written}, on: front")
+    assert (entry.hours, entry.pieces) == (hours, ("front",))
+
+
+def test_what_is_closed_left_a_gap_or_is_told_in_free_words() -> None:
+    assert _entry("close: bag").closes == "bag"
+    assert _entry("close: look").closes == "look"
+    part = "sew: back.centre, part: 5 from hem"
+    assert _entry(f"close: y}}\n  y: {{{part}").verb is Verb.SEW
+
+
+def test_straps_slits_and_the_rest_are_read() -> None:
+    strap = _entry("strap: strap, method: folded, topstitch: yes")
+    assert (strap.strap, strap.topstitch) == (StrapMethod.FOLDED, "yes")
+    assert _entry("strap: strap").strap is StrapMethod.TURNED
+    assert str(_entry("slash: sleeve.vent").run[0]) == "sleeve.vent"
+    assert _entry("hold: front.waist, with: lining").partners == ("lining",)
+    assert _entry("box corner: [front.hem, front.side], width: 8").width == _cm(8)
+    assert _entry("open: zip").notion == "zip"
+    assert _entry("turn: front, through: the gap").through == "the gap"
+    assert _entry("insert: zip, in: back.opening, method: fly, with: strap").partners == ("strap",)
+    assert _entry("sew: back.centre, sides: wrong together").sides is Sides.WRONG_TOGETHER
+    assert _entry("do: A, picture: loop.svg").picture == "loop.svg"

@@ -17,8 +17,34 @@ _MAIN = {
     Verb.DO: "Look",
     Verb.SEW: "back.centre",
     Verb.BASTE: "back.centre",
+    Verb.PRETREAT: "canvas",
+    Verb.CUT: "front",
+    Verb.MARK: "front",
+    Verb.STRAP: "strap",
+    Verb.SLASH: "sleeve.vent",
+    Verb.TOWER_PLACKET: "sleeve.vent",
+    Verb.PATCH_POCKET: "pocket",
+    Verb.WELT_POCKET: "pocket",
+    Verb.IN_SEAM_POCKET: "pocket",
+    Verb.NEST: "lining",
+    Verb.ROLL: "front",
+    Verb.OPEN: "zip",
+    Verb.CLOSE: "bag",
+    Verb.WAIT: "24 hours",
+    Verb.SEND_OUT: "front",
 }
-_NEEDED = {Verb.INSERT: ", in: channel", Verb.ATTACH: ", at: front.hem", Verb.TACK: ", to: zip"}
+_NEEDED = {
+    Verb.INSERT: ", in: channel",
+    Verb.ATTACH: ", at: front.hem",
+    Verb.TACK: ", to: zip",
+    Verb.BAND: ", with: cuff",
+    Verb.BIND: ", with: tape",
+    Verb.TOWER_PLACKET: ", with: [cuff, strap]",
+    Verb.CONTINUOUS_PLACKET: ", with: cuff",
+    Verb.PATCH_POCKET: ", at: front",
+    Verb.WELT_POCKET: ", at: front",
+    Verb.IN_SEAM_POCKET: ", in: front.side",
+}
 
 
 def _line(verb: Verb, without: str = "") -> str:
@@ -80,6 +106,36 @@ def test_every_built_key_of_a_thing_is_read(section: Section, argument: str) -> 
         assert (f"{argument}s", "thing", key.name) in {item.path[:3] for item in loaded.diagnostics}
 
 
+@pytest.mark.parametrize(
+    ("section", "line", "path"),
+    [
+        (
+            Section.FULLNESS,
+            "thing: {{edges: [a, b], darts: {{{key}}}}}",
+            ("pieces", "thing", "darts"),
+        ),
+        (
+            Section.SLIT,
+            "thing: {{edges: [a, b], slits: {{vent: {{{key}}}}}}}",
+            ("pieces", "thing", "slits", "vent"),
+        ),
+    ],
+)
+def test_every_built_key_inside_a_piece_is_read(
+    section: Section, line: str, path: tuple[str, ...]
+) -> None:
+    for key in _built(section):
+        text = file_with(piece=line.format(key=f"{key.name}: {{strange: x}}"))
+        paths = {item.path[: len(path) + 1] for item in load_text(text).diagnostics}
+        assert (*path, key.name) in paths
+
+
+def test_every_built_key_of_a_waiver_is_read() -> None:
+    for key in _built(Section.WAIVER):
+        text = file_with(top=f"waive: [{{{key.name}: {{strange: x}}}}]")
+        assert ("waive", 0, key.name) in {item.path[:3] for item in load_text(text).diagnostics}
+
+
 def test_planned_keys_are_warned_of_and_let_the_garment_through() -> None:
     for key in KEYS:
         if key.status is Status.PLANNED and not key.is_verb and key.section is Section.OPERATION:
@@ -123,6 +179,6 @@ def test_every_verb_of_the_model_is_in_the_table() -> None:
 
 
 def test_a_key_names_the_verbs_that_it_goes_with() -> None:
-    assert verbs_with("gap") == (Verb.CASING,)
-    assert verbs_with("with") == (Verb.FUSE,)
+    assert verbs_with("overlap") == (Verb.INSERT,)
+    assert verbs_with("gap") == (Verb.SEW, Verb.CASING)
     assert verbs_with("nonsense") == ()

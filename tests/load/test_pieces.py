@@ -72,8 +72,22 @@ def test_pieces_outside_a_circle_that_lead_into_it_are_not_blamed() -> None:
 
 
 def test_a_piece_whose_shape_is_planned_says_so_before_its_edges_are_missed() -> None:
-    loaded = load_text(
-        file_with(piece="band: {strip: [attach, fold]}", operation="x: {hem: band.attach}")
-    )
+    loaded = load_text(file_with(piece="band: {shape: long}", operation="x: {hem: band.attach}"))
     assert [item.slug for item in loaded.diagnostics] == ["not-looked-at-yet", "unknown-edge"]
     assert loaded.diagnostics[1].fix == "It has no edges at all; list them under `edges:`."
+
+
+def test_a_strip_has_a_fold_that_is_never_raw() -> None:
+    piece = _piece("band: {strip: [attach, end, fold, end]}")
+    assert piece.is_strip
+    assert [(edge.name, edge.is_folded) for edge in piece.edges] == [
+        ("attach", False),
+        ("end", False),
+        ("fold", True),
+        ("end", False),
+    ]
+    assert _piece("flap: {like: cuff, layer: lining}").is_strip
+
+
+def test_an_edge_called_fold_is_a_plain_edge_where_the_piece_is_no_strip() -> None:
+    assert _piece("flap: {edges: [fold, end]}").edges[0] == Edge("fold")
