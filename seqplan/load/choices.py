@@ -150,7 +150,10 @@ def _title(node: Node, sink: Sink) -> str | None:
 
 
 def read_sizes(node: Node | None, sink: Sink) -> Sizes:
-    """Read ``sizes:``."""
+    """Read ``sizes:``; a text with commas was meant as a list."""
+    if isinstance(node, Scalar) and "," in node.text:
+        sink.error("sizes-in-a-row", node, found=quoted(node.text))
+        return Sizes(Names(none_words="fix-no-sizes", is_known=False), ())
     found = fields.names_of(node, lambda item: _title(item, sink), sink)
     in_order = tuple(name for name, _ in found)
     is_whole = node is None or _is_whole(node, in_order)
@@ -165,7 +168,7 @@ def read_waivers(node: Node | None, entries: Names, sink: Sink) -> tuple[Waiver,
 
 def _waiver(node: Node, entries: Names, sink: Sink) -> Waiver | None:
     keys = keys_of(Section.WAIVER)
-    table = fields.mapping(node, sink, words="expected-waiver")
+    table = fields.mapping_of(node, keys, sink, words="expected-waiver")
     if table is None:
         return None
     found = fields.read_fields(table, keys, sink)

@@ -10,9 +10,9 @@ from seqplan.load.choices import when
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
 from seqplan.load.names import ALL, clean, report_unknown
-from seqplan.load.nodes import Node, Scalar
+from seqplan.load.nodes import ListNode, Node, Scalar
 from seqplan.load.scope import Scope
-from seqplan.load.sink import quoted
+from seqplan.load.sink import found_instead, quoted
 from seqplan.model.entry import Closing, Ends, Entry, StrapMethod, Verb, ZipMethod
 from seqplan.words.say import say
 
@@ -141,6 +141,8 @@ def _set_on(entry: Entry, found: Fields, scope: Scope) -> Entry:
         is_flat=bool(fields.yes_no(found.get("flat"), sink)),
     )
     node = found.get("with")
+    if isinstance(node, ListNode) and len(node.items) == 1:
+        (node,) = node.items
     if entry.verb is Verb.BIND and isinstance(node, Scalar) and "+" not in node.text:
         notion, piece = resolve.notion_or_piece(node, scope)
         return entry._replace(notion=notion, partners=(piece,) if piece else ())
@@ -150,7 +152,7 @@ def _set_on(entry: Entry, found: Fields, scope: Scope) -> Entry:
 def _patch_pocket(entry: Entry, found: Fields, scope: Scope) -> Entry:
     sink = scope.sink
     piece = scope.known(found.get(entry.verb.value), scope.pieces, "unknown-piece")
-    names = fields.names_of(found.get("open"), lambda node: fields.name(node, sink), sink)
+    names = fields.names_of(found.get("open"), lambda node: fields.edge_name(node, sink), sink)
     known = scope.piece.get(piece or "")
     for name, at in names:
         if known is not None and name not in known.edge_names:
@@ -206,13 +208,13 @@ def _close(entry: Entry, found: Fields, scope: Scope) -> Entry:
 
 def _wait(entry: Entry, found: Fields, scope: Scope) -> Entry:
     """``wait: 24``, ``wait: 24 hours`` or ``wait: 2 days``."""
-    node = found.get("wait")
-    written = fields.text(node, scope.sink)
-    match = _HOURS.match(written) if written else None
-    in_days = match is not None and (match["unit"] or "").casefold().startswith("day")
-    hours = int(match["count"]) * (24 if in_days else 1) if match else 0
-    if not 1 <= hours <= _MOST_HOURS and node is not None and written is not None:
-        scope.sink.error("unreadable-hours", node, found=quoted(written))
+    node, hours = found.get("wait"), 0
+    if node is not None and not fields.is_empty(node, scope.sink):
+        match = _HOURS.match(node.text.strip()) if isinstance(node, Scalar) else None
+        if match is not None:
+            hours = int(match["count"]) * (24 if (match["unit"] or "h")[0] in "dD" else 1)
+        if not 1 <= hours <= _MOST_HOURS:
+            scope.sink.error("unreadable-hours", node, found=found_instead(node))
     return entry._replace(hours=hours or None, pieces=resolve.pieces(found.get("on"), scope))
 
 

@@ -6,7 +6,7 @@ from typing import NamedTuple
 from seqplan.load import fields
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.names import check_name, clean, report_twice
-from seqplan.load.nodes import MappingNode, Node, Pair, Placed, Scalar
+from seqplan.load.nodes import Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, quoted
 from seqplan.model.piece import Cut, Edge, Fullness, Hand, Piece, Slit, Spot
 from seqplan.words.say import say
@@ -47,15 +47,15 @@ def read_fullness(node: Node | None, sink: Sink) -> tuple[tuple[Fullness, Node],
 def _fullness(node: Node, sink: Sink) -> tuple[Fullness, Node] | None:
     """Darts or pleats, and the place where their edge is named."""
     if isinstance(node, Scalar):
-        name = fields.name(node, sink)
+        name = fields.edge_name(node, sink)
         return (Fullness(name), node) if name else None
-    table = fields.mapping(node, sink, words="expected-fullness")
+    keys = keys_of(Section.FULLNESS)
+    table = fields.mapping_of(node, keys, sink, words="expected-fullness")
     if table is None:
         return None
-    keys = keys_of(Section.FULLNESS)
     found = fields.read_fields(table, keys, sink)
     fields.check_required(found, keys, table, sink)
-    name = fields.name(found.get("on"), sink)
+    name = fields.edge_name(found.get("on"), sink)
     number = fields.number(found.get("number"), sink, keys["number"].bounds)
     return (Fullness(name, number or 1), found["on"]) if name else None
 
@@ -126,21 +126,21 @@ def read_slits(node: Node | None, units: str, sink: Sink) -> tuple[CutSlit, ...]
 
 
 def _slit(pair: Pair, units: str, sink: Sink) -> CutSlit | None:
-    table: MappingNode | None = fields.mapping(pair.value, sink, words="expected-slit")
+    keys = keys_of(Section.SLIT)
+    table = fields.mapping_of(pair.value, keys, sink, words="expected-slit")
     if table is None or not check_name(pair.key, pair, sink):
         return None
-    keys = keys_of(Section.SLIT)
     found = fields.read_fields(table, keys, sink)
     fields.check_required(found, keys, pair, sink)
     length = fields.length(found.get("length"), sink, units)
-    written = fields.text(found.get("at"), sink)
-    if written is None:
+    at = found.get("at")
+    if at is None or fields.is_empty(at, sink):
         return None
-    names = [clean(part) for part in written.split(_BAR)]
+    names = [clean(part) for part in at.text.split(_BAR)] if isinstance(at, Scalar) else []
     if len(names) != 2 or not all(names):
-        sink.error("unreadable-slit", found["at"], found=found_instead(found["at"]))
+        sink.error("unreadable-slit", at, found=found_instead(at))
         return None
-    return CutSlit(Slit(clean(pair.key), names[0], names[1], length), pair, found["at"])
+    return CutSlit(Slit(pair.key, names[0], names[1], length), pair, at)
 
 
 def with_slits(

@@ -102,6 +102,14 @@ def name(node: Node | None, sink: Sink) -> str | None:
     return cleaned if check_name(cleaned, node, sink) else None
 
 
+def edge_name(node: Node | None, sink: Sink) -> str | None:
+    """The name of an edge of a piece that is known already, so that it stands alone."""
+    if isinstance(node, Scalar) and "." in node.text:
+        sink.error("edge-alone", node, found=quoted(node.text))
+        return None
+    return name(node, sink)
+
+
 def length(node: Node | None, sink: Sink, units: str) -> Length | None:
     """A length; a bare number is in ``units``."""
     if node is None or is_empty(node, sink):
@@ -189,6 +197,15 @@ def mapping(node: Node, sink: Sink, *, words: str) -> MappingNode | None:
         return node
     if not is_empty(node, sink):
         sink.error("wrong-type", node, words=words, found=found_instead(node))
+    return None
+
+
+def mapping_of(node: Node, keys: Keys, sink: Sink, *, words: str) -> MappingNode | None:
+    """A mapping with at least one of ``keys``; another one was meant as something else."""
+    table = mapping(node, sink, words=words)
+    if table is None or any(pair.key in keys for pair in table.pairs):
+        return table
+    sink.error("wrong-type", node, words=words, found=found_instead(node))
     return None
 
 

@@ -85,7 +85,8 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
     like = _known(found.get("like"), around.names, "unknown-piece", sink)
     piece = _cloth(pair, found, around, sink)._replace(like=PieceId(like) if like else None)
     piece, is_whole = _shape(piece, found, around.units, sink)
-    selvage, lines = (_names_under(found.get(word), sink) for word in ("selvage", "lines"))
+    selvage = fields.names_of(found.get("selvage"), lambda n: fields.edge_name(n, sink), sink)
+    lines = fields.names_of(found.get("lines"), lambda n: fields.name(n, sink), sink)
     darts, pleats = (read_fullness(found.get(word), sink) for word in ("darts", "pleats"))
     spots = read_spots(found.get("spots"), sink)
     return _Draft(
@@ -101,7 +102,7 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
         like_at=found.get("like"),
         named=(*selvage, *((item.on, at) for item, at in (*darts, *pleats))),
         spots=spots,
-        lines=lines,
+        lines=tuple(lines),
     )
 
 
@@ -134,7 +135,7 @@ def _shape(piece: Piece, found: fields.Fields, units: str, sink: Sink) -> tuple[
         sink.error("edges-twice", found[given[1]], piece=quoted(piece.id), **names)
     edges = _edges(found.get("strip") or found.get("edges"), sink)
     slits = read_slits(found.get("slits"), units, sink)
-    if edges and "strip" in found:
+    if edges and given == ["strip"]:
         edges = fold_named(edges, found["strip"], sink)
     if edges is not None and "like" not in found:
         edges = with_slits(edges, piece, slits, sink)
@@ -144,10 +145,6 @@ def _shape(piece: Piece, found: fields.Fields, units: str, sink: Sink) -> tuple[
         is_strip="strip" in found,
     )
     return shaped, edges is not None
-
-
-def _names_under(node: Node | None, sink: Sink) -> tuple[tuple[str, Node], ...]:
-    return tuple(fields.names_of(node, lambda item: fields.name(item, sink), sink))
 
 
 def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None:

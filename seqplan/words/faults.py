@@ -176,6 +176,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-unknown-size": "no size is called {name}",
     "fix-unknown-size": "List it under `sizes:`.",
     "fix-no-sizes": "The file has no sizes; list them under `sizes:`.",
+    "fault-sizes-in-a-row": "expected a list of sizes, found {found}",
+    "fix-sizes-in-a-row": "Write it like `sizes: [S, M, L]`.",
     "fault-size-missing": "no length for {sizes}",
     "fix-size-missing": "Give one for every size, or a single length for all.",
     "fault-unknown-spot": "{piece} has no spot, line or edge {spot}",
@@ -228,6 +230,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-too-many-edges": "Name only the edges that are sewn, finished or cut by themselves.",
     "fault-bar-without-edge": "expected an edge on both sides of each `|`, found {found}",
     "fix-bar-without-edge": "Write it like `centre | opening`.",
+    "fault-edge-alone": "expected the name of an edge alone, found {found}",
+    "fix-edge-alone": "Leave the piece and the dot out.",
     "fault-unknown-edge": "{piece} has no edge {edge}",
     "fix-no-edges": "It has no edges at all; list them under `edges:`.",
     # References.

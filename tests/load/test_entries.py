@@ -218,6 +218,7 @@ def test_bands_and_bindings_are_read() -> None:
     assert (band.from_wrong_side, band.is_flat, band.topstitch) == (True, True, "0.2 cm")
     binding = _entry("bind: front.waist, with: tape")
     assert (binding.notion, binding.partners, binding.from_wrong_side) == ("tape", (), False)
+    assert _entry("bind: front.waist, with: [tape]").notion == "tape"
     assert _entry("bind: front.waist, with: strap").partners == ("strap",)
 
 
