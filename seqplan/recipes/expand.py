@@ -127,7 +127,8 @@ class _Expander:
             return frozenset({ingredient.piece})
         touched = {segment.piece for segment in segments}
         if ingredient.reach is Reach.PARTNER:
-            return frozenset(entry.partners or entry.pieces)
+            is_welt = entry.verb is Verb.WELT_POCKET
+            return frozenset(entry.pieces if is_welt or not entry.partners else entry.partners)
         if ingredient.reach is not Reach.RUN:
             return frozenset(touched)
         caught = {item.piece for item in entry.between if item.piece is not None}

@@ -30,9 +30,11 @@ def continuous_runs(rule: Rule, c: Construction, verbs: frozenset[Verb]) -> Iter
                 because = say("because-all-but-one", run=id_, seams=names(_union(links)))
                 yield either(rule, bundles, asker=run, because=because)
         for links in demand.one_open:
-            last = c.of_entry[id_][-1] if c.garment.entry[id_].verb in FOLDING else run
+            last = c.main(id_) if c.garment.entry[id_].verb in FOLDING else run
             bundles = [[(last, c.main(seam)) for seam in sorted(link)] for link in links]
-            because = say("because-one-open", run=id_, seams=names(_union(links)))
+            open_seams = _union(links)
+            key = "because-one-open" if len(open_seams) > 1 else "because-this-open"
+            because = say(key, run=id_, seams=names(open_seams))
             yield either(rule, bundles, asker=run, because=because)
 
 

@@ -166,10 +166,9 @@ def close(s: Scene) -> Told:
     if other.verb is Verb.CASING:
         return Told((say("step-close-casing"),), say("step-check-casing"))
     seam = name_seam(s.garment, other)
-    if other.gap is None:
-        first = say("step-close-seam-gap", seam=seam)
-    else:
-        first = say("step-close-seam-gap-width", seam=seam, gap=both(other.gap))
+    # What is closed has left a gap: the loader sees to that.
+    gap = both(other.gap) if other.gap else ""
+    first = say("step-close-seam-gap", seam=seam, gap=gap)
     if s.op.setup.station == _HAND:
         row = say("step-close-seam-hand", apart=s.usual(usual.SLIP_STITCH_APART))
     else:

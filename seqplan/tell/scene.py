@@ -257,12 +257,10 @@ class Scene:
 
     @cached_property
     def partners(self) -> str:
-        """What is set on, as a sentence calls it: the pieces, the tape, or just the band."""
+        """What is set on, as a sentence calls it: the pieces, or the tape."""
         if self.entry.partners:
             return name_pieces(self.garment, self.entry.partners)
-        if self.notion is not None:
-            return say("step-the", name=self.notion_name)
-        return say("step-band-the")
+        return say("step-the", name=self.notion_name)
 
     @cached_property
     def own_pieces(self) -> str:

@@ -14,6 +14,7 @@ SENTENCES: Final[dict[str, str]] = {
         "`{run}` runs right round over {seams}: all but one of these are sewn first, and any one"
         " of them may still be open."
     ),
+    "because-this-open": "`{run}` is sewn flat, so {seams} is still open when it is done.",
     "because-one-open": (
         "`{run}` is sewn flat, so at least one of {seams} is still open when it is done."
     ),

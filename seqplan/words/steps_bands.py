@@ -4,7 +4,6 @@ from typing import Final
 
 _FOLDING: Final[dict[str, str]] = {
     # Pressing a band before it is set on.
-    "step-band-the": "the band",
     "step-band-fold": (
         "Fold {band} lengthwise along the middle with wrong sides together and press the crease;"
         " open it out again, fold the long edge that stays loose at first to the wrong side by"

@@ -94,10 +94,6 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-send-out": "count the pieces when they leave and when they come back.",
     "step-close-seam-gap": (
-        "Fold the allowances of the gap in the {seam} to the inside, in one line with the seam"
-        " beside it, press and pin."
-    ),
-    "step-close-seam-gap-width": (
         "Fold the allowances of the gap of {gap} in the {seam} to the inside, in one line with the"
         " seam beside it, press and pin."
     ),

@@ -40,8 +40,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
             yield from chain(RULE, c.of_entry[entry.id], key="because-folded-before-stitched")
             for id_ in entries_ending_at(c, entry.id):
                 if c.garment.entry[id_].verb is Verb.HEM:
-                    last = c.of_entry[id_][-1]
-                    yield arc(RULE, last, c.opening(entry.id), key="because-channel-stays-open")
+                    hem = c.main(id_)
+                    yield arc(RULE, hem, c.opening(entry.id), key="because-channel-stays-open")
     for thread in c.acting(Action.THREAD):
         into = c.entry(thread).into
         if into is not None:

@@ -40,7 +40,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for place, stage in enumerate(stages[:-1], start=1):
         for early in stage:
             later = [[o for o in after if o.pieces & early.pieces] for after in stages[place:]]
-            yield from (arc(RULE, early, op) for op in _first_of(later))
+            for op in _first_of(later):
+                is_hard = early.action is Action.CUT or op.action in _BY_MARKS
+                yield arc(RULE, early, op, strength=None if is_hard else Strength.SHOULD)
 
 
 def _sewing(c: Construction) -> tuple[Operation, ...]:
@@ -74,6 +76,19 @@ def _is_of(c: Construction, op: Operation, wash: Operation) -> bool:
     washed = set(c.entry(wash).fabrics)
     cloth = {c.garment.piece[id_].fabric for id_ in op.pieces} | {c.entry(op).fabric}
     return bool(cloth & washed)
+
+
+_BY_MARKS = frozenset(
+    {
+        Action.DART,
+        Action.PLEAT,
+        Action.SLASH,
+        Action.STITCH_ON,
+        Action.SET_ZIP,
+        Action.BUTTONHOLE,
+    }
+)
+"""What cannot be done without its marks."""
 
 
 RULE = Rule(RuleSlug("cut-before-sewn"), Strength.MUST, _derive, __doc__ or "", numbers=(1, 2, 5))

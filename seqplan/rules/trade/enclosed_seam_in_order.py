@@ -41,9 +41,16 @@ def _derive(c: Construction) -> Iterator[Reason]:
         present.append(c.doing(shape.entry.id, Action.PRESS))
         present.append(tidying(c, shape.entry.id, Action.TURN) + turned_by_hand(c, shape.entry.id))
         groups = [ops for ops in present if ops]
-        if present[-1] or present[0] or present[1]:
-            for earlier, later in pairwise(groups):
-                yield from (arc(RULE, a, b) for a in earlier for b in later)
+        if not (present[-1] or present[0] or present[1]):
+            continue
+        for earlier, later in pairwise(groups):
+            is_hard = later is present[-1] and earlier[0].action in _IN_ORDER
+            strength = None if is_hard else Strength.SHOULD
+            yield from (arc(RULE, a, b, strength=strength) for a in earlier for b in later)
+        # What is turned can still be pressed, but no longer cut.
+        for cut in (op for ops in present[: len(_IN_ORDER)] for op in ops):
+            if groups[-1] is present[-1] and cut not in groups[-2]:
+                yield from (arc(RULE, cut, turn) for turn in present[-1])
 
 
 _IN_ORDER = (Action.TRIM, Action.GRADE, Action.CLIP)

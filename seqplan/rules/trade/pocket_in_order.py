@@ -38,7 +38,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
         if entry.verb is Verb.WELT_POCKET:
             yield from chain(RULE, c.of_entry[entry.id], key="because-welt-in-order")
         if entry.verb is Verb.IN_SEAM_POCKET:
-            yield from chain(RULE, c.of_entry[entry.id], key="because-bag-in-order")
+            made = (op for op in c.of_entry[entry.id] if op.action is not Action.FINISH)
+            yield from chain(RULE, made, key="because-bag-in-order")
             for op in c.of_entry[entry.id]:
                 for seam in c.meeting(c.main(entry.id), Action.SEW):
                     yield arc(RULE, op, seam, key="because-bag-before-its-seam")
