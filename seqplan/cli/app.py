@@ -3,12 +3,14 @@
 import os
 import sys
 from importlib import import_module
+from io import TextIOWrapper
 from typing import Any
 
 import click
 
 from seqplan.base.errors import SeqplanError
 from seqplan.cli.status import EXIT_CODES, Status
+from seqplan.render.visible import visible
 from seqplan.version import VERSION
 
 _COMMANDS = ("new", "make", "check", "steps", "why", "graph", "handout", "rules", "schema")
@@ -32,7 +34,7 @@ class _Commands(click.Group):
         try:
             return super().invoke(ctx)
         except SeqplanError as error:
-            click.echo(f"seqplan: {error}", err=True)
+            click.echo(f"seqplan: {visible(str(error))}", err=True)
             ctx.exit(Status.UNREADABLE)
 
 
@@ -57,6 +59,7 @@ def seqplan() -> None:
 
 def main() -> None:
     """Run the command line and leave with its exit code. No fault of ours shows a traceback."""
+    _never_stumble_over_letters()
     try:
         seqplan()
     except Exception as error:
@@ -69,3 +72,10 @@ def main() -> None:
             err=True,
         )
         sys.exit(Status.UNREADABLE)
+
+
+def _never_stumble_over_letters() -> None:
+    """Write letters that the terminal does not know by their numbers instead of failing."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(errors="backslashreplace")

@@ -7,6 +7,7 @@ import click
 from seqplan.base.diagnostic import Severity
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
+from seqplan.render.visible import visible
 from seqplan.words.say import say
 
 
@@ -18,7 +19,7 @@ def findings_text(opened: Opened) -> str:
         count = len(opened.construction.operations)
         summary = say(
             "check-summary-clean",
-            name=loaded.name,
+            name=visible(loaded.name),
             operations=count,
             reasons=len(opened.reasons),
         )
@@ -26,7 +27,7 @@ def findings_text(opened: Opened) -> str:
     counts = {s: sum(d.severity is s for d in opened.findings) for s in Severity}
     summary = say(
         "check-summary",
-        name=loaded.name,
+        name=visible(loaded.name),
         errors=counts[Severity.ERROR],
         warnings=counts[Severity.WARNING],
         hints=counts[Severity.HINT],
@@ -57,7 +58,7 @@ def open_for_work(file: str, picks: Mapping[str, str] | None = None) -> Opened:
         click.echo(_excerpts(opened), err=True)
         click.get_current_context().exit(Status.FINDINGS)
     if opened.has_errors:
-        click.echo(say("steps-written-broken", name=file), err=True)
+        click.echo(say("steps-written-broken", name=visible(file)), err=True)
     return opened
 
 

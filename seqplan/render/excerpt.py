@@ -7,10 +7,10 @@ screen. What nobody could see, or what would turn the line round, is shown by it
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
-from unicodedata import category, combining, east_asian_width
 
 from seqplan.base.diagnostic import Diagnostic, Note
 from seqplan.base.path import Span
+from seqplan.render.visible import screen_width, shown, visible
 from seqplan.words.say import say
 
 LINE_WIDTH = 92
@@ -20,6 +20,7 @@ _INDENT = "   "
 _NUMBER_WIDTH = 5
 _BEFORE = 40
 _LINE_BREAK = re.compile("\r\n|\r|\n")
+_HAS_TEXT = re.compile(r"\S")
 _CUT = "…"
 
 
@@ -73,7 +74,7 @@ def _note(note: Note) -> str:
 
 def _excerpt(span: Span, lines: list[str]) -> list[str]:
     """The line with its number and the carets; nothing for a place outside the text."""
-    if not 1 <= span.line <= len(lines) or not lines[span.line - 1].strip():
+    if not 1 <= span.line <= len(lines) or not _HAS_TEXT.search(lines[span.line - 1]):
         return []
     line = lines[span.line - 1]
     end = span.end_column if span.end_line == span.line else len(line) + 1
@@ -88,10 +89,11 @@ def _excerpt(span: Span, lines: list[str]) -> list[str]:
 def _window(line: str, start: int, end: int) -> _Window:
     """Cut a line to what fits round the place from ``start`` to ``end``."""
     first = 0 if end <= LINE_WIDTH and len(line) <= 2 * LINE_WIDTH else max(0, start - _BEFORE)
-    left = (_CUT if first else "") + _shown(line[first:start])
+    left = (_CUT if first else "") + shown(line[first:start])
     room = max(LINE_WIDTH - screen_width(left), 1)
-    marked, was_cut = _fitting(line[start:end], room)
-    rest = "" if was_cut else line[end:]
+    # Slices are kept short: a line can be as long as a file, and hold a thousand places.
+    marked, was_cut = _fitting(line[start : min(end, start + room + 1)], room)
+    rest = "" if was_cut else line[end : end + room + 1]
     right, rest_was_cut = _fitting(rest, max(room - screen_width(marked), 0))
     tail = _CUT if was_cut or rest_was_cut else ""
     return _Window(left + marked + right + tail, screen_width(left), max(screen_width(marked), 1))
@@ -99,47 +101,11 @@ def _window(line: str, start: int, end: int) -> _Window:
 
 def _fitting(text: str, room: int) -> tuple[str, bool]:
     """As much of a text as fits, made visible, and whether anything was cut off."""
-    shown, used = "", 0
+    kept, used = "", 0
     for letter in text:
-        made = _made_visible(letter)
+        made = shown(letter)
         used += screen_width(made)
         if used > room:
-            return shown, True
-        shown += made
-    return shown, False
-
-
-def _shown(text: str) -> str:
-    return "".join(_made_visible(letter) for letter in text)
-
-
-def visible(text: str) -> str:
-    """Show hidden characters of a text, and bring it into one line.
-
-    >>> visible("a" + chr(0x202E) + "b")
-    'a<U+202E>b'
-    """
-    return _shown(_LINE_BREAK.sub(" ", text))
-
-
-def screen_width(text: str) -> int:
-    """How many columns a visible text takes on a screen.
-
-    >>> screen_width("naïve"), screen_width("縫う")
-    (5, 4)
-    """
-    return sum(_letter_width(letter) for letter in text)
-
-
-def _letter_width(letter: str) -> int:
-    if combining(letter) or category(letter) in {"Mn", "Me"}:
-        return 0
-    return 2 if east_asian_width(letter) in {"W", "F"} else 1
-
-
-def _made_visible(letter: str) -> str:
-    if letter == "\t":
-        return " "
-    if category(letter) in {"Cc", "Cf", "Cs", "Zl", "Zp"}:
-        return f"<U+{ord(letter):04X}>"
-    return letter
+            return kept, True
+        kept += made
+    return kept, False

@@ -12,6 +12,7 @@ from seqplan.model.station import STANDARD_FOOT
 from seqplan.order.result import Proof
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.recipes.construction import Construction
+from seqplan.render.visible import printable
 from seqplan.rules.rule import Rule
 from seqplan.words.say import say
 
@@ -26,7 +27,7 @@ def list_steps(c: Construction, plan: Plan) -> str:
         lines += [f"  {step.number:>3}  {_step(c, step, plan.purpose)}" for step in group.steps]
         lines.append("")
     lines.append(_key(c))
-    return "\n".join(lines) + "\n"
+    return printable("\n".join(lines) + "\n")
 
 
 def list_place(place: Place) -> str:
@@ -45,7 +46,7 @@ def list_place(place: Place) -> str:
             lines += _indented(say(f"why-long-{side}", names=_quoted(far)), 2)
         lines.append("")
     lines += _choices(place.choices)
-    return "\n".join(lines).rstrip() + "\n"
+    return printable("\n".join(lines).rstrip() + "\n")
 
 
 def list_between(between: Between) -> str:
@@ -53,7 +54,7 @@ def list_between(between: Between) -> str:
     names = {"first": between.first, "second": between.second}
     if between.is_free:
         lines = [say("why-free", **names), "", *_choices(between.choices)]
-        return "\n".join(lines).rstrip() + "\n"
+        return printable("\n".join(lines).rstrip() + "\n")
     lines = [say("why-chain", **names)]
     for ground in between.chain:
         reason = ground.reasons[0]
@@ -68,7 +69,7 @@ def list_between(between: Between) -> str:
             )
         )
         lines += _indented(reason.because, 6)
-    return "\n".join(lines) + "\n"
+    return printable("\n".join(lines) + "\n")
 
 
 def list_rules(rules: Iterable[Rule]) -> str:

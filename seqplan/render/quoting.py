@@ -8,13 +8,9 @@ replacement character.
 import re
 from typing import Final
 
-_NOT_XML: Final = re.compile(
-    "[^\\t\\n\\r\\u0020-\\u007e\\u00a0-\\ud7ff\\ue000-\\ufdcf\\ufdf0-\\ufffd\\U00010000-\\U0010fffd]"
-)
-_TURNING: Final = re.compile("[\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]")
-"""Marks that turn the direction of the text round, with all that comes after them."""
+from seqplan.render.visible import straightened
+
 _BLANK: Final = re.compile("[ \\t\\n\\r\\u2028\\u2029]+")
-_REPLACEMENT: Final = "\ufffd"
 JOINER: Final = "\u2060"
 """Invisible; after a backslash it keeps the backslash from speaking for the letter that follows."""
 _BACKSLASH: Final = "\\" + JOINER
@@ -28,7 +24,7 @@ def clean(text: str) -> str:
     >>> clean("one\ntwo\x00")
     'one two�'
     """
-    return _NOT_XML.sub(_REPLACEMENT, _TURNING.sub("", _BLANK.sub(" ", text)))
+    return straightened(_BLANK.sub(" ", text))
 
 
 def quote(text: str) -> str:

@@ -10,6 +10,7 @@ from typing import Final
 from jinja2 import DictLoader, Environment, StrictUndefined
 from markupsafe import Markup
 
+from seqplan.render.visible import straightened
 from seqplan.tell.content import Sheet, SheetStep
 from seqplan.tell.sentence import Term
 from seqplan.words.say import say
@@ -47,8 +48,7 @@ def css_string(text: str) -> Markup:
     """
     inner = "".join(
         letter if letter.isascii() and letter.isalnum() else f"\\{ord(letter):x} "
-        for letter in text
-        if letter != "\0"
+        for letter in straightened(text)
     )
     return Markup(f'"{inner}"')
 
@@ -87,14 +87,14 @@ def _lines(texts: Iterable[str], width: int) -> int:
     return sum(ceil(len(text) / width) for text in texts)
 
 
-def unbroken(value: object) -> object:
-    r"""Keep the unit of a measure on the line of its number, in every text that is printed.
+def printed(value: object) -> object:
+    r"""Make any text fit for the page, and keep the unit of a measure on the line of its number.
 
-    >>> unbroken("1.5 cm (\u215d in)")
+    >>> printed("1.5 cm (\u215d in)")
     '1.5\xa0cm (\u215d\xa0in)'
     """
     if isinstance(value, str) and not isinstance(value, Markup):
-        return _MEASURE.sub("\\1\N{NO-BREAK SPACE}\\2", value)
+        return _MEASURE.sub("\\1\N{NO-BREAK SPACE}\\2", straightened(value))
     return value
 
 
@@ -105,7 +105,7 @@ def _environment() -> Environment:
     environment = Environment(
         loader=DictLoader(sources),
         autoescape=True,
-        finalize=unbroken,
+        finalize=printed,
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
