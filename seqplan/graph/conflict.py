@@ -19,13 +19,17 @@ tests whether an order exists. Giving up is exponential in the number given up.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from seqplan.base.ids import OpId
 from seqplan.graph.cycles import shortest_cycle
 from seqplan.graph.directions import NoOrderError, is_feasible
 from seqplan.graph.hitting import least_hitting_set
-from seqplan.graph.irreducible import irreducible
+from seqplan.graph.irreducible import irreducible, irreducible_circle
 from seqplan.graph.reason import Arc, Reason, ReasonKind
+
+MOST_CONFLICTS: Final = 12
+"""Conflicts that are looked for; a file that has more is a tangle, or made to hurt."""
 
 _SURENESS = {ReasonKind.SAID: 0, ReasonKind.RULE: 1, ReasonKind.NEEDS: 2}
 """Of equally strong reasons for one arc, what is used binds most and what is said least."""
@@ -86,7 +90,8 @@ def conflicts(operations: Sequence[OpId], reasons: Iterable[Reason]) -> tuple[Co
     -------
     tuple of Conflict
         Conflicts that share no reason come first, then others; giving up the weakest reason of
-        each is enough for an order. Empty when there is an order.
+        each is enough for an order, unless there are `MOST_CONFLICTS`. Empty when there is an
+        order.
 
     Raises
     ------
@@ -96,16 +101,18 @@ def conflicts(operations: Sequence[OpId], reasons: Iterable[Reason]) -> tuple[Co
     everything = _sorted(reasons)
     found: list[Conflict] = []
     rest = everything
-    while (conflict := find_conflict(operations, rest)) is not None:
+    while len(found) < MOST_CONFLICTS and (conflict := _find(operations, rest)) is not None:
         found.append(conflict)
-        rest = [reason for reason in rest if reason not in conflict.reasons]
-    while True:
+        gone = set(conflict.reasons)
+        rest = [reason for reason in rest if reason not in gone]
+    while len(found) < MOST_CONFLICTS:
         aside = {conflict.weakest for conflict in found}
         rest = [reason for reason in everything if reason not in aside]
-        conflict = find_conflict(operations, rest)
+        conflict = _find(operations, rest)
         if conflict is None:
-            return tuple(found)
+            break
         found.append(conflict)
+    return tuple(found)
 
 
 def find_conflict(operations: Sequence[OpId], reasons: Iterable[Reason]) -> Conflict | None:
@@ -116,12 +123,16 @@ def find_conflict(operations: Sequence[OpId], reasons: Iterable[Reason]) -> Conf
     Conflict or None
         None when the reasons admit an order.
     """
-    everything = _sorted(reasons)
+    return _find(operations, _sorted(reasons))
+
+
+def _find(operations: Sequence[OpId], everything: Sequence[Reason]) -> Conflict | None:
+    """Find one conflict among reasons that are sorted and stand once."""
     bearer = _strongest(everything)
     weights = {arc: reason.strength.weight for arc, reason in bearer.items()}
     cycle = shortest_cycle(operations, weights)
     if cycle is not None:
-        core = irreducible(operations, list(dict.fromkeys(bearer[arc] for arc in cycle)))
+        core = irreducible_circle(list(dict.fromkeys(bearer[arc] for arc in cycle)))
         if len(core) == len(cycle):
             return Conflict(tuple(bearer[arc] for arc in cycle), cycle)
         return Conflict(tuple(core))
@@ -174,8 +185,8 @@ def _disjoint_conflicts(
 ) -> list[frozenset[int]]:
     """Find conflicts that share none of the reasons that may be dropped."""
     found: list[frozenset[int]] = []
-    rest = list(reasons)
-    while (conflict := find_conflict(operations, rest)) is not None:
+    rest = _sorted(reasons)
+    while (conflict := _find(operations, rest)) is not None:
         soft = frozenset(place[reason] for reason in conflict.reasons if reason in place)
         if not soft:
             raise NoOrderError

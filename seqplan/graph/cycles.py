@@ -9,16 +9,20 @@
 4. From the start the walk follows the arcs that keep to the distances, the earliest operation
    first, so that equal cycles are told apart by the author's order.
 
-Cost: n times ``m log n`` at worst for n operations and m arcs; the cut makes it far less.
+Cost: n times ``m log n`` at worst for n operations and m arcs; the cut makes it far less. In a
+tangle so large that more than `MOST_STEPS` are taken, the shortest cycle met by then is given.
 """
 
 from collections.abc import Mapping, Sequence
 from heapq import heappop, heappush
-from typing import TypeAlias
+from typing import Final, TypeAlias
 
 from seqplan.base.ids import OpId
 from seqplan.graph.precedence import index_operations
 from seqplan.graph.reason import Arc
+
+MOST_STEPS: Final = 60_000
+"""Operations that distances are measured to, in all, before what is found is good enough."""
 
 Lengths: TypeAlias = dict[int, dict[int, int]]
 """For every index the arcs into it, or out of it, each with its length."""
@@ -48,8 +52,12 @@ def shortest_cycle(
     inward = _turned(outward)
     best: list[int] = []
     cut: int | None = None
+    steps = 0
     for start in sorted(outward):
+        if best and steps > MOST_STEPS:
+            break
         distance = _distances_to(start, inward, cut)
+        steps += len(distance)
         if start in distance:
             cut = distance[start]
             best = _walk(start, outward, distance)

@@ -8,10 +8,12 @@
    stays as it is, then the other half is cut with that alone (the known scheme of quick
    explanation).
 
-Cost: about ``2 k log(m / k)`` tests whether an order exists, for k reasons left of m.
+Cost: about ``2 k log(m / k)`` tests whether an order exists, for k reasons left of m. The reasons
+of a cycle are mostly all needed, so they are left out one by one, the last first, which comes to
+the same: m tests, each a walk along their arcs.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from seqplan.base.ids import OpId
 from seqplan.graph.directions import is_feasible
@@ -40,6 +42,46 @@ def irreducible(operations: Sequence[OpId], reasons: Sequence[Reason]) -> list[R
     plain.sort(key=lambda reason: sum(far.get(each, len(far)) for each in reason.operations))
     core = {*choices, *_needed(operations, choices, plain)}
     return [reason for reason in reasons if reason in core]
+
+
+def irreducible_circle(reasons: Sequence[Reason]) -> list[Reason]:
+    """Leave out reasons of a shortest cycle as long as the rest still runs in a circle.
+
+    Parameters
+    ----------
+    reasons
+        Plain reasons without repeats; each gives one arc of a shortest cycle, and maybe others.
+
+    Returns
+    -------
+    list of Reason
+        What `irreducible` gives for them.
+    """
+    kept = list(reasons)
+    if all(len(reason.alternatives[0]) == 1 for reason in kept):
+        return kept
+    for reason in reversed(reasons):
+        rest = [other for other in kept if other is not reason]
+        if _runs_in_a_circle(rest):
+            kept = rest
+    return kept
+
+
+def _runs_in_a_circle(reasons: Iterable[Reason]) -> bool:
+    """Whether some operations are left when those with nothing before them go, again and again."""
+    arcs = {arc for reason in reasons for arc in reason.alternatives[0]}
+    waiting: dict[OpId, int] = {}
+    afters: dict[OpId, list[OpId]] = {}
+    for before, after in arcs:
+        afters.setdefault(before, []).append(after)
+        waiting[after] = waiting.get(after, 0) + 1
+    ready = [operation for operation in afters if operation not in waiting]
+    for operation in ready:
+        for after in afters.get(operation, ()):
+            waiting[after] -= 1
+            if not waiting[after]:
+                ready.append(after)
+    return any(waiting.values())
 
 
 def _needed(
