@@ -1,5 +1,6 @@
 """What the file names and no operation takes up, and what a channel lacks."""
 
+from collections import Counter
 from collections.abc import Iterator
 
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
@@ -79,9 +80,11 @@ def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
     """Name every edge that no operation settles, once for all its copies."""
     used = {piece for op in c.operations if op.action not in _HANDLING for piece in op.pieces}
     raw: dict[tuple[str, str], set[Segment]] = {}
+    copies: Counter[tuple[str, str]] = Counter()
     for segment in c.rings.segments:
         piece = c.garment.piece[segment.piece]
         name = c.rings.name(segment)
+        copies[piece.id, name] += 1
         fabric = c.garment.fabric.get(piece.fabric or "")
         is_fine = (
             name in piece.selvage
@@ -93,10 +96,7 @@ def _raw_edges(c: Construction) -> Iterator[Diagnostic]:
         if piece.id in used and not is_fine and not is_settled:
             raw.setdefault((piece.id, name), set()).add(segment)
     for (piece_id, name), segments in raw.items():
-        everything = [
-            s for s in c.rings.segments if s.piece == piece_id and c.rings.name(s) == name
-        ]
-        slug = "raw-edge" if len(segments) == len(everything) else "open-part"
+        slug = "raw-edge" if len(segments) == copies[piece_id, name] else "open-part"
         path = (*c.garment.piece[segments.pop().piece].path, "edges")
         yield _leftover(slug, path, name=f"{piece_id}.{name}")
 
