@@ -10,6 +10,9 @@ from seqplan.load.sink import Sink, folded, quoted
 from seqplan.words.say import say
 
 LONGEST_NAME = 64
+NAMES_LIMIT = 1000
+"""Names in one section; a lined and tailored coat has some three hundred operations."""
+
 ALL = "all"
 
 
@@ -84,8 +87,18 @@ def warn_of_likeness(names: Iterable[tuple[str, Placed]], sink: Sink) -> None:
 
 
 def read_names(table: MappingNode, sink: Sink) -> list[Pair]:
-    """Give the pairs of a table of named things whose names are good, and report the others."""
-    good = [pair for pair in table.pairs if check_name(pair.key, pair, sink)]
+    """Give the pairs of a table of named things whose names are good, and report the others.
+
+    Of a table that is longer than any garment needs, only the beginning is read.
+    """
+    if len(table.pairs) > NAMES_LIMIT:
+        section = quoted(str(table.path[-1]) if table.path else "")
+        first_too_many = table.pairs[NAMES_LIMIT]
+        count = len(table.pairs)
+        sink.error(
+            "too-many-names", first_too_many, limit=NAMES_LIMIT, section=section, count=count
+        )
+    good = [pair for pair in table.pairs[:NAMES_LIMIT] if check_name(pair.key, pair, sink)]
     warn_of_likeness(((pair.key, pair) for pair in good), sink)
     return good
 

@@ -14,6 +14,9 @@ from seqplan.words.say import has, say
 _MOST_COMPARISONS = 40_000
 _MOST_CANDIDATES = 400
 _MOST_LISTED = 12
+MOST_FOUND = 1000
+"""Findings of one file; nobody reads on after so many."""
+
 _MOST_QUOTED = 60
 
 
@@ -28,6 +31,7 @@ class Sink:
         self._found: list[Diagnostic] = []
         self._comparisons = 0
         self._muted: set[Span] = set()
+        self._cut_short: set[Severity] = set()
 
     @property
     def found(self) -> tuple[Diagnostic, ...]:
@@ -80,8 +84,11 @@ class Sink:
     def _add(
         self, severity: Severity, slug: str, at: Placed, words: str, values: dict[str, object]
     ) -> None:
-        if at.span in self._muted:
+        if at.span in self._muted or severity in self._cut_short:
             return
+        if len(self._found) >= MOST_FOUND:
+            self._cut_short.add(severity)
+            slug, words, values = "more-findings", "more-findings", {"limit": MOST_FOUND}
         fix = values.pop("fix", None)
         notes = values.pop("notes", None)
         if fix is None and has(f"fix-{words}"):

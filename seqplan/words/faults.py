@@ -57,6 +57,10 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-second-document": "Put the second garment into a file of its own.",
     "fault-too-many-values": "expected at most {limit} values in one file",
     "fix-too-many-values": "A garment of a hundred operations has about a thousand values.",
+    "fault-too-many-names": "expected at most {limit} names under {section}, found {count}",
+    "fix-too-many-names": "Take out what grew by itself, or make two garments of it.",
+    "fault-more-findings": "there is more to say than the first {limit} findings",
+    "fix-more-findings": "Put these right first, then check again.",
     "fault-too-deep": "expected at most {limit} levels inside one another",
     "fix-too-deep": "Look for brackets that are never closed.",
     "fault-key-not-text": "expected a key in plain words, found a list or a mapping",
@@ -82,6 +86,7 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-empty-list": "expected at least one item, found an empty list",
     "fix-empty-list": "List something, or leave the key out.",
     "fault-expected-text": "expected text, found {found}",
+    "fix-expected-text": "Write words on the same line, in quotes if they hold special signs.",
     "fault-expected-table": "expected names with what they are under {word}, found {found}",
     "fix-expected-table": "Write one `name: value` to a line below it, indented.",
     "fault-expected-kind": "expected words or keys in braces, found {found}",
@@ -105,8 +110,11 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-long-length": "expected a length of at most {limit} km, found {found}",
     "fix-long-length": "Look at the unit; a bare number is in the `units` of the file.",
     "fault-unreadable-number": "expected a whole number from {least} to {most}, found {found}",
+    "fix-unreadable-number": "Write it in digits, without a unit.",
     "fault-neither-yes-nor-no": "expected yes or no, found {found}",
+    "fix-neither-yes-nor-no": "Write `yes`, or leave the key out.",
     "fault-unknown-choice": "expected one of {choices}, found {found}",
+    "fix-unknown-choice": "Take one of these words as it stands.",
     "fault-listed-twice": "{name} stands twice in this list",
     "fix-listed-twice": "Take one of them out.",
     # Names.
@@ -143,6 +151,7 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-unreadable-cut": (
         "expected `fold`, `pair` or a number from {least} to {most}, found {found}"
     ),
+    "fix-unreadable-cut": "Write `fold`, `pair`, or how many copies that are alike.",
     "fault-edges-twice": "{piece} has both {one} and {other}",
     "fix-edges-twice": (
         "Keep one of them: `like` takes edges and slits of the other piece, `strip` lists those of"
@@ -243,6 +252,7 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-piece-wanted": "expected a piece, found the edge {found}",
     "fix-piece-wanted": "Leave the dot and the edge out.",
     "fault-unknown-side": "expected `@left` or `@right`, found {found}",
+    "fix-unknown-side": "Write `@left` or `@right` right after the edge, or leave it out.",
     "fault-no-sides": "{piece} has no left and right, because its copies are all alike",
     "fix-no-sides": "Say `cut: pair` or `cut: fold` for it, or leave `@left` and `@right` out.",
     "fault-sides-unknown": "nothing tells the left of {piece} from its right",
@@ -250,7 +260,9 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-same-edge-twice": "{edge} stands twice in this run",
     "fix-same-edge-twice": "Take one of them out; the other side of a join goes under `to:`.",
     "fault-expected-part": "expected a part such as `10 from waist`, found {found}",
+    "fix-expected-part": "Write a length, `from`, and the edge at whose end it begins.",
     "fault-expected-stop": "expected a place to stop such as `10 before waist`, found {found}",
+    "fix-expected-stop": "Write a length, `before`, and the edge at whose end it stops.",
     "fault-not-next-to": "{neighbour} does not meet {edge}, so nothing can be measured from it",
     # Operations.
     "fault-no-verb": "nothing says what {entry} does",
