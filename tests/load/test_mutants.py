@@ -6,6 +6,7 @@ A mutant is made again by its number, which a failure shows: `print(mutant(1234)
 import gc
 import time
 from collections.abc import Iterator
+from textwrap import dedent
 
 import pytest
 from load.mutate import GARMENTS, Mutant, mutant, named
@@ -18,6 +19,48 @@ from seqplan.pipeline import Opened, booklet_page
 from seqplan.recipes.expand import construct
 from seqplan.render.dot import chart_to_dot
 from seqplan.render.listing import list_between, list_place, list_steps
+
+# Garments that were found so, cut down to what it takes.
+STRANGE: dict[str, str] = {
+    "both halves of a run sewn to the same edges": """
+        pieces:
+          outer: {cut: 2, edges: [side, side]}
+          lining: {cut: 2, edges: [side, side]}
+        operations:
+          seams: {sew: [outer.side, lining.side], to: outer}
+        """,
+    "outside and lining sewn to the same lining": """
+        pieces:
+          front: {cut: pair, edges: [side]}
+          back: {cut: fold, edges: [side]}
+          front-lining: {like: front}
+          back-lining: {like: back}
+        operations:
+          sides: {sew: [front.side, front-lining.side], to: back-lining}
+        """,
+    "a band on an edge that is sewn twice": """
+        pieces:
+          back: {cut: fold, edges: [armhole]}
+          sleeve: {cut: pair, edges: [cap]}
+          neckband: {strip: [fold]}
+        operations:
+          rib: {sew: sleeve.cap}
+          neck: {band: sleeve.cap, with: neckband}
+          sleeves: {sew: sleeve.cap, to: back.armhole}
+        """,
+    "a stand sewn up and sewn on": """
+        pieces:
+          back: {cut: fold, edges: [armhole, side, hem]}
+          yoke: {edges: [neck]}
+          sleeve: {edges: [underarm-back, underarm-front]}
+          stand: {cut: fold, edges: [top | end]}
+          stand-inner: {edges: [a]}
+        operations:
+          sides: {sew: [stand.top, sleeve.underarm-front], to: [back.side, sleeve.underarm-back]}
+          stand: {sew: stand.top}
+          neck: {band: yoke.neck, with: stand + stand-inner}
+        """,
+}
 
 MUTANTS = 20_000
 CHUNK = 500
@@ -84,6 +127,23 @@ def _draw(opened: Opened) -> None:
         first, last = c.garment.entries[0].id, c.garment.entries[-1].id
         assert list_place(opened.explainer.place(first))
         assert list_between(opened.explainer.between(first, last))
+
+
+@pytest.mark.xfail(raises=ValueError, reason="laying out sews an edge twice before it is told")
+@pytest.mark.parametrize("name", STRANGE)
+def test_an_edge_in_two_seams_is_a_finding(name: str) -> None:
+    opened = _opened(Mutant(0, name, "garment: x\n" + dedent(STRANGE[name])))
+    assert opened.has_errors
+
+
+@pytest.mark.xfail(raises=AssertionError, reason="all ways to pair the copies are tried")
+def test_many_copies_that_are_alike_are_paired_soon() -> None:
+    pieces = "".join(f"  {name}: {{cut: 8, edges: [a, b, c]}}\n" for name in "pq")
+    started = time.process_time()
+    _opened(
+        Mutant(0, "", f"garment: x\npieces:\n{pieces}operations:\n  x: {{sew: p.a, to: q.a}}\n")
+    )
+    assert time.process_time() - started < 0.5
 
 
 def test_a_mutant_is_the_same_every_time() -> None:
