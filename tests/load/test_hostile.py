@@ -131,7 +131,7 @@ def test_a_hostile_file_is_refused_soon_with_a_place_and_a_hint(name: str) -> No
     [
         ("ten megabytes", "2 MB"),
         ("two million operations", "2 MB"),
-        ("twenty thousand operations", "1000 names under `operations`, found 20002"),
+        ("twenty thousand operations", "1000 names under `operations`, found 2000"),
         ("ten thousand pieces like one another", "1000 names under `pieces`, found 10001"),
         ("too many values", "100000 values"),
         ("fifty thousand levels", "50 levels"),
