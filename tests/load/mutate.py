@@ -21,6 +21,9 @@ from seqplan.load.keys import KEYS, Section
 
 GARMENTS = sorted((Path(__file__).parents[2] / "garments").glob("*.yaml"))
 
+_THINNED = 0.7
+"""How many mutants lose half of their operations first: what is short is quick to try."""
+
 Value: TypeAlias = "str | list[Any] | Table"
 Slot: TypeAlias = "tuple[list[Any], int]"
 """A place in a tree that holds a value: a container, and where in it."""
@@ -126,6 +129,8 @@ _TEXT: tuple[Callable[[list[str], Random], None], ...] = (
 
 def _mutated_text(path: Path, rng: Random) -> str:
     lines = list(_lines(path))
+    if rng.random() < _THINNED:
+        lines = [line for line in lines if line[:1] not in " #" or rng.random() < 0.5]
     for _ in range(rng.choice((1, 1, 1, 2, 3))):
         rng.choice(_TEXT)(lines, rng)
         lines = lines or [""]
@@ -443,8 +448,8 @@ _OPERATION_KEYS = sorted({key.name for key in KEYS if key.section is Section.OPE
 def _mutated_meaning(path: Path, rng: Random) -> str:
     bench = _Bench(rng, _copied(_tree(path)), _words())
     operations = bench.section("operations")
-    if rng.random() < 0.4:
-        operations[:] = [pair for pair in operations if rng.random() < 0.7]
+    if rng.random() < _THINNED:
+        operations[:] = [pair for pair in operations if rng.random() < 0.5]
     changes = _MEANING if rng.random() < 0.4 else _STRANGE
     for _ in range(rng.choice((1, 1, 2, 3, 8))):
         rng.choice(changes)(bench)
