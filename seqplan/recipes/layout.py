@@ -5,6 +5,7 @@ run is known only once the seams within it are. So the cloth is laid out to see 
 are, and again with the long edges split into as many parts, until every one has its place.
 """
 
+from collections import Counter
 from collections.abc import Callable, Container, Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
@@ -99,8 +100,8 @@ class _Layout:
 
     def cloth(self) -> tuple[Cloth, dict[tuple[PieceId, str], int]]:
         """Lay out every entry, and say into how many parts further long edges have to be split."""
-        shapes, wanted = self._with_long_edges(self._shapes())
-        shapes = self._without_double_seams(shapes)
+        shapes = self._without_double_seams(self._shapes())
+        shapes, wanted = self._with_long_edges(shapes)
         shapes = self._with_open_pairings_settled(shapes)
         return Cloth(self.rings, _with_held(shapes), tuple(self.problems)), wanted
 
@@ -146,6 +147,7 @@ class _Layout:
                     glues = _glues(shapes[id_].entry, self._open[id_][0][0])
                     shapes[id_] = shapes[id_]._replace(glues=glues)
                 del waiting[id_]
+            shapes = self._without_double_seams(shapes)
             wanted = {
                 self._named(segment): count
                 for id_, count in counts.items()
@@ -354,14 +356,16 @@ class _Layout:
         kept = dict(shapes)
         for id_, shape in shapes.items():
             edges = [segment for glue in shape.glues for segment in (glue.first, glue.second)]
-            clash = next((segment for segment in edges if segment in taken), None)
-            if clash is None:
+            counts = Counter(edges)
+            twice = [segment for segment in counts if segment in taken or counts[segment] > 1]
+            if not twice:
                 taken.update(dict.fromkeys(edges, id_))
                 continue
             kept[id_] = shape._replace(glues=())
             self._open.pop(id_, None)
-            edge = f"{clash.piece}.{self.rings.name(clash)}"
-            self._report("sewn-twice", shape.entry, edge=edge, other=taken[clash])
+            edge = f"{twice[0].piece}.{self.rings.name(twice[0])}"
+            other = taken.get(twice[0], id_)
+            self._report("sewn-twice", shape.entry, edge=edge, other=other)
         return kept
 
     def _with_open_pairings_settled(

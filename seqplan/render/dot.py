@@ -49,6 +49,9 @@ _KNOT = 10
 _LEVEL_SEP = 0.1
 _TITLE_WIDTH = 460
 _TITLE_HEIGHT = 50
+_MOST_PIECES = 4
+"""How many pieces a lane is named after; the headings of lanes are narrow."""
+
 _EASY_SIZE = 7.9
 """Text printed at this size, in points, need not be larger."""
 
@@ -373,4 +376,8 @@ def unit_words(c: Construction, unit: Unit) -> str:
     pieces = [piece.title for piece in c.garment.pieces if piece.id in unit]
     if len(pieces) == len(c.garment.pieces):
         return say("chart-whole-garment")
-    return ", ".join(pieces)
+    if len(pieces) <= _MOST_PIECES:
+        return ", ".join(pieces)
+    # The biggest pieces stand first in a file; the others are in the steps.
+    shown = ", ".join(pieces[: _MOST_PIECES - 1])
+    return say("chart-pieces-and-more", pieces=shown, count=len(pieces) - _MOST_PIECES + 1)

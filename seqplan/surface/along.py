@@ -14,6 +14,7 @@ from seqplan.surface.pairing import Pair, Pairing
 from seqplan.surface.stretch import Link, Stretch
 
 MOST_READINGS = 8
+_MOST_COPIES = 5
 
 
 class Walked(NamedTuple):
@@ -116,6 +117,8 @@ def readings_along(
 
 def _alike(walks: Sequence[Walk], others: Sequence[Walk]) -> Sequence[Walk]:
     """The runs in the order in which each meets the copy that is mirrored as it is."""
+    if len(others) > _MOST_COPIES:
+        return others
     return max(
         permutations(others),
         key=lambda chosen: sum(

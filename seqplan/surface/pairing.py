@@ -37,6 +37,7 @@ Pairing = tuple[Pair, ...]
 """All copies of an edge, each with the one that it meets."""
 
 _MOST_READINGS = 8
+_MOST_COPIES = 5
 
 _FOLD = "|fold|"
 """A name that no edge has."""
@@ -71,7 +72,8 @@ def readings(
     rings
         The pieces.
     one, other
-        All copies of either edge that are meant, at most a handful each.
+        All copies of either edge that are meant. Of a handful every way is weighed; many more
+        are alike, and each takes the best that is left.
 
     Returns
     -------
@@ -85,6 +87,8 @@ def readings(
     """
     if len(one) != len(other):
         raise UnpairableError("copies-differ")
+    if len(one) > _MOST_COPIES:
+        return (_one_after_the_other(rings, one, other),)
     weighed = sorted(
         (
             (_worth(rings, tuple(zip(one, chosen, strict=True))), chosen)
@@ -99,6 +103,19 @@ def readings(
         for worth, chosen in weighed[:_MOST_READINGS]
         if worth[0] == most
     )
+
+
+def _one_after_the_other(
+    rings: Rings, one: tuple[Segment, ...], other: tuple[Segment, ...]
+) -> Pairing:
+    """Pair many copies, each with the best that is left: they are alike, or mirrored."""
+    left = list(other)
+    pairs = []
+    for segment in one:
+        best = max(left, key=lambda mate: _worth(rings, ((segment, mate),)))
+        left.remove(best)
+        pairs.append(_pair(segment, best))
+    return tuple(pairs)
 
 
 def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> Pairing:
@@ -151,7 +168,7 @@ def lay_on(
     """
     usual = readings(rings, riders, carriers)[0]
     found = usual
-    if len(riders) > 1:
+    if 1 < len(riders) <= _MOST_COPIES:
         near = _Nearness(rings, sewn)
         ways = (
             tuple(_pair(a, b) for a, b in zip(riders, chosen, strict=True))

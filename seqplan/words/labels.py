@@ -22,6 +22,7 @@ SENTENCES: Final[dict[str, str]] = {
     "chart-key-rows": "one row after the other",
     "chart-key-either": "{words}, whichever is first",
     "chart-done-at": "{operation} ({station})",
+    "chart-pieces-and-more": "{pieces} and {count} more",
     "chart-whole-garment": "whole garment",
     "chart-said": "you asked for it",
     "chart-description": (

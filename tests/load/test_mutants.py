@@ -129,21 +129,17 @@ def _draw(opened: Opened) -> None:
         assert list_between(opened.explainer.between(first, last))
 
 
-@pytest.mark.xfail(raises=ValueError, reason="laying out sews an edge twice before it is told")
 @pytest.mark.parametrize("name", STRANGE)
 def test_an_edge_in_two_seams_is_a_finding(name: str) -> None:
     opened = _opened(Mutant(0, name, "garment: x\n" + dedent(STRANGE[name])))
     assert opened.has_errors
 
 
-@pytest.mark.xfail(raises=AssertionError, reason="all ways to pair the copies are tried")
 def test_many_copies_that_are_alike_are_paired_soon() -> None:
-    pieces = "".join(f"  {name}: {{cut: 8, edges: [a, b, c]}}\n" for name in "pq")
-    started = time.process_time()
-    _opened(
-        Mutant(0, "", f"garment: x\npieces:\n{pieces}operations:\n  x: {{sew: p.a, to: q.a}}\n")
-    )
-    assert time.process_time() - started < 0.5
+    pieces = "".join(f"  {name}: {{cut: 12, edges: [a, b, c]}}\n" for name in "pq")
+    text = f"garment: x\npieces:\n{pieces}operations:\n  x: {{sew: p.a, to: q.a}}\n"
+    # Of twelve copies there are 479,001,600 ways, which would not end.
+    assert not _opened(Mutant(0, "", text)).has_errors
 
 
 def test_a_mutant_is_the_same_every_time() -> None:
