@@ -52,9 +52,15 @@ def _top(garment: Garment) -> Iterator[str]:
         "allowance": write_length(garment.allowance),
         "wearer": garment.wearer.value if garment.wearer else None,
         "not shown": write_texts(garment.not_shown),
-        "sizes": write_texts(garment.sizes),
+        "sizes": _sizes(garment),
     }
     return (f"{name}: {text}" for name, text in values.items() if text is not None)
+
+
+def _sizes(garment: Garment) -> str | None:
+    """A list even of one: a comma in a bare text is taken for a list that lost its brackets."""
+    names = ", ".join(quoted_text(size) for size in garment.sizes)
+    return f"[{names}]" if names else None
 
 
 def _sections(garment: Garment) -> Iterator[str]:
