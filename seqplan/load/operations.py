@@ -11,7 +11,6 @@ from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import Sink, listing, quoted
 from seqplan.model.entry import Entry, Verb
-from seqplan.model.variant import never_together
 
 
 class Deed(NamedTuple):
@@ -86,7 +85,7 @@ def _check_results(
     for entry, found in read:
         for name, at in _items(entry.makes, found.get("makes")):
             others = makers.setdefault(name, [])
-            maker = next((m for m in others if not never_together(m.when, entry.when)), None)
+            maker = next((m for m in others if _can_meet(m, entry)), None)
             if maker is not None:
                 sink.error("made-twice", at, name=quoted(name), maker=quoted(maker.id))
             others.append(entry)
@@ -108,6 +107,15 @@ def _check_gaps(read: list[tuple[Entry, fields.Fields]], scope: Scope) -> None:
             continue
         words = "no-gap" if "gap" in keys_with(other.verb) else "no-gap-there"
         scope.sink.error("no-gap", found["close"], words=words, entry=quoted(other.id))
+
+
+def _can_meet(one: Entry, other: Entry) -> bool:
+    """Whether two entries can be in one variant; most garments have no choices to look at."""
+    if not (one.when and other.when):
+        return True
+    from seqplan.model.variant import never_together
+
+    return not never_together(one.when, other.when)
 
 
 def _items(names: tuple[str, ...], node: Node | None) -> list[tuple[str, Node]]:
