@@ -17,18 +17,9 @@ from seqplan.load.names import (
 from seqplan.load.nodes import MappingNode, Node, Pair, Scalar
 from seqplan.load.sink import Sink, listing, quoted
 from seqplan.model.garment import Choice, Garment, OwnSeam, Waiver
+from seqplan.recipes.book import OWN_PARTS
 
-SEAM_PARTS = (
-    "sew",
-    "trim",
-    "grade",
-    "clip",
-    "finish",
-    "press",
-    "understitch",
-    "topstitch",
-    "turn",
-)
+SEAM_PARTS = tuple(OWN_PARTS)
 """What a seam of the author's own may be made of."""
 
 When = tuple[tuple[str, str], ...]

@@ -10,11 +10,8 @@ from itertools import permutations
 from typing import NamedTuple
 
 from seqplan.model.piece import Segment
-from seqplan.surface.pairing import Pair, Pairing
+from seqplan.surface.pairing import MOST_COPIES, MOST_READINGS, Pair, Pairing
 from seqplan.surface.stretch import Link, Stretch
-
-MOST_READINGS = 8
-_MOST_COPIES = 5
 
 
 class Walked(NamedTuple):
@@ -117,7 +114,7 @@ def readings_along(
 
 def _alike(walks: Sequence[Walk], others: Sequence[Walk]) -> Sequence[Walk]:
     """The runs in the order in which each meets the copy that is mirrored as it is."""
-    if len(others) > _MOST_COPIES:
+    if len(others) > MOST_COPIES:
         return others
     return max(
         permutations(others),

@@ -108,14 +108,6 @@ class Surface:
         found = self._mate.get(EdgeEnd(segment, False))
         return found[1] if found else None
 
-    def seams_at(self, segment: Segment) -> tuple[EntryId, ...]:
-        """The entries that sew, catch or hold this edge, its own seam first."""
-        end = EdgeEnd(segment, False)
-        own = self._mate.get(end)
-        found = [own[1].entry] if own else []
-        found += [glue.entry for _, glue in self._riding.get(end, ())]
-        return tuple(dict.fromkeys(found))
-
     def next_of(
         self, end: EdgeEnd, members: frozenset[Segment], unsewn: EntryId | None = None
     ) -> tuple[EdgeEnd, tuple[EntryId, ...]]:

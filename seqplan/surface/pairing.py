@@ -36,8 +36,11 @@ class Pair(NamedTuple):
 Pairing = tuple[Pair, ...]
 """All copies of an edge, each with the one that it meets."""
 
-_MOST_READINGS = 8
-_MOST_COPIES = 5
+MOST_READINGS = 8
+"""More ways than these to lay the same edges together are not weighed."""
+
+MOST_COPIES = 5
+"""Of so many copies every way to pair them is tried: five have 120 ways, twelve 479 million."""
 
 _FOLD = "|fold|"
 """A name that no edge has."""
@@ -87,7 +90,7 @@ def readings(
     """
     if len(one) != len(other):
         raise UnpairableError("copies-differ")
-    if len(one) > _MOST_COPIES:
+    if len(one) > MOST_COPIES:
         return (_one_after_the_other(rings, one, other),)
     weighed = sorted(
         (
@@ -100,7 +103,7 @@ def readings(
     most = weighed[0][0][0]
     return tuple(
         tuple(_pair(a, b) for a, b in zip(one, chosen, strict=True))
-        for worth, chosen in weighed[:_MOST_READINGS]
+        for worth, chosen in weighed[:MOST_READINGS]
         if worth[0] == most
     )
 
@@ -168,7 +171,7 @@ def lay_on(
     """
     usual = readings(rings, riders, carriers)[0]
     found = usual
-    if 1 < len(riders) <= _MOST_COPIES:
+    if 1 < len(riders) <= MOST_COPIES:
         near = _Nearness(rings, sewn)
         ways = (
             tuple(_pair(a, b) for a, b in zip(riders, chosen, strict=True))

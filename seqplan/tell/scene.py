@@ -15,7 +15,6 @@ from seqplan.surface.glued import Part, Surface
 from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
 from seqplan.tell.names import (
-    in_garment_order,
     listing,
     name_edges,
     name_pieces,
@@ -261,11 +260,6 @@ class Scene:
         if self.entry.partners:
             return name_pieces(self.garment, self.entry.partners)
         return say("step-the", name=self.notion_name)
-
-    @cached_property
-    def own_pieces(self) -> str:
-        """The pieces that the operation itself acts on, in the order of the file."""
-        return name_pieces(self.garment, in_garment_order(self.garment, self.op.pieces))
 
     @cached_property
     def entry_pieces(self) -> str:

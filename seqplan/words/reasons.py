@@ -150,7 +150,6 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "because-inspected-last": "What `{before}` does has to be looked at too, in `{after}`.",
     "because-joined-before-tried-on": "`{after}` needs what `{before}` joins.",
-    "because-fitted-before-banded": ("`{after}` fixes the width that `{before}` may still change."),
     "because-made-before-used": "`{after}` uses the {name} that `{before}` makes.",
     "because-there-before-fastened": (
         "`{after}` fastens to `{name}`, which `{before}` puts in place."

@@ -89,12 +89,27 @@ def test_sixty_operations_can_be_read_on_a4(text, lanes, tmp_path):
     assert min(words) >= 5.6
 
 
-@pytest.mark.parametrize(("path", "lanes"), BOTH, ids=NAMES)
+TOO_SMALL = {
+    "net-loft-shirt by unit": "4.8 pt",
+    "lantern-dress by unit": "5.4 pt",
+    "pilot-boat-trousers by station": "5.2 pt",
+}
+"""Charts that do not print in readable sizes on A4 yet."""
+
+
+@pytest.mark.parametrize(
+    ("path", "lanes"),
+    [
+        pytest.param(*both, id=name, marks=pytest.mark.xfail(reason=TOO_SMALL[name]))
+        if name in TOO_SMALL
+        else pytest.param(*both, id=name)
+        for both, name in zip(BOTH, NAMES, strict=True)
+    ],
+)
 def test_a_shipped_garment_prints_in_sizes_that_can_be_read(path, lanes):
     found = open_garment(path)
     words = font_sizes(drawn(found, lanes))[1:]
-    # A shirt of sixty operations on one sheet is small print; what is smaller prints larger.
-    assert min(words) >= (6.5 if len(found.garment.operations) < 40 else 4.7)
+    assert min(words) >= (6.5 if len(found.garment.operations) < 40 else 5.6)
 
 
 def test_the_same_garment_gives_the_same_bytes():

@@ -87,10 +87,6 @@ def test_the_end_of_a_collar_goes_on_into_the_end_of_the_stand():
     )
     found = stretches(shirt, "collar.end", "stand.end")
     assert [names(shirt, s.segments) for s in found] == [["collar.end", "stand.end"]] * 2
-    assert shirt.seams_at(edges(shirt.rings, "stand.top")[0]) == (
-        "stand.top + inner.top",
-        "collar.neck on stand.top",
-    )
 
 
 def test_a_waist_goes_on_over_the_part_of_a_pocket_that_stands_for_the_hip():
@@ -214,4 +210,7 @@ def test_a_rider_may_lie_on_an_edge_that_bears_others(count):
         for s in edges(cloth, "strap.end")
     ]
     surface = Surface(cloth, (), held[:count])
-    assert surface.seams_at(edges(cloth, "outer.top")[0]) == ("on",)
+    top = edges(cloth, "outer.top")[0]
+    # However many ride on it, the edge is as free as before: it bears no seam, and its loop stays.
+    assert surface.glue_at(top) is None
+    assert surface.parts == Surface(cloth).parts
