@@ -52,6 +52,17 @@ def _pieces(entry: Entry) -> str | None:
     return write_texts(f"{piece} half" if piece in half else piece for piece in entry.pieces)
 
 
+def _layered(entry: Entry) -> str | None:
+    """Pieces in a row, each with the layers under it: ``[outer + inner, other]``."""
+    rows: list[str] = []
+    for piece in entry.partners:
+        if rows and piece in entry.under:
+            rows[-1] += f" + {piece}"
+        else:
+            rows.append(str(piece))
+    return write_texts(rows)
+
+
 def _fabrics(entry: Entry) -> str:
     return write_texts(entry.fabrics) or ALL
 
@@ -123,8 +134,8 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("through", Takes.TEXT): lambda e: write_text(e.through),
     # What goes along.
     ("with", Takes.FABRIC): lambda e: write_text(e.fabric),
-    ("with", Takes.PIECES): lambda e: write_texts(e.partners),
-    ("with", Takes.PIECES_OR_NOTION): lambda e: write_text(e.notion) or write_texts(e.partners),
+    ("with", Takes.PIECES): lambda e: _layered(e),
+    ("with", Takes.PIECES_OR_NOTION): lambda e: write_text(e.notion) or _layered(e),
     ("between", Takes.CAUGHT): _between,
     # How.
     ("as", Takes.CHOICE): _seam,

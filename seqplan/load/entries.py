@@ -146,7 +146,8 @@ def _set_on(entry: Entry, found: Fields, scope: Scope) -> Entry:
     if entry.verb is Verb.BIND and isinstance(node, Scalar) and "+" not in node.text:
         notion, piece = resolve.notion_or_piece(node, scope)
         return entry._replace(notion=notion, partners=(piece,) if piece else ())
-    return entry._replace(partners=resolve.pieces(node, scope))
+    partners, under = resolve.layered(node, scope)
+    return entry._replace(partners=partners, under=under)
 
 
 def _patch_pocket(entry: Entry, found: Fields, scope: Scope) -> Entry:

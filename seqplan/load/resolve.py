@@ -76,6 +76,18 @@ def pieces(node: Node | None, scope: Scope) -> tuple[PieceId, ...]:
     return tuple(PieceId(name) for name, _ in found)
 
 
+def layered(node: Node | None, scope: Scope) -> tuple[tuple[PieceId, ...], tuple[PieceId, ...]]:
+    """Read pieces in a row, some with layers under them (``band + lining``): all, and these."""
+    found = pieces(node, scope)
+    under = {
+        clean(part)
+        for item in (fields.items_of(node) if node is not None else ())
+        if isinstance(item, Scalar)
+        for part in item.text.split("+")[1:]
+    }
+    return found, tuple(piece for piece in found if piece in under)
+
+
 def halved(node: Node | None, scope: Scope) -> tuple[tuple[PieceId, ...], tuple[PieceId, ...]]:
     """Read pieces, some of them with ``half`` after the name: all, and those."""
     node = _plus_as_list(node, scope)

@@ -221,7 +221,10 @@ class Entry(NamedTuple):
     between
         What is caught between the two sides.
     partners
-        The pieces that are set on or laid along: a band, a binding, a placket, a held layer.
+        The pieces that are set on or laid along: a band, a binding, a placket, a held layer. Bands
+        that are set on side by side stand in a row, each followed by the layers under it.
+    under
+        Of the partners of a band: the inner layers, which close over the one before them.
     places
         Places on the faces of pieces: where pockets, buttons and buttonholes go.
     mouth
@@ -297,6 +300,7 @@ class Entry(NamedTuple):
     own_seam: str | None = None
     between: tuple[Caught, ...] = ()
     partners: tuple[PieceId, ...] = ()
+    under: tuple[PieceId, ...] = ()
     places: tuple[Place, ...] = ()
     mouth: tuple[str, ...] = ()
     sides: Sides = Sides.RIGHT_TOGETHER
@@ -331,6 +335,11 @@ class Entry(NamedTuple):
     note: str | None = None
     say: str | None = None
     path: DocPath = ()
+
+    @property
+    def outer(self) -> tuple[PieceId, ...]:
+        """The partners without the layers under them."""
+        return tuple(piece for piece in self.partners if piece not in self.under)
 
     @property
     def in_the_round(self) -> bool:

@@ -66,7 +66,7 @@ class Construction:
 
     def entry(self, op: Operation) -> Entry:
         """The entry that an operation comes from."""
-        return self.garment.entry[op.entry]
+        return self.shapes[op.entry].entry
 
     def main(self, entry: EntryId) -> Operation:
         """The operation that an entry is named after."""

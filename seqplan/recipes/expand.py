@@ -53,8 +53,8 @@ class _Expander:
 
     def operations(self, entry: Entry) -> list[Operation]:
         """Expand one entry."""
-        recipe = self._recipe(entry)
         shape = self._cloth.shapes[entry.id]
+        recipe = self._recipe(shape.entry)
         return [self._operation(entry, shape, ingredient) for ingredient in recipe]
 
     def check_references(self, operations: tuple[Operation, ...]) -> None:
@@ -146,7 +146,7 @@ class _Expander:
     def _report(
         self, slug: str, entry: Entry, target: EntryId, part: str, key: tuple[str, ...]
     ) -> None:
-        recipe = recipe_for(self._garment.entry[target], self._garment)
+        recipe = recipe_for(self._cloth.shapes[target].entry, self._garment)
         parts = ", ".join(f"`{i.part}`" for i in recipe if i.part != MAIN)
         self.problems.append(
             Diagnostic(

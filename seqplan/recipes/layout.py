@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId, PieceId
-from seqplan.model.entry import Entry, Sides, Verb
+from seqplan.model.entry import Ends, Entry, Sides, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.piece import Segment
 from seqplan.recipes.marks import TWO_SIDED, Parts
@@ -74,7 +74,8 @@ class _Layout:
         shapes = self._without_double_seams(self._shapes())
         shapes, wanted = self._with_long_edges(shapes)
         shapes = self._with_open_pairings_settled(shapes)
-        return Cloth(self.rings, _with_held(shapes), self._problems.found), wanted
+        shapes = self._with_ends_settled(_with_held(shapes))
+        return Cloth(self.rings, shapes, self._problems.found), wanted
 
     def _shapes(self) -> dict[EntryId, Shape]:
         """Every entry by itself; what is held is laid where it hangs already."""
@@ -159,11 +160,33 @@ class _Layout:
             return 1 if ends == {names[0], names[-1]} else 2 if link.junctions else 3
 
         found = find_stretches(surface, runs, _anything, id_)
-        return alone, tuple(broken_at(stretch, rank) for stretch in found)
+        # Strips that are joined beforehand lie along the run as one.
+        lying = alone if len(alone) == len(found) else closed
+        return lying, tuple(broken_at(stretch, rank) for stretch in found)
 
     def _may_turn(self, long: Iterable[Stretch]) -> bool:
         pieces = {segment.piece for stretch in long for segment in stretch.segments}
         return all(self._garment.piece[id_].is_strip for id_ in pieces)
+
+    def _with_ends_settled(self, shapes: dict[EntryId, Shape]) -> dict[EntryId, Shape]:
+        """Join the free ends of a band that goes all round, where the author does not say."""
+        bands = [
+            shape
+            for shape in shapes.values()
+            if shape.entry.verb is Verb.BAND
+            and shape.entry.ends is None
+            and shape.reached(Reach.ENDS)
+        ]
+        if not bands:
+            return shapes
+        surface = _sewn(self.rings, shapes.values())
+        for shape in bands:
+            body = [s for s in shape.run if s not in shape.to]
+            run = find_stretches(surface, body, _anything, shape.entry.id)
+            if run and all(stretch.is_ring for stretch in run):
+                joined = shape.entry._replace(ends=Ends.JOINED)
+                shapes[shape.entry.id] = shape._replace(entry=joined)
+        return shapes
 
     # -- one entry -------------------------------------------------------------------------
 

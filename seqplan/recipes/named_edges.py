@@ -72,9 +72,9 @@ class NamedEdges:
 
         Of a band in two layers only the outer is sewn to the run; the inner closes over it.
         """
-        partners = entry.partners
-        if entry.verb is not Verb.TOWER_PLACKET:
-            partners = partners[:1]
+        partners = entry.outer if entry.verb is Verb.BAND else entry.partners[:1]
+        if entry.verb is Verb.TOWER_PLACKET:
+            partners = entry.partners
         found = [self._set_on_by(entry, self._garment.piece[id_]) for id_ in partners]
         return [edges for edges in found if edges]
 
@@ -137,10 +137,20 @@ class NamedEdges:
                     if ref.edge in names:
                         held = EdgeRef(id_, ref.edge, ref.hand)
                         yield self._segments(held, None), self._segments(ref, None)
-        if entry.verb is Verb.BAND:
-            outer = flat(self._attached(entry))
-            for id_ in entry.partners[1:]:
-                yield self._set_on_by(entry, self._garment.piece[id_]), outer
+        if entry.under:
+            yield from self._inner_layers(entry)
+
+    def _inner_layers(
+        self, entry: Entry
+    ) -> Iterator[tuple[tuple[Segment, ...], tuple[Segment, ...]]]:
+        """Each layer under a band with the band before it."""
+        outer: tuple[Segment, ...] = ()
+        for id_ in entry.partners:
+            edges = self._set_on_by(entry, self._garment.piece[id_])
+            if id_ in entry.under:
+                yield edges, outer
+            else:
+                outer = edges
 
     def _backs(self, ref: EdgeRef) -> Iterator[EdgeRef]:
         """The same edge of the layers that an edge has been sewn to: a collar has two."""

@@ -28,7 +28,7 @@ class Shape(NamedTuple):
     Parameters
     ----------
     entry
-        The entry.
+        The entry, with what the cloth tells where the author left it open.
     run
         Its cut edges, all copies, in the order in which it names them; both sides of a join.
     to

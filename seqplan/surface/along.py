@@ -5,7 +5,7 @@ run. Which end of the long edge lies where follows from right sides lying togeth
 folded lengthwise has its right side out on both faces, so it may lie either way round.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import permutations
 from typing import NamedTuple
 
@@ -87,6 +87,10 @@ def readings_along(
 ) -> tuple[Pairing, ...]:
     """Give the ways in which long edges can lie along runs of as many edges.
 
+    Strips that are joined to a ring beforehand may be turned round on the run; those ways are kept
+    in which the most of their seams meet seams of the run, the first strip at the first edge
+    before others.
+
     Parameters
     ----------
     long, runs
@@ -94,22 +98,48 @@ def readings_along(
     may_turn
         Whether the long edges may lie the other way round too.
     """
-    walks = [walk_of(stretch) for stretch in long]
+    begun = [walk_of(stretch) for stretch in long]
     others = [walk_of(stretch) for stretch in runs]
-    # One strip is as good as another: only its two ways round are weighed.
-    ways = [_alike(walks, others)] if may_turn else permutations(others)
+    places = range(len(begun[0])) if any(stretch.is_ring for stretch in long) else (0,)
     found: dict[Pairing, None] = {}
-    for turned in (False, True) if may_turn else (False,):
-        for chosen in ways:
-            pairs = (
-                pair
-                for walk, other in zip(walks, chosen, strict=True)
-                for pair in _lay_along(walk, other, turned=turned)
-            )
-            found.setdefault(tuple(pairs))
-            if len(found) >= MOST_READINGS:
-                return tuple(found)
-    return tuple(found)
+    for place in places:
+        walks = [
+            (*walk[place:], *walk[:place]) if stretch.is_ring else walk
+            for stretch, walk in zip(long, begun, strict=True)
+        ]
+        # One strip is as good as another: only its two ways round are weighed.
+        ways = [_alike(walks, others)] if may_turn else permutations(others)
+        for turned in (False, True) if may_turn else (False,):
+            for chosen in ways:
+                pairs = (
+                    pair
+                    for walk, other in zip(walks, chosen, strict=True)
+                    for pair in _lay_along(walk, other, turned=turned)
+                )
+                found.setdefault(tuple(pairs))
+                if len(found) >= MOST_READINGS * len(places):
+                    break
+    if len(places) == 1:
+        return tuple(found)[:MOST_READINGS]
+    met = {pairing: _seams_met(pairing, long, runs) for pairing in found}
+    best = (pairing for pairing in found if met[pairing] == max(met.values()))
+    first = begun[0][0].segment
+    return tuple(
+        sorted(best, key=lambda pairing: _is_elsewhere(pairing, first, others[0][0].segment))
+    )[:MOST_READINGS]
+
+
+def _seams_met(pairing: Pairing, long: Iterable[Stretch], runs: Iterable[Stretch]) -> int:
+    """How many seams of the long side lie at a seam, or at either end, of the run."""
+    mate = {pair.first: pair.second for pair in pairing}
+    inside = [link for stretch in runs for link in stretch.links if not link.junctions]
+    smooth = {frozenset(end.segment for end in link.ends) for link in inside}
+    seams = [link for stretch in long for link in stretch.links if link.junctions]
+    return sum(frozenset(mate[end.segment] for end in link.ends) not in smooth for link in seams)
+
+
+def _is_elsewhere(pairing: Pairing, first: Segment, wanted: Segment) -> bool:
+    return all(p.second.piece != wanted.piece for p in pairing if p.first == first)
 
 
 def _alike(walks: Sequence[Walk], others: Sequence[Walk]) -> Sequence[Walk]:

@@ -17,7 +17,7 @@ from functools import partial
 from itertools import permutations, product
 from typing import NamedTuple
 
-from seqplan.base.ids import EntryId
+from seqplan.base.ids import EntryId, PieceId
 from seqplan.model.piece import Segment
 from seqplan.surface.closing import merged_points
 from seqplan.surface.glued import Glue, Surface
@@ -139,8 +139,23 @@ def pair_with_itself(rings: Rings, edges: tuple[Segment, ...]) -> Pairing:
     if len(described) == len(mirrored):
         return pair_two_sides(rings, described, mirrored)
     if len(edges) > 2:
-        raise UnpairableError("which-copies")
+        return _to_a_ring(rings, edges)
     return (_pair(*edges),)
+
+
+def _to_a_ring(rings: Rings, edges: tuple[Segment, ...]) -> Pairing:
+    """Join strips that are alike, each with two such ends, one after the other to a ring.
+
+    An end of one meets the other end of the next, so that the long edges go on into one another.
+    """
+    ends: dict[tuple[PieceId, int], list[Segment]] = {}
+    for segment in edges:
+        ends.setdefault(rings.disc(segment), []).append(segment)
+    strips = list(ends.values())
+    if any(len(two) != 2 or two[0].place == two[1].place for two in strips):
+        raise UnpairableError("which-copies")
+    nexts = (*strips[1:], strips[0])
+    return tuple(_pair(one[1], other[0]) for one, other in zip(strips, nexts, strict=True))
 
 
 def lay_on(

@@ -21,8 +21,8 @@ def fold_band(s: Scene) -> Told:
         return Told((say("step-band-fold-double", band=s.partners),), check)
     if s.entry.verb is Verb.BIND:
         return Told((say("step-binding-fold", band=s.partners),), check)
-    key = "step-band-fold" if len(s.entry.partners) < 2 else "step-band-under"
-    if len(s.entry.partners) < 2:
+    key = "step-band-fold" if not s.entry.under else "step-band-under"
+    if not s.entry.under:
         values = {"band": s.partners}
     else:
         values = {"outer": capital(_outer(s)), "inner": _inner(s)}
@@ -53,13 +53,13 @@ def set_band(s: Scene) -> Told:
         ]
         return Told((*texts, *again(s)), check)
     side = "-wrong" if s.entry.from_wrong_side else ""
-    if s.attached and len(s.entry.partners) > 1:
+    if s.attached and s.entry.under:
         texts = [say(f"step-band-lay-outer{side}", attached=s.attached, edges=s.edges)]
     elif s.attached:
         texts = [say(f"step-band-lay{side}", attached=s.attached, edges=s.edges)]
     else:
         texts = [say(f"step-band-lay-plain{side}", band=s.partners, edges=s.edges)]
-    if len(s.entry.partners) > 1:
+    if s.entry.under:
         texts.append(say("step-band-lay-two", inner=_inner(s)))
     return Told((*texts, *_ring_or_ends(s), *matching(s), stitch(s), *again(s)), check)
 
@@ -92,7 +92,7 @@ def press_band(s: Scene) -> Told:
     if s.entry.closing is Closing.IN_ONE_SEAM:
         return Told((say("step-press-band-double", edges=s.edges), *again(s)))
     key = "step-press-binding" if s.entry.verb is Verb.BIND else "step-press-band"
-    band = _outer(s) if len(s.entry.partners) > 1 else s.partners
+    band = _outer(s) if s.entry.under else s.partners
     return Told((say(key, band=band), *again(s)))
 
 
@@ -112,7 +112,7 @@ def close_ends(s: Scene) -> Told:
 def wrap(s: Scene) -> Told:
     """Folding a band or binding over the edge."""
     cover = _cover(s)
-    if len(s.entry.partners) > 1:
+    if s.entry.under:
         text = say("step-wrap-two", inner=_inner(s), cover=cover)
     else:
         side = "-wrong" if s.entry.from_wrong_side else ""
@@ -125,14 +125,14 @@ def close_band(s: Scene) -> Told:
     check = say("step-check-close-band")
     if s.entry.closing is Closing.BY_HAND:
         apart = s.usual(usual.SLIP_STITCH_APART)
-        band = _inner(s) if len(s.entry.partners) > 1 else s.partners
+        band = _inner(s) if s.entry.under else s.partners
         text = say("step-close-band-hand", band=band, apart=apart)
     elif s.entry.closing is Closing.IN_THE_DITCH:
         text = say("step-close-band-ditch")
     else:
         side = "-wrong" if s.entry.from_wrong_side else ""
         ring = "-ring" if s.is_ring else ""
-        band = _outer(s) if len(s.entry.partners) > 1 else s.partners
+        band = _outer(s) if s.entry.under else s.partners
         values = {"band": band, "distance": s.usual(usual.EDGE_STITCH)}
         if s.is_ring:
             values["overlap"] = s.usual(usual.OVERLAP_OF_STITCHING)
@@ -156,11 +156,11 @@ def _ring_or_ends(s: Scene) -> list[str]:
 
 
 def _outer(s: Scene) -> str:
-    return name_pieces(s.garment, s.entry.partners[:1])
+    return name_pieces(s.garment, s.entry.outer)
 
 
 def _inner(s: Scene) -> str:
-    return name_pieces(s.garment, s.entry.partners[1:])
+    return name_pieces(s.garment, s.entry.under)
 
 
 # -- plackets ------------------------------------------------------------------------------
@@ -171,7 +171,8 @@ def fold_placket(s: Scene) -> Told:
     seam = s.usual(usual.PLACKET_SEAM)
     texts = [say("step-placket-fold", band=s.partners, seam=seam)]
     if s.entry.verb is Verb.TOWER_PLACKET and len(s.entry.partners) > 1:
-        texts.append(say("step-placket-fold-tower", band=_inner(s)))
+        tower = name_pieces(s.garment, s.entry.partners[1:])
+        texts.append(say("step-placket-fold-tower", band=tower))
     return Told(tuple(texts), say("step-check-band-fold"))
 
 
@@ -195,7 +196,8 @@ def _sides_of_slit(s: Scene) -> tuple[str, ...]:
     slit = next((slits[ref.edge] for ref in s.entry.run if ref.edge in slits), None)
     if slit is None:
         return ()
-    names = {"first": _outer(s), "second": _inner(s)}
+    first, second = (name_pieces(s.garment, [id_]) for id_ in s.entry.partners)
+    names = {"first": first, "second": second}
     sides = {"before": readable(slit.before), "after": readable(slit.after)}
     return (say("step-tower-sides", **names, **sides),)
 

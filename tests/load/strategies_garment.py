@@ -443,8 +443,11 @@ class _Maker:
             return base
         if verb not in {Verb.BAND, Verb.BIND}:
             return plain._replace(run=run)
+        inner = plain.partners[1:]
+        under = self.draw(_some(list(inner))) if inner and verb is Verb.BAND else ()
         return plain._replace(
             run=run,
+            under=tuple(piece for piece in inner if piece in under),
             ends=self.draw(maybe(st.sampled_from(Ends))),
             closing=self.draw(maybe(st.sampled_from(Closing))),
             from_wrong_side=self.draw(st.booleans()),

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rules.reasoning import construction, garment
 
-from seqplan.model.entry import Portion
+from seqplan.model.entry import Ends, Portion
 from seqplan.recipes.expand import construct
 
 SKIRT = """
@@ -239,3 +239,54 @@ operations:
     # Sewn in two goes it is the tube that one seam makes.
     (part,) = built.finished.parts
     assert (len(part.loops), part.genus) == (2, 0)
+
+
+HALVES = """
+pieces:
+  front: {cut: fold, edges: [waist, side, hem]}
+  back: {cut: fold, edges: [waist, side, hem]}
+  upper: {cut: fold, strip: [attach, end, fold]}
+  lower: {cut: fold, strip: [attach, end, fold]}
+operations:
+  sides: {sew: front.side, to: back.side}
+  ring: {sew: upper.end, to: lower.end}
+  band: {band: [front.waist, back.waist], with: [upper, lower]}
+"""
+
+
+def test_a_band_in_parts_lies_seam_on_seam_the_first_part_at_the_first_edge():
+    built = construction(HALVES)
+    met = {frozenset((g.first.piece, g.second.piece)) for g in built.shapes["band"].glues}
+    assert met == {frozenset(("upper", "front")), frozenset(("lower", "back"))}
+    assert all(part.is_two_sided for part in built.finished.parts)
+    # Band and body are one tube, from the hem to the folds of the strips.
+    assert [part.genus for part in built.finished.parts] == [0]
+
+
+def test_a_band_of_two_strips_that_are_alike_is_split_at_both_sides():
+    text = HALVES.replace("  lower: {cut: fold, strip: [attach, end, fold]}\n", "")
+    text = text.replace("upper: {cut: fold, strip: [attach, end, fold]}", BAND_OF_TWO)
+    text = text.replace("upper.end, to: lower.end", "upper.end").replace("[upper, lower]", "upper")
+    met = along(construction(text), "band", "upper")
+    assert sorted(len(parts) for parts in met.values()) == [2, 2]
+    for parts in met.values():
+        assert len({part.piece for part in parts}) == 1
+
+
+BAND_OF_TWO = "upper: {cut: 2, strip: [attach, end, fold, end]}"
+
+
+def test_layers_under_a_band_ride_each_on_its_own():
+    text = HALVES.replace("[upper, lower]", "[upper + inside, lower]").replace(
+        "operations:", "  inside: {cut: fold, edges: [attach, end, top]}\noperations:"
+    )
+    built = construction(text)
+    riders = {(r.first.piece, r.second.piece) for r in built.shapes["band"].riders}
+    assert riders == {("inside", "upper")}
+
+
+def test_a_band_all_round_is_joined_by_itself():
+    text = SKIRT.replace("hem, centre | opening", "hem, centre")
+    ends = {built.entry(op).ends for built in [construction(text)] for op in built.of_entry["band"]}
+    assert ends == {Ends.JOINED}
+    assert construction(SKIRT).shapes["band"].entry.ends is None

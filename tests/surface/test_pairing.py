@@ -2,6 +2,7 @@ import pytest
 from surface.cloth import edges, piece, rings
 
 from seqplan.base.ids import PieceId
+from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.pairing import UnpairableError, pair_two_sides, pair_with_itself
 from seqplan.surface.ring import EdgeEnd, Rings
 
@@ -109,12 +110,21 @@ def test_two_edges_of_one_name_on_one_piece_close_a_tube():
     assert (pair.first.place, pair.second.place, pair.aligned) == (1, 3, False)
 
 
+@pytest.mark.parametrize("count", [2, 3, 4])
+def test_strips_that_are_alike_close_to_a_ring_end_to_start(count):
+    cloth = rings(f"band {count}: attach end fold end")
+    pairs = pair_with_itself(cloth, edges(cloth, "band.end"))
+    glues = [Glue(p.first, p.second, p.aligned, "ring") for p in pairs]
+    (part,) = Surface(cloth, glues).parts
+    assert sorted(len(loop) for loop in part.loops) == [count, count]
+    assert {len({cloth.name(s) for s in loop}) for loop in part.loops} == {1}
+
+
 @pytest.mark.parametrize(
     ("pieces", "name", "key"),
     [
         ("back: centre side", "back.centre", "nothing-to-join"),
         ("panel 3: top side", "panel.side", "odd-copies"),
-        ("panel 2: top side foot side", "panel.side", "which-copies"),
         ("panel 4: top side", "panel.side", "which-copies"),
     ],
 )

@@ -50,8 +50,9 @@ def _joined_to_a_ring(c: Construction, fold: Operation) -> Iterator[Reason]:
     if c.entry(fold).verb not in SETTING_ON:
         return
     for shape in c.joins:
-        strips = {segment.piece for segment in shape.run}
-        if shape.entry.id != fold.entry and len(strips) == 1 and strips <= fold.pieces:
+        joined = {segment.piece for segment in shape.run}
+        strips = {id_ for id_ in joined & fold.pieces if c.garment.piece[id_].is_strip}
+        if shape.entry.id != fold.entry and joined == strips:
             key = "because-ring-before-fold"
             yield arc(RULE, c.main(shape.entry.id), fold, key=key)
             for press in c.doing(shape.entry.id, Action.PRESS):
