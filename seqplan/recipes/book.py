@@ -292,7 +292,8 @@ def _hem(entry: Entry, _garment: Garment) -> Recipe:
 def _insert(entry: Entry, garment: Garment) -> Recipe:
     """Set a zip, or draw elastic or cord through a casing."""
     if entry.into is None:
-        return ZIPS[entry.method or ZipMethod.CENTRED]
+        recipe = ZIPS[entry.method or ZipMethod.CENTRED]
+        return _with_fly_pieces(recipe, entry) if entry.method is ZipMethod.FLY else recipe
     thread = Ingredient(MAIN, Action.THREAD, _HAND)
     if entry.notion is None or "elastic" not in garment.notion[entry.notion].kind:
         return (thread,)
@@ -301,6 +302,12 @@ def _insert(entry: Entry, garment: Garment) -> Recipe:
     if casing.gap is None:
         return join
     return (*join, Ingredient("close", Action.CLOSE_GAP, _LOCKSTITCH))
+
+
+def _with_fly_pieces(recipe: Recipe, entry: Entry) -> Recipe:
+    """The facing of a fly is sewn on by itself, and so is the shield."""
+    pieces = dict(zip(("facing", "shield"), entry.partners, strict=False))
+    return tuple(item._replace(piece=pieces.get(item.part)) for item in recipe)
 
 
 CAUGHT_KINDS = ("label", "lace", "piping", "ribbon", "tape", "loop", "trimming")

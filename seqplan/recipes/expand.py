@@ -107,6 +107,9 @@ class _Expander:
             segments = self._cloth.shapes[entry.into].run
         elif entry.closes:
             segments = self._cloth.shapes[entry.closes].run
+        if ingredient.piece is not None:
+            own = set(shape.run)
+            segments = tuple(s for s in segments if s in own or s.piece == ingredient.piece)
         return Operation(
             id=operation_id(entry.id, ingredient.part),
             entry=entry.id,
@@ -123,9 +126,9 @@ class _Expander:
     def _pieces(
         self, entry: Entry, segments: tuple[Segment, ...], ingredient: Ingredient
     ) -> frozenset[PieceId]:
-        if ingredient.piece is not None:
-            return frozenset({ingredient.piece})
         touched = {segment.piece for segment in segments}
+        if ingredient.piece is not None:
+            return frozenset(touched | {ingredient.piece})
         if ingredient.reach is Reach.PARTNER:
             is_welt = entry.verb is Verb.WELT_POCKET
             return frozenset(entry.pieces if is_welt or not entry.partners else entry.partners)

@@ -7,7 +7,7 @@ from seqplan.model.entry import Portion, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.piece import Piece
 from seqplan.recipes.problems import Problems
-from seqplan.surface.portion import SplitPiece, is_clear
+from seqplan.surface.portion import SplitPiece, is_beside, is_clear
 
 Parts = Mapping[tuple[PieceId, str], int]
 """Into how many parts the long edges are split, by piece and edge."""
@@ -17,7 +17,11 @@ TWO_SIDED = frozenset({Verb.SEW, Verb.BASTE})
 
 
 def clear_portions(garment: Garment, problems: Problems) -> dict[EntryId, Portion]:
-    """Give the portion of each entry that means a part of its edges, and report unclear ones."""
+    """Give the portion of each entry that means a part of its edges, and report unclear ones.
+
+    A seam that stops before the hem may run over further edges first, which are sewn whole; a part
+    that is named is a part of each edge.
+    """
     clear = {}
     for entry in garment.entries:
         portion = entry.portion
@@ -28,6 +32,9 @@ def clear_portions(garment: Garment, problems: Problems) -> dict[EntryId, Portio
             for ref in (*entry.run, *entry.to)
             if not is_clear(garment.piece[ref.piece], ref.edge, portion)
         ]
+        is_somewhere = len(refs) < len(entry.run) + len(entry.to)
+        if is_somewhere and not portion.is_named_part:
+            refs = [r for r in refs if is_beside(garment.piece[r.piece], r.edge, portion)]
         if refs:
             problems.report("part-unclear", entry, edge=refs[0], neighbour=portion.neighbour)
         else:
@@ -54,7 +61,8 @@ def _wanted(
     for id_, portion in portions.items():
         entry = garment.entry[id_]
         for ref in (*entry.run, *entry.to):
-            wanted.setdefault((ref.piece, ref.edge), {})[portion] = None
+            if is_clear(garment.piece[ref.piece], ref.edge, portion):
+                wanted.setdefault((ref.piece, ref.edge), {})[portion] = None
     mates = [
         ((one.piece, one.edge), (two.piece, two.edge))
         for entry in garment.entries

@@ -57,13 +57,16 @@ class SplitPiece:
         self.piece = piece._replace(edges=tuple(edges))
 
     def indices(self, name: str, portion: Portion | None = None) -> frozenset[int]:
-        """Give the edges of the split piece that ``name`` means, or the portion of it."""
+        """Give the edges of the split piece that ``name`` means, or the portion of it.
+
+        An edge that does not meet the portion's neighbour is meant whole.
+        """
         found: set[int] = set()
         for index, edge in enumerate(self._origin.edges):
             if edge.name != name:
                 continue
             parts = self._parts[index]
-            if portion is not None:
+            if portion is not None and is_clear(self._origin, name, portion):
                 cut = self._cut(index, portion)
                 place = self._cuts[index].index(cut) + 1
                 near, far = parts[:place], parts[place:]
@@ -87,11 +90,26 @@ def is_clear(piece: Piece, name: str, portion: Portion) -> bool:
     )
 
 
+def is_beside(piece: Piece, name: str, portion: Portion) -> bool:
+    """Whether any edge called ``name`` meets the portion's neighbour, at whichever end."""
+    return any(
+        any(_meets(piece, index, portion.neighbour))
+        for index, edge in enumerate(piece.edges)
+        if edge.name == name
+    )
+
+
 def _is_measured_from_end(piece: Piece, index: int, neighbour: str) -> bool | None:
     """Tell at which end an edge meets its neighbour; ``None`` at neither or at both."""
+    at_start, at_end = _meets(piece, index, neighbour)
+    return at_end if at_start != at_end else None
+
+
+def _meets(piece: Piece, index: int, neighbour: str) -> tuple[bool, bool]:
+    """Whether an edge meets its neighbour at its start, and at its end."""
     edges = piece.edges
     is_fold = piece.cut is Cut.FOLD
     at_start = not (is_fold and index == 0) and edges[index - 1].name == neighbour
     is_last = index + 1 == len(edges)
     at_end = not (is_fold and is_last) and edges[(index + 1) % len(edges)].name == neighbour
-    return at_end if at_start != at_end else None
+    return at_start, at_end

@@ -284,6 +284,24 @@ operations:
     assert problems(text) == ["copies-differ"]
 
 
+def test_a_seam_that_stops_before_the_hem_takes_the_edges_before_it_whole():
+    text = """
+pieces:
+  front: {cut: fold, edges: [armhole, side, hem]}
+  back: {cut: fold, edges: [armhole, side, hem]}
+  sleeve: {cut: pair, edges: [cap, under-front, wrist, under-back]}
+operations:
+  it: {sew: [sleeve.under-front, front.side], to: [sleeve.under-back, back.side], STOP}
+"""
+    assert problems(text.replace("STOP", "stop: 10 before hem")) == []
+    built, _ = construct(garment(text.replace("STOP", "stop: 10 before hem")))
+    sewn = {(s.piece, s.place) for g in built.shapes["it"].glues for s in (g.first, g.second)}
+    # The sides are split in two at the mark, of which the upper part is sewn.
+    assert sewn == {("sleeve", 1), ("sleeve", 3), ("front", 1), ("back", 1)}
+    assert len(built.rings.pieces["front"].edges) == 4
+    assert problems(text.replace("STOP", "part: 10 from hem")) == ["part-unclear"]
+
+
 def test_a_part_between_two_edges_of_one_name_is_unclear():
     text = """
 pieces:
