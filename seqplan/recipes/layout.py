@@ -108,8 +108,9 @@ class _Layout:
         while is_moving:
             shapes = self._with_open_pairings_settled(shapes, known)
             known |= self._open.keys()
+            whole = _sewn(self.rings, shapes.values())
             found = {
-                id_: self._stretches(self._sewn_around(shapes, id_), id_, sides)
+                id_: self._stretches(self._sewn_around(shapes, id_, whole), id_, sides)
                 for id_, sides in waiting.items()
             }
             counts = {id_: parts_wanted(long, runs) for id_, (long, runs) in found.items()}
@@ -135,13 +136,14 @@ class _Layout:
             self._problems.report("long-edge-differs", entry, severity=Severity.WARNING, **names)
         return shapes, wanted
 
-    def _sewn_around(self, shapes: Mapping[EntryId, Shape], id_: EntryId) -> Surface:
+    def _sewn_around(
+        self, shapes: Mapping[EntryId, Shape], id_: EntryId, whole: Surface
+    ) -> Surface:
         """The garment with its seams; what is only basted comes before the seam on its edges."""
-        held = list(shapes.values())
-        if shapes[id_].entry.verb not in JOINS:
-            ours = set(shapes[id_].run)
-            held = [shape for shape in held if not ours & set(shape.run)]
-        return _sewn(self.rings, held)
+        if shapes[id_].entry.verb in JOINS:
+            return whole
+        ours = set(shapes[id_].run)
+        return _sewn(self.rings, (s for s in shapes.values() if not ours & set(s.run)))
 
     def _stretches(
         self, surface: Surface, id_: EntryId, sides: JoinSides

@@ -5,12 +5,10 @@ is sewn already, a further seam that merely joins two parts adds none. The count
 number: what cuts from edge to edge can lower before the parts fall apart.
 """
 
-from collections.abc import Hashable, Iterable, Mapping
+from collections.abc import Hashable, Iterable
 from typing import TypeVar
 
-from seqplan.base.ids import PieceId
 from seqplan.surface.glued import Glue, Surface
-from seqplan.surface.ring import EdgeEnd
 
 T = TypeVar("T", bound=Hashable)
 
@@ -37,12 +35,10 @@ def count_merged(pairs: Iterable[tuple[T, T]]) -> int:
     return merged
 
 
-def merged_points(points: Mapping[EdgeEnd, int], glues: Iterable[Glue]) -> int:
+def merged_points(surface: Surface, glues: Iterable[Glue]) -> int:
     """How many points of a garment fall together when these seams are sewn too."""
     return count_merged(
-        (points[EdgeEnd(glue.first, at_end)], points[EdgeEnd(glue.second, at_end == glue.aligned)])
-        for glue in glues
-        for at_end in (False, True)
+        (surface.point(one), surface.point(other)) for glue in glues for one, other in glue.ends
     )
 
 
@@ -56,11 +52,7 @@ class WaysRound:
     """
 
     def __init__(self, surface: Surface) -> None:
-        self._rings = surface.rings
-        self._points = surface.points
-        self._part: dict[tuple[PieceId, int], int] = {
-            disc: number for number, part in enumerate(surface.parts) for disc in part.discs
-        }
+        self._surface = surface
 
     def added_by(self, glues: Iterable[Glue]) -> int:
         """How many ways round there are more with these seams; each edge stands in one only.
@@ -69,7 +61,7 @@ class WaysRound:
         """
         sewn = list(glues)
         parts = count_merged(
-            (self._part[self._rings.disc(glue.first)], self._part[self._rings.disc(glue.second)])
+            (self._surface.cloth_of(glue.first), self._surface.cloth_of(glue.second))
             for glue in sewn
         )
-        return merged_points(self._points, sewn) - len(sewn) - parts
+        return merged_points(self._surface, sewn) - len(sewn) - parts

@@ -42,6 +42,19 @@ class Glue(NamedTuple):
         """
         return self.aligned == (self.first.is_mirrored != self.second.is_mirrored)
 
+    @property
+    def ends(self) -> tuple[tuple[EdgeEnd, EdgeEnd], tuple[EdgeEnd, EdgeEnd]]:
+        """The two pairs of edge ends that meet in it."""
+        first, second, aligned, _ = self
+        return (
+            (EdgeEnd(first, False), EdgeEnd(second, not aligned)),
+            (EdgeEnd(first, True), EdgeEnd(second, aligned)),
+        )
+
+
+Disc = tuple[PieceId, int]
+"""A cut copy of a piece; both halves of a fold are one."""
+
 
 class Part(NamedTuple):
     """A connected part of what is sewn so far.
@@ -59,10 +72,14 @@ class Part(NamedTuple):
         Whether right side and wrong side can be told apart all over.
     """
 
-    discs: frozenset[tuple[PieceId, int]]
+    discs: frozenset[Disc]
     loops: tuple[tuple[Segment, ...], ...]
     genus: int
     is_two_sided: bool
+
+
+_Mates = dict[EdgeEnd, tuple[EdgeEnd, Glue]]
+"""For each edge end that is sewn: the one on the other side of the seam, and the seam."""
 
 
 class Surface:
@@ -89,14 +106,46 @@ class Surface:
         self.rings = rings
         self.glues = tuple(sorted(glues))
         self.riders = tuple(sorted(riders))
-        self._mate: dict[EdgeEnd, tuple[EdgeEnd, Glue]] = {}
+        self._mate: _Mates = {}
         self._riding: dict[EdgeEnd, list[tuple[EdgeEnd, Glue]]] = {}
         for glue in self.glues:
-            self._add(glue)
+            _sew(self._mate, glue)
         for glue in self.riders:
-            for one, other in _ends_of(glue):
+            for one, other in glue.ends:
                 self._riding.setdefault(one, []).append((other, glue))
                 self._riding.setdefault(other, []).append((one, glue))
+        self._point: dict[EdgeEnd, EdgeEnd] = {}
+        self._cloth: dict[Disc, Disc] = {}
+
+    def with_seams(self, glues: Iterable[Glue]) -> "Surface":
+        """The same with further seams, without sewing the ones that it has again.
+
+        Raises
+        ------
+        ValueError
+            When an edge is glued twice, or to itself.
+        """
+        more = tuple(glues)
+        mate = dict(self._mate)
+        for glue in more:
+            _sew(mate, glue)
+        return self._with(mate, sorted((*self.glues, *more)))
+
+    def without_seams(self, glues: Iterable[Glue]) -> "Surface":
+        """The same without some of its seams."""
+        fewer = set(glues)
+        mate = dict(self._mate)
+        for glue in fewer:
+            for one, other in glue.ends:
+                del mate[one], mate[other]
+        return self._with(mate, (glue for glue in self.glues if glue not in fewer))
+
+    def _with(self, mate: "_Mates", glues: Iterable[Glue]) -> "Surface":
+        """The same pieces and riders with other seams, which need no second look."""
+        new = Surface(self.rings)
+        new.glues, new.riders = tuple(glues), self.riders
+        new._mate, new._riding = mate, self._riding
+        return new
 
     def mate(self, end: EdgeEnd) -> EdgeEnd | None:
         """The edge end on the other side of the seam, or ``None`` where the edge is free."""
@@ -207,31 +256,35 @@ class Surface:
             if here == end:
                 return end, crossed
 
-    @cached_property
-    def points(self) -> dict[EdgeEnd, int]:
-        """The point of the sewn garment that each edge end lies at, numbered from 0."""
-        number: dict[EdgeEnd, int] = {}
-        count = 0
-        for start in self._ends():
-            if start in number:
-                continue
-            waiting = [start]
-            while waiting:
-                end = waiting.pop()
-                if end in number:
-                    continue
-                number[end] = count
-                waiting.append(self.rings.across(end).neighbour)
-                over = self.mate(end)
-                if over is not None:
-                    waiting.append(over)
-            count += 1
-        return number
+    def point(self, end: EdgeEnd) -> EdgeEnd:
+        """The point of the sewn garment that an edge end lies at: one of the ends that meet there.
+
+        It is the same one for all of them.
+        """
+        known = self._point.get(end)
+        if known is not None:
+            return known
+        meeting = {end: None}
+        waiting = [end]
+        for here in waiting:
+            for other in (self.rings.across(here).neighbour, self.mate(here)):
+                if other is not None and other not in meeting:
+                    meeting[other] = None
+                    waiting.append(other)
+        self._point.update(dict.fromkeys(meeting, end))
+        return end
+
+    def cloth_of(self, segment: Segment) -> Disc:
+        """What an edge hangs together with: one of its cut copies, the same one for all of them."""
+        disc = self.rings.disc(segment)
+        if disc not in self._cloth:
+            self._cloth.update(dict.fromkeys(self._connected(disc), disc))
+        return self._cloth[disc]
 
     @cached_property
     def parts(self) -> tuple[Part, ...]:
         """The connected parts, in the order of the pieces."""
-        seen: set[tuple[PieceId, int]] = set()
+        seen: set[Disc] = set()
         found = []
         for segment in self.rings.segments:
             disc = self.rings.disc(segment)
@@ -241,49 +294,30 @@ class Surface:
                 found.append(self._measure(discs))
         return tuple(found)
 
-    def _add(self, glue: Glue) -> None:
-        if glue.first == glue.second:
-            msg = f"{glue.first} cannot be glued to itself"
-            raise ValueError(msg)
-        for one, other in _ends_of(glue):
-            for here, there in ((one, other), (other, one)):
-                if here in self._mate:
-                    msg = f"{here.segment} bears a seam already"
-                    raise ValueError(msg)
-                self._mate[here] = (there, glue)
+    def _links(self, disc: Disc) -> Iterator[tuple[Disc, bool]]:
+        """What a cut copy is joined to, and whether the seam keeps right side up."""
+        for segment in self.rings.on(disc):
+            found = self._mate.get(EdgeEnd(segment, False))
+            if found is not None:
+                mate, glue = found
+                yield self.rings.disc(mate.segment), glue.keeps_sides
 
-    def _ends(self) -> Iterator[EdgeEnd]:
-        for segment in self.rings.segments:
-            yield EdgeEnd(segment, False)
-            yield EdgeEnd(segment, True)
-
-    @cached_property
-    def _links(self) -> dict[tuple[PieceId, int], list[tuple[tuple[PieceId, int], bool]]]:
-        """Which cut copies are joined to which, and whether the seam keeps right side up."""
-        links: dict[tuple[PieceId, int], list[tuple[tuple[PieceId, int], bool]]] = {}
-        for segment in self.rings.segments:
-            links.setdefault(self.rings.disc(segment), [])
-        for glue in self.glues:
-            one, other = self.rings.disc(glue.first), self.rings.disc(glue.second)
-            links[one].append((other, glue.keeps_sides))
-            links[other].append((one, glue.keeps_sides))
-        return links
-
-    def _connected(self, start: tuple[PieceId, int]) -> frozenset[tuple[PieceId, int]]:
+    def _connected(self, start: Disc) -> frozenset[Disc]:
         seen = {start}
         waiting = [start]
         while waiting:
-            for disc, _ in self._links[waiting.pop()]:
+            for disc, _ in self._links(waiting.pop()):
                 if disc not in seen:
                     seen.add(disc)
                     waiting.append(disc)
         return frozenset(seen)
 
-    def _measure(self, discs: frozenset[tuple[PieceId, int]]) -> Part:
-        segments = [s for s in self.rings.segments if self.rings.disc(s) in discs]
-        points = {self.points[EdgeEnd(s, at_end)] for s in segments for at_end in (False, True)}
-        seams = sum(1 for glue in self.glues if self.rings.disc(glue.first) in discs)
-        loops = self._loops([s for s in segments if self.glue_at(s) is None])
+    def _measure(self, discs: frozenset[Disc]) -> Part:
+        segments = [s for disc in sorted(discs) for s in self.rings.on(disc)]
+        points = {self.point(EdgeEnd(s, at_end)) for s in segments for at_end in (False, True)}
+        free = [s for s in segments if self.glue_at(s) is None]
+        seams = (len(segments) - len(free)) // 2
+        loops = self._loops(free)
         euler = len(points) - (len(segments) - seams) + len(discs)
         is_two_sided = self._is_two_sided(discs)
         handles = 2 - len(loops) - euler
@@ -304,13 +338,13 @@ class Surface:
             loops.append(tuple(loop))
         return tuple(loops)
 
-    def _is_two_sided(self, discs: frozenset[tuple[PieceId, int]]) -> bool:
+    def _is_two_sided(self, discs: frozenset[Disc]) -> bool:
         start = min(discs)
         side = {start: True}
         waiting = [start]
         while waiting:
             disc = waiting.pop()
-            for other, keeps in self._links[disc]:
+            for other, keeps in self._links(disc):
                 wanted = side[disc] if keeps else not side[disc]
                 if other not in side:
                     side[other] = wanted
@@ -320,7 +354,13 @@ class Surface:
         return True
 
 
-def _ends_of(glue: Glue) -> Iterator[tuple[EdgeEnd, EdgeEnd]]:
-    """The two pairs of edge ends that meet in a glue."""
-    for at_end in (False, True):
-        yield EdgeEnd(glue.first, at_end), EdgeEnd(glue.second, at_end == glue.aligned)
+def _sew(mate: _Mates, glue: Glue) -> None:
+    if glue.first == glue.second:
+        msg = f"{glue.first} cannot be glued to itself"
+        raise ValueError(msg)
+    for one, other in glue.ends:
+        for here, there in ((one, other), (other, one)):
+            if here in mate:
+                msg = f"{here.segment} bears a seam already"
+                raise ValueError(msg)
+            mate[here] = (there, glue)

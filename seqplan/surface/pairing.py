@@ -286,16 +286,17 @@ def settle(
         chosen so far for the others.
     """
     chosen = {id_: _usual(open_pairings[id_]) for id_ in sorted(open_pairings)}
+    whole = fixed.with_seams(g for id_, pairs in chosen.items() for g in _glues(id_, pairs))
     held_runs = list(runs)
     for id_, items in sorted(open_pairings.items()):
         ways = [tuple(pair for pairing in way for pair in pairing) for way in product(*items)]
         if len(ways) == 1:
             continue
-        others = [g for other in chosen if other != id_ for g in _glues(other, chosen[other])]
-        ground = Surface(rings, [*fixed.glues, *others], fixed.riders)
+        ground = whole.without_seams(_glues(id_, chosen[id_]))
         pieces = {s.piece for pair in ways[0] for s in (pair.first, pair.second)}
         near = [(name, run) for name, run in held_runs if any(s.piece in pieces for s in run)]
         chosen[id_] = max(ways, key=partial(_worth_of, id_, ground, near))
+        whole = ground.with_seams(_glues(id_, chosen[id_]))
     return chosen
 
 
@@ -307,11 +308,11 @@ def _worth_of(
 ) -> tuple[int, int]:
     """Weigh a pairing by the corners that close up, then by the stretches of runs nearby."""
     glues = _glues(entry, pairs)
-    surface = Surface(ground.rings, [*ground.glues, *glues], ground.riders)
+    surface = ground.with_seams(glues)
     stretches = sum(
         len(find_stretches(surface, run, lambda _one, _other: True, id_)) for id_, run in runs
     )
-    return -merged_points(ground.points, glues), -stretches
+    return -merged_points(ground, glues), -stretches
 
 
 def _usual(items: Sequence[Sequence[Pairing]]) -> tuple[Pair, ...]:

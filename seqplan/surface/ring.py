@@ -5,7 +5,7 @@ end of the edge next to it on the same piece of cloth. A piece cut on the fold i
 halves that meet at the top and the bottom of the fold.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -45,6 +45,7 @@ class Rings:
         self.pieces: Mapping[PieceId, Piece] = {piece.id: piece for piece in pieces}
         self._corners: dict[EdgeEnd, Corner] = {}
         self._discs: dict[Segment, tuple[PieceId, int]] = {}
+        self._on: dict[tuple[PieceId, int], list[Segment]] = {}
         for piece in self.pieces.values():
             for copy, half in piece.halves():
                 self._add_half(piece, copy, half)
@@ -62,6 +63,10 @@ class Rings:
         """The cut copy of cloth that the edge belongs to; both halves of a fold are one."""
         return self._discs[segment]
 
+    def on(self, disc: tuple[PieceId, int]) -> Sequence[Segment]:
+        """The cut edges round one cut copy of cloth."""
+        return self._on[disc]
+
     def across(self, end: EdgeEnd) -> Corner:
         """The corner at this end of an edge."""
         return self._corners[end]
@@ -70,6 +75,7 @@ class Rings:
         segments = [Segment(piece.id, copy, half.value, i) for i in range(len(piece.edges))]
         for segment in segments:
             self._discs[segment] = (piece.id, copy)
+            self._on.setdefault((piece.id, copy), []).append(segment)
         for left, right in pairwise(segments):
             self._meet(EdgeEnd(left, True), EdgeEnd(right, False), piece.edges[right.place].at_mark)
         if not segments:

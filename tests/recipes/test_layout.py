@@ -10,6 +10,7 @@ from rules.reasoning import construction, garment
 
 from seqplan.model.entry import Ends, Portion
 from seqplan.recipes.expand import construct
+from seqplan.surface.ring import EdgeEnd
 
 SKIRT = """
 pieces:
@@ -61,9 +62,9 @@ def test_a_waistband_begins_and_ends_at_the_opening():
 def test_the_parts_of_a_band_meet_a_run_without_a_leap():
     # Neighbours on the run meet over a side seam or at the fold of the front.
     built = construction(SKIRT)
-    points = built.finished.points
+    point = built.finished.point
     ((_, met),) = along(built, "band", "band").items()
-    ends = [{points[end] for end in points if end.segment == segment} for segment in met]
+    ends = [{point(EdgeEnd(segment, at_end)) for at_end in (False, True)} for segment in met]
     assert all(one & other for one, other in itertools.pairwise(ends))
 
 

@@ -8,7 +8,7 @@ from seqplan.base.ids import EntryId, PieceId
 from seqplan.model.piece import Cut, Edge, Piece
 from seqplan.surface.glued import Glue, Surface
 from seqplan.surface.pairing import pair_two_sides, pair_with_itself
-from seqplan.surface.ring import Rings
+from seqplan.surface.ring import EdgeEnd, Rings
 
 _CUTS = {"fold": (Cut.FOLD, 1), "pair": (Cut.PAIR, 2)}
 
@@ -33,6 +33,15 @@ def piece(text, **more):
 def rings(text):
     """Build the rings of one piece a line."""
     return Rings(piece(line) for line in text.strip().splitlines())
+
+
+def points(surface):
+    """The points of a surface, each as the edge ends that meet there."""
+    found = {}
+    for segment in surface.rings.segments:
+        for end in (EdgeEnd(segment, False), EdgeEnd(segment, True)):
+            found.setdefault(surface.point(end), set()).add(end)
+    return {frozenset(ends) for ends in found.values()}
 
 
 def edge(cloth, text):

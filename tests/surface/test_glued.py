@@ -10,7 +10,18 @@ import networkx as nx
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from surface.cloth import edge, glue, glued, glued_polygons, loops, rings, seams, sewn, the_part
+from surface.cloth import (
+    edge,
+    glue,
+    glued,
+    glued_polygons,
+    loops,
+    points,
+    rings,
+    seams,
+    sewn,
+    the_part,
+)
 
 from seqplan.base.ids import EntryId
 from seqplan.surface.glued import Glue, Surface
@@ -361,10 +372,9 @@ def handles(part):
 def test_every_edge_end_lies_at_exactly_one_point(surface):
     components, at = points_of(surface)
     number = {corner: place for place, found in enumerate(components) for corner in found}
-    assert set(surface.points) == set(at)
     ours = {}
-    for end, point in surface.points.items():
-        ours.setdefault(point, set()).add(number[at[end]])
+    for end in at:
+        ours.setdefault(surface.point(end), set()).add(number[at[end]])
     assert all(len(found) == 1 for found in ours.values())
     assert len(ours) == len(components)
 
@@ -424,7 +434,7 @@ def test_neither_the_order_of_seams_nor_of_their_sides_matters(surface, random):
     random.shuffle(mixed)
     again = Surface(surface.rings, mixed)
     assert again.parts == surface.parts
-    assert again.points == surface.points
+    assert points(again) == points(surface)
 
 
 def test_trousers_come_out_the_same_in_every_order_of_their_seams():
@@ -432,3 +442,13 @@ def test_trousers_come_out_the_same_in_every_order_of_their_seams():
     glues = seams(cloth, "front.side + back.side", "front.crotch", "back.crotch")
     parts = {Surface(cloth, order).parts for order in permutations(glues)}
     assert len(parts) == 1
+
+
+@given(glued_polygons(), st.data())
+def test_seams_may_be_taken_out_and_sewn_again(surface, data):
+    some = data.draw(st.lists(st.sampled_from(surface.glues), unique=True)) if surface.glues else []
+    fewer = surface.without_seams(some)
+    assert fewer.parts == Surface(surface.rings, set(surface.glues) - set(some)).parts
+    again = fewer.with_seams(some)
+    assert (again.glues, again.parts) == (surface.glues, surface.parts)
+    assert points(again) == points(surface)
