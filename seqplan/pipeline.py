@@ -73,7 +73,10 @@ class Opened:
         if self.construction is not None:
             found += check_leftovers(self.construction)
             found += self._waiver_findings(self.construction.garment)
-            found += self._order_findings(self.construction)
+            order = tuple(self._order_findings(self.construction))
+            found += order
+            if not any(item.severity is Severity.ERROR for item in (*order, *self.laid_out)):
+                found += self._rehearsal_findings(self.construction)
         return place(found, self.loaded.where)
 
     @property
@@ -121,6 +124,17 @@ class Opened:
         from seqplan.explain.waived import check_waivers
 
         return check_waivers(garment)
+
+    def _rehearsal_findings(self, c: Construction) -> Iterable[Diagnostic]:
+        """Where the written order gets stuck, if no reason tells already."""
+        from seqplan.rehearse.walk import rehearse
+
+        found = rehearse(c, c.ids)
+        if found.is_clean and not found.debts:
+            return ()
+        from seqplan.explain.rehearsed import check_rehearsed
+
+        return check_rehearsed(c, found)
 
     def _order_findings(self, c: Construction) -> Iterable[Diagnostic]:
         said = () if self.binding.conflicts else check_said(c, self.binding.held)

@@ -13,7 +13,18 @@ from seqplan.cli.status import EXIT_CODES, Status
 from seqplan.render.visible import visible
 from seqplan.version import VERSION
 
-_COMMANDS = ("new", "make", "check", "steps", "why", "graph", "handout", "rules", "schema")
+_COMMANDS = (
+    "new",
+    "make",
+    "check",
+    "steps",
+    "why",
+    "rehearse",
+    "graph",
+    "handout",
+    "rules",
+    "schema",
+)
 _DEBUG = "SEQPLAN_DEBUG"
 
 

@@ -195,10 +195,15 @@ class Construction:
     def stretches(self) -> Mapping[EntryId, tuple[Stretch, ...]]:
         """The continuous stretches that the run of each entry forms in the finished garment."""
         return {
-            id_: find_stretches(self.finished, shape.run, self._may_follow(shape), id_)
+            id_: self.stretches_on(self.finished, id_)
             for id_, shape in self.shapes.items()
             if shape.run
         }
+
+    def stretches_on(self, surface: Surface, entry: EntryId) -> tuple[Stretch, ...]:
+        """The continuous stretches that the run of an entry forms with the seams of a surface."""
+        shape = self.shapes[entry]
+        return find_stretches(surface, shape.run, self._may_follow(shape), entry)
 
     @cached_property
     def meetings(self) -> Meetings:

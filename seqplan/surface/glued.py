@@ -82,6 +82,10 @@ _Mates = dict[EdgeEnd, tuple[EdgeEnd, Glue]]
 """For each edge end that is sewn: the one on the other side of the seam, and the seam."""
 
 
+_Riding = dict[EdgeEnd, list[tuple[EdgeEnd, Glue]]]
+"""For each edge end that bears riders, or rides: the ends that it lies on, or that lie on it."""
+
+
 class Surface:
     """Pieces with some seams sewn. Never changed: sewing on makes a new surface.
 
@@ -107,18 +111,16 @@ class Surface:
         self.glues = tuple(sorted(glues))
         self.riders = tuple(sorted(riders))
         self._mate: _Mates = {}
-        self._riding: dict[EdgeEnd, list[tuple[EdgeEnd, Glue]]] = {}
+        self._riding: _Riding = {}
         for glue in self.glues:
             _sew(self._mate, glue)
         for glue in self.riders:
-            for one, other in glue.ends:
-                self._riding.setdefault(one, []).append((other, glue))
-                self._riding.setdefault(other, []).append((one, glue))
+            _lay_on(self._riding, glue)
         self._point: dict[EdgeEnd, EdgeEnd] = {}
         self._cloth: dict[Disc, Disc] = {}
 
-    def with_seams(self, glues: Iterable[Glue]) -> "Surface":
-        """The same with further seams, without sewing the ones that it has again.
+    def with_seams(self, glues: Iterable[Glue], riders: Iterable[Glue] = ()) -> "Surface":
+        """The same with further seams and riders, without sewing the ones that it has again.
 
         Raises
         ------
@@ -129,7 +131,7 @@ class Surface:
         mate = dict(self._mate)
         for glue in more:
             _sew(mate, glue)
-        return self._with(mate, sorted((*self.glues, *more)))
+        return self._with(mate, sorted((*self.glues, *more)), tuple(riders))
 
     def without_seams(self, glues: Iterable[Glue]) -> "Surface":
         """The same without some of its seams."""
@@ -140,11 +142,16 @@ class Surface:
                 del mate[one], mate[other]
         return self._with(mate, (glue for glue in self.glues if glue not in fewer))
 
-    def _with(self, mate: "_Mates", glues: Iterable[Glue]) -> "Surface":
-        """The same pieces and riders with other seams, which need no second look."""
+    def _with(
+        self, mate: "_Mates", glues: Iterable[Glue], riders: tuple[Glue, ...] = ()
+    ) -> "Surface":
+        """The same pieces with other seams, which need no second look, and further riders."""
         new = Surface(self.rings)
-        new.glues, new.riders = tuple(glues), self.riders
-        new._mate, new._riding = mate, self._riding
+        new.glues, new.riders = tuple(glues), tuple(sorted((*self.riders, *riders)))
+        riding = {end: list(held) for end, held in self._riding.items()} if riders else self._riding
+        for glue in riders:
+            _lay_on(riding, glue)
+        new._mate, new._riding = mate, riding
         return new
 
     def mate(self, end: EdgeEnd) -> EdgeEnd | None:
@@ -364,3 +371,9 @@ def _sew(mate: _Mates, glue: Glue) -> None:
                 msg = f"{here.segment} bears a seam already"
                 raise ValueError(msg)
             mate[here] = (there, glue)
+
+
+def _lay_on(riding: _Riding, glue: Glue) -> None:
+    for one, other in glue.ends:
+        riding.setdefault(one, []).append((other, glue))
+        riding.setdefault(other, []).append((one, glue))

@@ -16,6 +16,7 @@ CATALOGUES = (
     "faults",
     "shapes",
     "labels",
+    "rehearsal",
     "steps",
     "editor",
     "starter",

@@ -1,0 +1,74 @@
+"""Ways in and out: casings, gaps, sliders of zips, and what is fastened to them."""
+
+from collections.abc import Iterator
+
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action, Operation
+from seqplan.recipes.recipe import MAIN
+from seqplan.rehearse.trouble import Trouble
+from seqplan.rehearse.turning import cannot_turn, closed_round
+from seqplan.rehearse.work import Work
+
+
+def way_into_casing(work: Work, op: Operation) -> Iterator[Trouble]:
+    """Elastic or cord needs a way into its casing."""
+    entry = work.c.entry(op)
+    if op.action is not Action.THREAD or entry.into is None:
+        return
+    casing = work.c.shapes[entry.into]
+    is_ring = all(stretch.is_ring for stretch in work.c.stretches_on(work.surface, entry.into))
+    holes = work.c.acting(Action.BUTTONHOLE)
+    pieces = {segment.piece for segment in casing.run}
+    has_hole = any(hole.id in work.done and hole.pieces & pieces for hole in holes)
+    if is_ring and entry.into not in work.gaps and not has_hole and casing.entry.gap is None:
+        yield Trouble(op.id, "no-way-into-casing", blame=work.c.main(entry.into).id)
+
+
+def all_in_before_closing(work: Work, op: Operation) -> Iterator[Trouble]:
+    """A gap is closed once nothing has to go through it any more."""
+    entry = work.c.entry(op)
+    if op.action is not Action.CLOSE_GAP:
+        return
+    id_ = entry.closes or entry.into or entry.id
+    shape = work.c.shapes[id_]
+    for turn in work.c.acting(Action.TURN):
+        if work.c.entry(turn).verb is not Verb.TURN or not shape.skins & turn.pieces:
+            continue
+        if turn.id not in work.done:
+            yield Trouble(op.id, "still-to-be-turned", missing=turn.id)
+            continue
+        inner = (s for s in work.c.joins if s.skins <= turn.pieces and s.entry.id != id_)
+        later = [s.entry.id for s in inner if s.entry.id not in work.joined]
+        if later:
+            yield Trouble(op.id, "still-to-be-sewn", missing=work.c.main(later[0]).id)
+    for other in work.c.acting(Action.THREAD, Action.JOIN_ENDS):
+        if work.c.entry(other).into == id_ and other.id not in work.done:
+            yield Trouble(op.id, "still-to-be-threaded", missing=other.id)
+
+
+def slider_in_reach(work: Work, op: Operation) -> Iterator[Trouble]:
+    """A zip is opened while its slider can be got at."""
+    if op.action is Action.OPEN:
+        for notion in op.notions:
+            guilty = closed_round(work, notion)
+            if guilty is not None:
+                yield Trouble(op.id, "slider-out-of-reach", blame=guilty)
+
+
+def what_it_is_fastened_to(work: Work, op: Operation) -> Iterator[Trouble]:
+    """A facing is tacked to a zip that is set, a zip opened that is there."""
+    entry = work.c.entry(op)
+    name = entry.to_name if op.action is Action.TACK else None
+    if op.action is Action.OPEN:
+        name = entry.notion
+    for other in work.c.operations if name else ():
+        is_it = other.part == MAIN and (name in other.notions or other.entry == name)
+        if is_it and other != op and other.id not in work.done:
+            yield Trouble(op.id, "nothing-to-fasten-to", missing=other.id)
+            return
+
+
+def can_be_turned(work: Work, op: Operation) -> Iterator[Trouble]:
+    """What is turned has a way out."""
+    if op.action is Action.TURN:
+        yield from cannot_turn(work, op)

@@ -1,0 +1,83 @@
+"""What runs over several edges, and what has to be done before a run is folded or closed."""
+
+from collections.abc import Iterator
+
+from seqplan.model.entry import SeamMethod, Verb
+from seqplan.model.operation import Action, Operation
+from seqplan.recipes.shape import COVERING
+from seqplan.rehearse.trouble import Trouble
+from seqplan.rehearse.work import Work
+from seqplan.surface.ring import EdgeEnd
+
+
+def continuous(work: Work, op: Operation) -> Iterator[Trouble]:
+    """What runs over several edges needs the seams between them."""
+    entry, shape = work.c.entry(op), work.c.shapes[op.entry]
+    is_run = bool(shape.glues) or entry.verb in COVERING or entry.verb is Verb.INSERT
+    if op != work.c.opening(op.entry) or not shape.run or not is_run:
+        return
+    whole = work.c.stretches[entry.id]
+    now = work.c.stretches_on(work.surface, entry.id)
+    if entry.is_flat or entry.how is SeamMethod.FLAT:
+        if any(stretch.is_ring for stretch in now):
+            sewn = [work.joined[e] for s in now for e in s.junctions if e in work.joined]
+            yield Trouble(op.id, "no-longer-flat", blame=sewn[-1] if sewn else None)
+        if entry.is_flat:
+            return
+    wants_rings = entry.in_the_round or entry.verb in COVERING
+    rings = [sum(stretch.is_ring for stretch in found) for found in (whole, now)]
+    if len(now) > len(whole) or (wants_rings and rings[1] < rings[0]):
+        junctions = dict.fromkeys(e for stretch in whole for e in stretch.junctions)
+        open_seams = [work.c.main(id_).id for id_ in junctions if id_ not in work.joined]
+        yield Trouble(op.id, "not-continuous", missing=open_seams[0] if open_seams else None)
+    for id_ in dict.fromkeys(e for stretch in now for e in stretch.junctions):
+        closing = work.c.closing(id_).id
+        if id_ in work.joined and closing not in work.done:
+            yield Trouble(op.id, "not-closed-over", missing=closing)
+
+
+def single(work: Work, op: Operation) -> Iterator[Trouble]:
+    """The ends of a strip are joined while it lies single."""
+    pieces = sorted(op.pieces) if op.action is Action.SEW else []
+    if pieces and all(work.c.garment.piece[piece].is_strip for piece in pieces):
+        folds = (work.mark(piece, {Action.FOLD_BAND}) for piece in pieces)
+        first = next((fold for fold in folds if fold is not None), None)
+        if first is not None:
+            yield Trouble(op.id, "folded-already", blame=first)
+
+
+def before_the_band_closes(work: Work, op: Operation) -> Iterator[Trouble]:
+    """The ends of a zip lie inside the band above it."""
+    for segment in op.segments if op.action is Action.SET_ZIP else ():
+        for at_end in (False, True):
+            other = work.c.rings.across(EdgeEnd(segment, at_end)).neighbour.segment
+            close = work.mark(other, {Action.CLOSE_BAND})
+            band = work.mark(other, {Action.SET_ON})
+            ends = work.c.doing(work.c.op[band].entry, Action.CLOSE_ENDS) if band else ()
+            done = [e.id for e in ends if e.id in work.done and e.part != "join"]
+            close = done[0] if done else close
+            if close is not None:
+                yield Trouble(op.id, "band-closed-already", blame=close)
+                return
+
+
+def ends_before_wrapping(work: Work, op: Operation) -> Iterator[Trouble]:
+    """The ends of a band are closed while it still stands up."""
+    if op.action is Action.CLOSE_ENDS and op.part != "join":
+        for other in work.c.of_entry[op.entry]:
+            if other.action is Action.WRAP and other.id in work.done:
+                yield Trouble(op.id, "wrapped-already", blame=other.id)
+
+
+def beside_a_channel(work: Work, op: Operation) -> Iterator[Trouble]:
+    """An edge in which a channel ends is hemmed before, or the hem closes the channel."""
+    is_hemmed = op.action in {Action.TURN_UP, Action.HEM}
+    if not is_hemmed or work.c.entry(op).verb is Verb.CASING:
+        return
+    for segment in op.segments:
+        for at_end in (False, True):
+            other = work.c.rings.across(EdgeEnd(segment, at_end)).neighbour.segment
+            fold = work.mark(other, {Action.TURN_UP})
+            if fold is not None and work.c.entry(work.c.op[fold]).verb is Verb.CASING:
+                yield Trouble(op.id, "closes-channel", blame=fold)
+                return

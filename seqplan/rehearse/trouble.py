@@ -1,0 +1,29 @@
+"""What an operation meets when it cannot be done."""
+
+from typing import NamedTuple
+
+from seqplan.base.ids import OpId
+
+
+class Trouble(NamedTuple):
+    """Why an operation cannot be done now.
+
+    Parameters
+    ----------
+    op
+        The operation that cannot be done.
+    why
+        Which sentence says why.
+    blame
+        An earlier operation that has made it impossible, if one did.
+    missing
+        A later operation that has to come first, if one has.
+    names
+        Further names for the sentence.
+    """
+
+    op: OpId
+    why: str
+    blame: OpId | None = None
+    missing: OpId | None = None
+    names: tuple[tuple[str, str], ...] = ()
