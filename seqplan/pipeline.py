@@ -73,9 +73,8 @@ class Opened:
         if self.construction is not None:
             found += check_leftovers(self.construction)
             found += self._waiver_findings(self.construction.garment)
-            order = tuple(self._order_findings(self.construction))
-            found += order
-            if not any(item.severity is Severity.ERROR for item in (*order, *self.laid_out)):
+            found += self._order_findings(self.construction)
+            if not any(item.severity is Severity.ERROR for item in found):
                 found += self._rehearsal_findings(self.construction)
         return place(found, self.loaded.where)
 

@@ -114,7 +114,8 @@ def _shut_channels(c: Construction) -> Iterator[Diagnostic]:
         casing = c.garment.entry[entry.into]
         is_ring = all(stretch.is_ring for stretch in c.stretches.get(casing.id, ()))
         if is_ring and casing.gap is None:
-            yield _leftover("no-way-in", casing.path, name=casing.id, thread=entry.id)
+            found = _leftover("no-way-in", casing.path, name=casing.id, thread=entry.id)
+            yield found._replace(severity=Severity.ERROR)
 
 
 def _free_words(c: Construction) -> Iterator[Diagnostic]:

@@ -22,21 +22,26 @@ class Repair(NamedTuple):
         Where to.
     is_above
         Whether it goes above the anchor or below it.
-    distance
-        How far it moves, in operations.
+    order
+        The order that comes of it.
+    size, distance
+        How many operations move, and how far.
     """
 
     moved: tuple[OpId | EntryId, ...]
     anchor: OpId | EntryId
     is_above: bool
+    order: tuple[OpId, ...]
+    size: int
     distance: int
 
 
 def repairs(c: Construction, stuck: Rehearsal) -> tuple[Repair, ...]:
-    """Find moves that help, the shortest first.
+    """Find moves that help, those of the fewest operations first, of these the shortest.
 
     Each is tried by walking the changed order. Only those are offered with which everything can be
-    done, and nothing is left undone; where there is none, no move by itself helps.
+    done, and nothing is left undone; where there is none, no move by itself helps. Of moves to the
+    same order one is offered.
 
     Parameters
     ----------
@@ -45,13 +50,17 @@ def repairs(c: Construction, stuck: Rehearsal) -> tuple[Repair, ...]:
     stuck
         A rehearsal that does not get through.
     """
-    found: dict[tuple[tuple[str, ...], str, bool], Repair] = {}
+    found: dict[tuple[OpId, ...], Repair] = {}
     for trouble in stuck.troubles:
         for moved, anchor, is_above in _moves(c, stuck, trouble):
             repair = _tried(c, stuck, moved, anchor, is_above=is_above)
-            if repair is not None:
-                found.setdefault((repair.moved, repair.anchor, is_above), repair)
-    return tuple(sorted(found.values(), key=lambda r: (r.distance, len(r.moved))))
+            if repair is not None and _cost(repair) < _cost(found.get(repair.order, repair), 1):
+                found[repair.order] = repair
+    return tuple(sorted(found.values(), key=_cost))
+
+
+def _cost(repair: Repair, more: int = 0) -> tuple[int, int, int]:
+    return repair.size, repair.distance, more
 
 
 def gap_places(c: Construction, stuck: Rehearsal) -> tuple[EntryId, ...]:
@@ -121,6 +130,8 @@ def _tried(
         moved=tuple(entries) if is_whole else moved,
         anchor=c.op[anchor].entry if is_whole else anchor,
         is_above=is_above,
+        order=order,
+        size=len(block),
         distance=max(abs(was[id_] - now[id_]) for id_ in block),
     )
 

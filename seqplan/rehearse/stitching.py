@@ -99,7 +99,12 @@ def there(work: Work, op: Operation) -> Iterator[Trouble]:
 
 
 def _needed(work: Work, op: Operation) -> frozenset[Action]:
-    """What has to be there, which for some recipes is more than for the operation in general."""
+    """What has to be there, which for some recipes is more than for the operation in general.
+
+    An edge may be pressed at any time where the author says so: creased, before it is sewn.
+    """
+    if work.c.entry(op).verb is Verb.PRESS:
+        return frozenset()
     parts = {other.action for other in work.c.of_entry[op.entry]}
     special = {
         (Action.PRESS, Action.ENCLOSE): work.c.entry(op).seam is SeamKind.FRENCH,
@@ -123,6 +128,8 @@ def _needed(work: Work, op: Operation) -> frozenset[Action]:
 def not_spoilt(work: Work, op: Operation) -> Iterator[Trouble]:
     """Nothing has been done before that makes it impossible."""
     edges = TOO_LATE.get(op.action, frozenset())
+    if work.c.entry(op).verb is Verb.PRESS:
+        return
     whole = _TOO_LATE_ON_PIECES.get(op.action, frozenset())
     places: list[tuple[Place, frozenset[Action]]] = [(s, edges) for s in op.segments if edges]
     places += [(piece, whole) for piece in sorted(op.pieces) if whole]

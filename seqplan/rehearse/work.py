@@ -125,6 +125,7 @@ def taken_up(c: Construction, op: Operation) -> set[PieceId]:
     entry, shape = c.entry(op), c.shapes[op.entry]
     found = {glue.first.piece for glue in shape.riders} - shape.skins
     found |= {item.piece for item in entry.between if item.piece is not None}
+    found |= {item.edge.piece for item in entry.between if item.edge is not None} - shape.skins
     if op.action in {Action.STITCH_ON, Action.HOLD, Action.ATTACH}:
         found |= {*entry.partners, *entry.pieces}
     if entry.verb is Verb.BAND and entry.under:
