@@ -1,0 +1,169 @@
+"""Seams that lack a press, or join what was hardly meant to be joined."""
+
+from collections.abc import Mapping
+
+from seqplan.base.ids import EntryId, PieceId
+from seqplan.explain.audit.audit import Found, quoted, told
+from seqplan.explain.audit.ledger import Ledger
+from seqplan.model.entry import Entry, Verb
+from seqplan.model.operation import Action
+from seqplan.model.piece import Cut, Layer, Segment
+from seqplan.recipes.shape import Shape
+from seqplan.surface.glued import Glue
+from seqplan.surface.ring import EdgeEnd
+
+_FLATTENING = (
+    Action.PRESS,
+    Action.PRESS_OVER,
+    Action.TOPSTITCH,
+    Action.UNDERSTITCH,
+    Action.ENCLOSE,
+    Action.TURN,
+    Action.DO,
+)
+"""What lays the allowances of a seam flat."""
+
+
+def not_pressed(ledger: Ledger) -> Found:
+    """A seam is pressed before another crosses it, because the allowances are caught as they lie.
+
+    Stays quiet where ``without: press`` or ``not shown: press`` says that it is left out, and where
+    the seam is topstitched, turned, or pressed by an operation of its own.
+    """
+    if "press" in ledger.c.garment.not_shown:
+        return
+    over: dict[EntryId, EntryId] = {}
+    for crossing in ledger.c.meetings.crossings:
+        if crossing.runs_across:
+            over.setdefault(crossing.under, crossing.over)
+    for id_, crossed_by in over.items():
+        shape = ledger.c.shapes[id_]
+        is_left_out = shape.entry.verb is not Verb.SEW or "press" in shape.entry.without
+        if is_left_out or not shape.glues:
+            continue
+        if not any(ledger.has(segment, *_FLATTENING) for segment in shape.run):
+            yield told("not-pressed", shape.entry.path, entry=id_, over=crossed_by)
+
+
+def copies_not_mirrored(ledger: Ledger) -> Found:
+    """Two edges that are sewn together meet the same way round at both ends.
+
+    Speaks up where the edges next to them bear the same names on both sides, and the first meets
+    the last: the waist of one piece would lie at the hem of the other.
+    """
+    for shape in ledger.c.joins:
+        entry = shape.entry
+        if entry.verb is not Verb.SEW:
+            continue
+        glue = next((glue for glue in shape.glues if _is_upside_down(ledger, glue)), None)
+        if glue is None:
+            continue
+        one, other = (ledger.c.edge_name(s) for s in (glue.first, glue.second))
+        start, end = _neighbours(ledger, glue.first)
+        pieces = {s.piece: ledger.c.garment.piece[s.piece] for s in (glue.first, glue.second)}
+        alike = [piece.id for piece in pieces.values() if piece.cut is Cut.ALIKE]
+        if alike:
+            is_many = all(pieces[id_].copies > 1 for id_ in alike)
+            yield told(
+                "copies-not-mirrored",
+                entry.path,
+                fix="check-not-mirrored-pair-fix" if is_many else "check-not-mirrored-like-fix",
+                entry=entry.id,
+                one=one,
+                other=other,
+                start=start,
+                end=end,
+                pieces=quoted(alike),
+                like=glue.first.piece,
+                piece=alike[-1],
+            )
+
+
+def _is_upside_down(ledger: Ledger, glue: Glue) -> bool:
+    """Whether edges of the same two names lie beside both, and each meets the other one."""
+    start, end = _neighbours(ledger, glue.first)
+    ours, theirs = _neighbours(ledger, glue.second)
+    met = (ours, theirs) if glue.aligned else (theirs, ours)
+    return start != end and (end, start) == met
+
+
+def _neighbours(ledger: Ledger, segment: Segment) -> tuple[str, str]:
+    """The names of the edges before and after this one."""
+    rings = ledger.c.rings
+    before, after = (rings.across(EdgeEnd(segment, at_end)).neighbour for at_end in (False, True))
+    return rings.name(before.segment), rings.name(after.segment)
+
+
+def left_sewn_to_right(ledger: Ledger) -> Found:
+    """Two pieces that belong side by side are sewn to each other, with ``to:``.
+
+    Speaks up where a list without ``to:`` names edges of several pieces of one layer, no seam makes
+    one run of them, and the two pieces are joined nowhere else, or one of them would be closed to a
+    tube by itself, because its left and right are joined elsewhere too. Stays quiet of the two
+    crotches, where the inseam makes one run of them, and of centre seams.
+    """
+    tubes = _closed_on_themselves(ledger)
+    for shape in ledger.c.joins:
+        entry = shape.entry
+        pieces = list(dict.fromkeys(ref.piece for ref in entry.run))
+        if entry.verb is not Verb.SEW or entry.to or len(pieces) < 2 or not shape.glues:
+            continue
+        if len({ledger.c.garment.piece[piece].layer for piece in pieces}) > 1:
+            continue
+        if _is_one_run(ledger, shape):
+            continue
+        is_tube = any(_is_tube(ledger, entry, piece, tubes) for piece in pieces)
+        if is_tube or not _are_joined(ledger, entry, pieces):
+            one, *others = map(str, entry.run)
+            to = others[0] if len(others) == 1 else f"[{', '.join(others)}]"
+            yield told(
+                "left-sewn-to-right",
+                entry.path,
+                entry=entry.id,
+                piece=pieces[0],
+                other=pieces[1],
+                one=one,
+                to=to,
+            )
+
+
+def _is_one_run(ledger: Ledger, shape: Shape) -> bool:
+    """Whether other seams make one run of edges of several pieces."""
+    stretches = ledger.c.stretches.get(shape.entry.id, ())
+    return any(len({segment.piece for segment in s.segments}) > 1 for s in stretches)
+
+
+def _closed_on_themselves(ledger: Ledger) -> Mapping[PieceId, set[tuple[EntryId, int]]]:
+    """Where the left of each piece is joined to its right: the entry, and the place of the edge."""
+    found: dict[PieceId, set[tuple[EntryId, int]]] = {}
+    for shape in ledger.c.joins:
+        for glue in shape.glues:
+            if glue.first.piece == glue.second.piece and glue.first.place == glue.second.place:
+                place = (shape.entry.id, glue.first.place)
+                found.setdefault(glue.first.piece, set()).add(place)
+    return found
+
+
+def _is_tube(
+    ledger: Ledger,
+    entry: Entry,
+    piece: PieceId,
+    tubes: Mapping[PieceId, set[tuple[EntryId, int]]],
+) -> bool:
+    """Whether left and right of a piece are joined elsewhere too, apart from this edge."""
+    found = ledger.c.garment.piece[piece]
+    if found.cut is Cut.FOLD:
+        return found.layer is Layer.SHELL
+    count = len(found.edges)
+    ours = {place for id_, place in tubes.get(piece, ()) if id_ == entry.id}
+    others = {place for id_, place in tubes.get(piece, ()) if id_ != entry.id}
+    return any((one - other) % count not in {0, 1, count - 1} for one in ours for other in others)
+
+
+def _are_joined(ledger: Ledger, entry: Entry, pieces: list[PieceId]) -> bool:
+    """Whether another seam joins two of the pieces."""
+    return any(
+        len(shape.skins.intersection(pieces)) > 1
+        for shape in ledger.c.joins
+        if shape.entry.id != entry.id
+    )
