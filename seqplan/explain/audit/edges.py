@@ -108,11 +108,17 @@ def unfinished_seam(ledger: Ledger) -> Found:
 
     Stays quiet where the cloth is not named or does not ravel, where a lining, a facing of the same
     shape or the garment itself shuts the seam in, where something covers the allowances, and where
-    the author leaves the finish out with ``without: finish`` or ``not shown: finish``.
+    the author leaves the finish out with ``without: finish`` or ``not shown: finish``. The ends of
+    strips lie inside the band.
     """
+    if "finish" in ledger.c.garment.not_shown:
+        return
     for shape in ledger.c.joins:
         entry = shape.entry
-        if entry.verb is not Verb.SEW or shape.riders or _is_finished_so(ledger, entry):
+        is_strip = any(ledger.c.garment.piece[piece].is_strip for piece in shape.skins)
+        if entry.verb is not Verb.SEW or shape.riders or is_strip:
+            continue
+        if _is_finished_so(ledger, entry):
             continue
         raw = [
             segment
@@ -142,6 +148,8 @@ def raw_under_zip(ledger: Ledger) -> Found:
     Stays quiet as `unfinished-seam` does, and where the rest of the same edge is finished.
     """
     c = ledger.c
+    if "finish" in c.garment.not_shown:
+        return
     finished = {(s.piece, s.copy, s.half, c.rings.name(s)) for s in _finished(ledger)}
     for op in c.acting(Action.SET_ZIP):
         raw = [

@@ -1,5 +1,6 @@
 """Buttons with their holes, and strips that are set on, folded over and fastened."""
 
+from seqplan.base.diagnostic import Severity
 from seqplan.explain.audit.audit import Found, told
 from seqplan.explain.audit.ledger import Ledger
 from seqplan.model.entry import Closing, Ends, Entry, Verb
@@ -29,7 +30,8 @@ _HOLDING = (
 def buttonhole_without_button(ledger: Ledger) -> Found:
     """A buttonhole has its button, or something is drawn through it.
 
-    Stays quiet where free words speak of what goes through, and where a choice may bring it.
+    Stays quiet where free words speak of what goes through, and where a choice may bring it. Merely
+    hints where the file lists no notions at all.
     """
     c = ledger.c
     holes = c.acting(Action.BUTTONHOLE)
@@ -37,7 +39,12 @@ def buttonhole_without_button(ledger: Ledger) -> Found:
         return
     used = {n for op in c.operations for n in op.notions}
     if not any(_is_of(n, *_FOR_HOLES) for n in c.garment.notions if n.id in used):
-        yield told("buttonhole-without-button", holes[0].path, entry=holes[0].entry)
+        yield told(
+            "buttonhole-without-button",
+            holes[0].path,
+            severity=Severity.WARNING if c.garment.notions else Severity.HINT,
+            entry=holes[0].entry,
+        )
 
 
 def button_without_buttonhole(ledger: Ledger) -> Found:

@@ -64,9 +64,10 @@ def unused_mark(ledger: Ledger) -> Found:
     """What is marked on a piece is there for something.
 
     Stays quiet where a choice may bring it, where free words are about the piece, and of a line
-    along which something may be folded or stitched.
+    along which something may be folded or stitched. A piece that nobody uses may belong there, and
+    is told already.
     """
-    if ledger.has_choices:
+    if ledger.has_choices or any(p.id not in ledger.used for p in ledger.c.garment.pieces):
         return
     places = {(place.piece, place.name) for e in ledger.c.garment.entries for place in e.places}
     for piece in ledger.c.garment.pieces:

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from seqplan.base.ids import EntryId, PieceId
 from seqplan.explain.audit.audit import Found, quoted, told
 from seqplan.explain.audit.ledger import Ledger
-from seqplan.model.entry import Entry, Verb
+from seqplan.model.entry import Entry, SeamMethod, Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Cut, Layer, Segment
 from seqplan.recipes.shape import Shape
@@ -28,21 +28,39 @@ def not_pressed(ledger: Ledger) -> Found:
     """A seam is pressed before another crosses it, because the allowances are caught as they lie.
 
     Stays quiet where ``without: press`` or ``not shown: press`` says that it is left out, and where
-    the seam is topstitched, turned, or pressed by an operation of its own.
+    the seam is topstitched, turned, rolled, or pressed by an operation of its own, be it along with
+    what goes straight on from it, as the opening above a centre back seam.
     """
     if "press" in ledger.c.garment.not_shown:
         return
     over: dict[EntryId, EntryId] = {}
     for crossing in ledger.c.meetings.crossings:
-        if crossing.runs_across:
+        if crossing.runs_across and ledger.place[crossing.over] > ledger.place[crossing.under]:
             over.setdefault(crossing.under, crossing.over)
     for id_, crossed_by in over.items():
         shape = ledger.c.shapes[id_]
-        is_left_out = shape.entry.verb is not Verb.SEW or "press" in shape.entry.without
-        if is_left_out or not shape.glues:
-            continue
-        if not any(ledger.has(segment, *_FLATTENING) for segment in shape.run):
+        if _wants_press(ledger, shape) and not _is_flattened(ledger, shape):
             yield told("not-pressed", shape.entry.path, entry=id_, over=crossed_by)
+
+
+def _wants_press(ledger: Ledger, shape: Shape) -> bool:
+    entry = shape.entry
+    return (
+        entry.verb is Verb.SEW
+        and bool(shape.glues)
+        and "press" not in entry.without
+        and entry.how not in {SeamMethod.ROLL, SeamMethod.WRAP}
+        and ledger.c.main(entry.id).setup.station != "hand"
+    )
+
+
+def _is_flattened(ledger: Ledger, shape: Shape) -> bool:
+    rings = ledger.c.rings
+    corners = (
+        rings.across(EdgeEnd(segment, at_end)) for segment in shape.run for at_end in (False, True)
+    )
+    beyond = (corner.neighbour.segment for corner in corners if corner.is_straight)
+    return any(ledger.has(segment, *_FLATTENING) for segment in (*shape.run, *beyond))
 
 
 def copies_not_mirrored(ledger: Ledger) -> Found:

@@ -1,5 +1,6 @@
 """What is done for a while only, and has to be undone: basting, folds, rolls."""
 
+from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import PieceId
 from seqplan.explain.audit.audit import Found, told
 from seqplan.explain.audit.ledger import Ledger
@@ -67,7 +68,15 @@ def fold_left(ledger: Ledger) -> Found:
         if across:
             seam = min(across, key=lambda entry: ledger.place[entry.id])
             edges = ", ".join(dict.fromkeys(map(c.edge_name, op.segments)))
-            yield told("fold-left", op.path, entry=op.entry, seam=seam.id, edges=edges)
+            yield told(
+                "fold-left",
+                op.path,
+                # A tote in print is sewn so: the seams catch the ends of its hem.
+                severity=Severity.HINT,
+                entry=op.entry,
+                seam=seam.id,
+                edges=edges,
+            )
 
 
 def _sewn_across(ledger: Ledger, segments: tuple[Segment, ...]) -> list[Entry]:
