@@ -25,11 +25,13 @@ SENTENCES: Final[dict[str, str]] = {
         "Attach it: `{{attach: {name}, at: ...}}`, or name its end under `between:` of the seam"
         " that catches it. If it stays loose, say so: `{{do: ..., on: {name}}}`."
     ),
-    "check-pocket-copies": "`{name}` is cut {cut} times, and `{entry}` has {places} places for it",
+    "check-pocket-copies": (
+        "{cut} of `{name}` for {places} in `{entry}`: the number cut is not that of the places"
+    ),
     "check-pocket-copies-fix": (
         "Say `cut: {places}` in `{name}`, or name each place under `at:` of `{entry}`."
     ),
-    "check-unused-copy": "`{name}` is cut {cut} times, and {used} used",
+    "check-unused-copy": "of `{name}`, {cut} are cut and {used} used",
     "check-unused-copy-fix": (
         "Say in an operation what becomes of the rest, or cut fewer: `cut: {used}`."
     ),
@@ -63,6 +65,11 @@ SENTENCES: Final[dict[str, str]] = {
         "Say `cut: pair` in {pieces}, so that one copy mirrors the other; what is the same on both"
         " sides has edges of the same name there."
     ),
+    "check-not-mirrored-itself-fix": (
+        "If both sides of {pieces} are the same, call them by one name, as in"
+        " `[top, side, foot, side]`; if its copies mirror one another, say `cut: pair`, and leave"
+        " `to:` out of `{entry}`."
+    ),
     "check-not-mirrored-like-fix": (
         "Laid right sides together, one piece mirrors the other: say `like: {like}` in `{piece}` in"
         " place of its edges, or look whether another edge of it was meant."
@@ -77,7 +84,7 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "check-gap-not-closed": "the gap of `{name}` is never closed",
     "check-gap-not-closed-fix": "Close it at the end: `{{close: {name}}}`.",
-    "check-never-turned": "{entries} right sides together, and never turned: {pieces}",
+    "check-never-turned": ("sewn right sides together, and never turned right side out: {entries}"),
     "check-never-turned-fix": (
         "Turn it right side out when all of it is joined: `{{turn: [{pieces}]}}`."
     ),

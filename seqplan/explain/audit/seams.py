@@ -81,11 +81,13 @@ def copies_not_mirrored(ledger: Ledger) -> Found:
         pieces = {s.piece: ledger.c.garment.piece[s.piece] for s in (glue.first, glue.second)}
         alike = [piece.id for piece in pieces.values() if piece.cut is Cut.ALIKE]
         if alike:
+            is_itself = len(pieces) == 1
             is_many = all(pieces[id_].copies > 1 for id_ in alike)
+            which = "itself" if is_itself else "pair" if is_many else "like"
             yield told(
                 "copies-not-mirrored",
                 entry.path,
-                fix="check-not-mirrored-pair-fix" if is_many else "check-not-mirrored-like-fix",
+                fix=f"check-not-mirrored-{which}-fix",
                 entry=entry.id,
                 one=one,
                 other=other,
