@@ -7,13 +7,22 @@ from seqplan.base.ids import RuleSlug
 from seqplan.explain.audit.book import AUDITS
 from seqplan.explain.audit.ledger import Ledger
 from seqplan.model.entry import Verb
+from seqplan.model.garment import Garment
 from seqplan.recipes.construction import Construction
 from seqplan.words.say import say
 
 
-def check_leftovers(c: Construction) -> tuple[Diagnostic, ...]:
-    """Hold every audit over the finished garment, and say once how much is told in free words."""
-    ledger = Ledger(c)
+def check_leftovers(c: Construction, offered: Garment | None = None) -> tuple[Diagnostic, ...]:
+    """Hold every audit over the finished garment, and say once how much is told in free words.
+
+    Parameters
+    ----------
+    c
+        The garment on the cloth.
+    offered
+        The garment with all that its choices offer: what another choice brings is not lacking.
+    """
+    ledger = Ledger(c, offered)
     return (*(found for audit in AUDITS for found in audit.find(ledger)), *_free_words(c))
 
 

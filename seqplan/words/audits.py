@@ -57,6 +57,17 @@ SENTENCES: Final[dict[str, str]] = {
         "Say in `{entry}` which way it is pressed, such as `press: open`. If the file leaves out"
         " pressing on purpose, say `not shown: [press]` at its top."
     ),
+    "check-no-seam-below-zip": "nothing sews `{name}`, where the opening of `{entry}` ends",
+    "check-no-seam-below-zip-fix": (
+        "Sew it, with `sew: {name}` for a centre seam, or say what becomes of it below the zip."
+    ),
+    "check-one-layer-boxed": "the corners of `{piece}` are boxed, and those of `{other}` are not",
+    "check-one-layer-boxed-fix": "Box them too: `{{box corner: [{edges}], width: ...}}`.",
+    "check-loose-part": "nothing joins {pieces} to the rest",
+    "check-loose-part-fix": (
+        "Sew or attach it, or say in words what it has to do with the rest:"
+        " `{{do: ..., on: [{piece}, ...]}}`."
+    ),
     "check-copies-not-mirrored": (
         "`{one}` and `{other}` meet the wrong way round in `{entry}`: `{start}` would lie at"
         " `{end}`"

@@ -5,7 +5,7 @@ from typing import Final
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import RuleSlug
-from seqplan.explain.audit import edges, fastenings, openings, pieces, seams, temporary
+from seqplan.explain.audit import edges, fastenings, openings, parts, pieces, seams, temporary
 from seqplan.explain.audit.audit import Audit, Found
 from seqplan.explain.audit.ledger import Ledger
 
@@ -26,6 +26,9 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     edges.unfinished_seam,
     edges.raw_under_zip,
     seams.not_pressed,
+    seams.no_seam_below_zip,
+    seams.one_layer_boxed,
+    parts.loose_part,
     seams.copies_not_mirrored,
     seams.left_sewn_to_right,
     openings.no_way_in,

@@ -27,7 +27,7 @@ _COVERING = (Action.FINISH, Action.ENCLOSE, Action.HEM, Action.CASE, Action.SET_
 """What covers or finishes a raw allowance, besides the seam itself."""
 
 
-class _Edge(NamedTuple):
+class Edge(NamedTuple):
     """An edge as it is named, with its copies that nothing settles."""
 
     piece: PieceId
@@ -53,14 +53,14 @@ def raw_edge(ledger: Ledger) -> Found:
 
     Stays quiet where ``not shown: finish`` says that this is left out.
     """
-    for edge in _edges(ledger):
+    for edge in unsettled_edges(ledger):
         if edge.is_whole:
             yield told("raw-edge", _path(ledger, edge), name=f"{edge.piece}.{edge.name}")
 
 
 def open_part(ledger: Ledger) -> Found:
     """What a seam or hem leaves over of an edge is taken up by another operation."""
-    for edge in _edges(ledger):
+    for edge in unsettled_edges(ledger):
         if not edge.is_whole and not edge.is_of_one_copy:
             yield told("open-part", _path(ledger, edge), name=f"{edge.piece}.{edge.name}")
 
@@ -68,7 +68,7 @@ def open_part(ledger: Ledger) -> Found:
 def one_copy_only(ledger: Ledger) -> Found:
     """What is done to an edge on one side is done on the other, or something else is."""
     unused = unused_copies(ledger)
-    for edge in _edges(ledger):
+    for edge in unsettled_edges(ledger):
         left = [s for s in edge.raw if (s.piece, s.copy) not in unused]
         if left and not edge.is_whole and edge.is_of_one_copy:
             yield told("one-copy-only", _path(ledger, edge), name=f"{edge.piece}.{edge.name}")
@@ -99,8 +99,12 @@ def slit_not_cut(ledger: Ledger) -> Found:
                 s for s in c.rings.segments if (s.piece, c.rings.name(s)) == (piece.id, slit.name)
             ]
             is_cut = any(ledger.has(s, Action.SLASH, Action.DO) for s in edges)
-            if edges and not is_cut and not ledger.has_choices and piece.id in ledger.used:
+            if edges and not is_cut and piece.id in ledger.used and not _is_cut_elsewhere(ledger):
                 yield told("slit-not-cut", (*piece.path, "slits"), name=f"{piece.id}.{slit.name}")
+
+
+def _is_cut_elsewhere(ledger: Ledger) -> bool:
+    return ledger.is_brought(Verb.SLASH, Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET)
 
 
 def unfinished_seam(ledger: Ledger) -> Found:
@@ -154,10 +158,13 @@ def raw_under_zip(ledger: Ledger) -> Found:
     for op in c.acting(Action.SET_ZIP):
         raw = [
             segment
-            for segment in op.segments
+            for segment in c.shapes[op.entry].run
             if ledger.is_known_to_ravel(segment)
             and (segment.piece, segment.copy, segment.half, c.rings.name(segment)) not in finished
-            and not ledger.has(segment, *_COVERING)
+            and not any(
+                other.action in _COVERING and other.entry != op.entry
+                for other in c.on_segment[segment]
+            )
             and not ledger.is_hidden(segment)
         ]
         if raw:
@@ -184,14 +191,14 @@ def unused_copies(ledger: Ledger) -> dict[tuple[PieceId, int], None]:
     }
 
 
-def _edges(ledger: Ledger) -> Iterable[_Edge]:
+def unsettled_edges(ledger: Ledger) -> Iterable[Edge]:
     """The edges that are not settled in all their copies, in the order of the pieces."""
     if "finish" in ledger.c.garment.not_shown:
         return
     for (piece, name), segments in _by_name(ledger).items():
         raw = tuple(s for s in segments if not ledger.is_fine(s) and not ledger.settling(s))
         if raw and piece in ledger.used:
-            yield _Edge(piece, name, raw, segments)
+            yield Edge(piece, name, raw, segments)
 
 
 def _by_name(ledger: Ledger) -> Mapping[tuple[PieceId, str], tuple[Segment, ...]]:
@@ -201,5 +208,5 @@ def _by_name(ledger: Ledger) -> Mapping[tuple[PieceId, str], tuple[Segment, ...]
     return {name: tuple(segments) for name, segments in found.items()}
 
 
-def _path(ledger: Ledger, edge: _Edge) -> tuple[str | int, ...]:
+def _path(ledger: Ledger, edge: Edge) -> tuple[str | int, ...]:
     return (*ledger.c.garment.piece[edge.piece].path, "edges")

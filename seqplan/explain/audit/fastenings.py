@@ -35,7 +35,7 @@ def buttonhole_without_button(ledger: Ledger) -> Found:
     """
     c = ledger.c
     holes = c.acting(Action.BUTTONHOLE)
-    if not holes or ledger.tells(*_FOR_HOLES) or ledger.has_choices:
+    if not holes or ledger.tells(*_FOR_HOLES) or ledger.is_brought(Verb.ATTACH):
         return
     used = {n for op in c.operations for n in op.notions}
     if not any(_is_of(n, *_FOR_HOLES) for n in c.garment.notions if n.id in used):
@@ -54,14 +54,17 @@ def button_without_buttonhole(ledger: Ledger) -> Found:
     snaps and covered or decorative buttons.
     """
     c = ledger.c
-    if c.acting(Action.BUTTONHOLE) or ledger.tells("buttonhole", "loop", "hole", "decor"):
+    if c.acting(Action.BUTTONHOLE) or ledger.is_brought(Verb.BUTTONHOLE):
         return
-    has_loop = any("loop" in piece.id for piece in c.garment.pieces) or any(
+    if ledger.tells("buttonhole", "loop", "hole", "decor") or any(
         _is_of(notion, "loop", "frog") or "loop" in notion.id for notion in c.garment.notions
-    )
+    ):
+        return
     for op in c.acting(Action.ATTACH):
-        notions = [c.garment.notion[n] for n in op.notions]
-        if not has_loop and not ledger.has_choices and any(map(_is_button, notions)):
+        buttons = [b for b in (c.garment.notion[n] for n in op.notions) if _is_button(b)]
+        # Belt loops are more than there are buttons.
+        loops = {piece.copies for piece in c.garment.pieces if "loop" in piece.id}
+        if any(button.count not in loops for button in buttons):
             yield told("button-without-buttonhole", op.path, entry=op.entry)
 
 

@@ -5,9 +5,11 @@ from functools import cached_property
 from itertools import chain, pairwise
 
 from seqplan.base.ids import EntryId, PieceId
-from seqplan.model.entry import Verb
+from seqplan.model.entry import Entry, Verb
+from seqplan.model.garment import Garment
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Layer, Segment
+from seqplan.model.piece import Layer, Piece, Segment
+from seqplan.recipes.bands import edges_to_set_on
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import Shape
 from seqplan.surface.glued import Glue
@@ -49,8 +51,9 @@ _HANDLING = frozenset(
 )
 """What is done to anything that is there: it makes no use of a piece or a notion."""
 
-_ALIKE = 0.5
-"""A lining that has so many of the edges of a piece lies under all of it, unlike a pocket bag."""
+_MOST = 0.5
+"""A lining that has so many of the edges of a piece lies under all of it, unlike a pocket bag; a
+garment with so many pieces covered is lined."""
 
 
 class Ledger:
@@ -60,10 +63,13 @@ class Ledger:
     ----------
     c
         The garment on the cloth.
+    offered
+        The garment with all that its choices offer, if it offers any.
     """
 
-    def __init__(self, c: Construction) -> None:
+    def __init__(self, c: Construction, offered: Garment | None = None) -> None:
         self.c = c
+        self._offered = offered
 
     # -- what is written ---------------------------------------------------------------------
 
@@ -91,10 +97,15 @@ class Ledger:
         """Whether the author's free words speak of something, by the stem of a word."""
         return any(stem in self.words for stem in stems)
 
-    @property
-    def has_choices(self) -> bool:
-        """Whether something is left out here that other choices bring."""
-        return bool(self.c.garment.choices)
+    @cached_property
+    def elsewhere(self) -> tuple[Entry, ...]:
+        """The entries that are left out here, and that other choices bring."""
+        offered = self._offered.entries if self._offered else ()
+        return tuple(entry for entry in offered if entry.id not in self.c.garment.entry)
+
+    def is_brought(self, *verbs: Verb) -> bool:
+        """Whether another choice brings an entry that does one of these."""
+        return any(entry.verb in verbs for entry in self.elsewhere)
 
     # -- edges -------------------------------------------------------------------------------
 
@@ -107,10 +118,21 @@ class Ledger:
         """A strap that is stitched on leaves its edge raw; a seam must have sewn this copy."""
         if op.action not in SETTLING or self.c.entry(op).verb is Verb.ATTACH:
             return False
-        shape = self.c.shapes[op.entry]
-        if op.action is not Action.SEW or not shape.glues:
-            return True
-        return segment in self._sewn[op.entry]
+        entry, shape = self.c.entry(op), self.c.shapes[op.entry]
+        if entry.verb is Verb.IN_SEAM_POCKET:
+            # The bags lie on the edges of a seam, which is still to be sewn.
+            return segment not in shape.run
+        if entry.verb is Verb.INSERT and segment in shape.along:
+            return self._is_set_on(segment, shape)
+        return op.action is not Action.SEW or not shape.glues or segment in self._sewn[entry.id]
+
+    def _is_set_on(self, segment: Segment, shape: Shape) -> bool:
+        """Whether an edge of a fly facing or shield is sewn on, or lies at an edge of the front."""
+        piece = self.c.garment.piece[segment.piece]
+        names = set(edges_to_set_on(self.c.garment, piece))
+        for front in {other.piece for other in shape.run}:
+            names |= set(self.c.garment.piece[front].edge_names)
+        return piece.is_strip or self.c.rings.name(segment) in names
 
     @cached_property
     def _sewn(self) -> Mapping[EntryId, frozenset[Segment]]:
@@ -153,32 +175,40 @@ class Ledger:
         return Units(self.c, (g for shape in shapes for g in (*shape.glues, *shape.riders)))
 
     @cached_property
-    def lined(self) -> frozenset[int]:
-        """The bodies in which a lining, or a facing of the same shape, hides the seams."""
-        return frozenset(self._lined())
+    def covered(self) -> frozenset[PieceId]:
+        """The pieces of the outside that a lining, or a facing of the same shape, hides."""
+        covered: set[PieceId] = set()
+        for pieces in self._by_body.values():
+            shell = [piece for piece in pieces if piece.layer is Layer.SHELL]
+            inner = [piece for piece in pieces if piece.layer is not Layer.SHELL]
+            covered |= {
+                piece.id for piece in shell if any(_covers(other, piece) for other in inner)
+            }
+        return frozenset(covered)
 
-    def _lined(self) -> Iterable[int]:
-        shell: dict[int, list[PieceId]] = {}
-        for disc in self.bodies.discs:
-            if self.c.garment.piece[disc[0]].layer is Layer.SHELL:
-                shell.setdefault(self.bodies.of(disc), []).append(disc[0])
+    @cached_property
+    def lined(self) -> frozenset[int]:
+        """The bodies of which half the pieces of the outside, or more, are covered."""
+        lined = set()
+        for body, pieces in self._by_body.items():
+            shell = [p.id for p in pieces if p.layer is Layer.SHELL and not p.is_strip]
+            if shell and len(self.covered.intersection(shell)) >= _MOST * len(shell):
+                lined.add(body)
+        return frozenset(lined)
+
+    @cached_property
+    def _by_body(self) -> Mapping[int, tuple[Piece, ...]]:
+        found: dict[int, dict[PieceId, Piece]] = {}
         for disc in self.bodies.discs:
             piece = self.c.garment.piece[disc[0]]
-            if piece.layer is Layer.SHELL:
-                continue
-            names = set(piece.edge_names)
-            body = self.bodies.of(disc)
-            for other in dict.fromkeys(shell.get(body, ())):
-                ours = set(self.c.garment.piece[other].edge_names)
-                is_lining = piece.layer is Layer.LINING and len(names & ours) >= _ALIKE * len(ours)
-                if piece.like == other or is_lining:
-                    yield body
-                    break
+            found.setdefault(self.bodies.of(disc), {})[piece.id] = piece
+        return {body: tuple(pieces.values()) for body, pieces in found.items()}
 
     def is_hidden(self, segment: Segment) -> bool:
         """Whether nobody will see or wear this edge: it is lined, or shut in all round."""
         disc = self.c.rings.disc(segment)
-        return self.bodies.of(disc) in self.lined or self.units.is_closed(disc)
+        is_lined = segment.piece in self.covered or self.bodies.of(disc) in self.lined
+        return is_lined or self.units.is_closed(disc)
 
     def turns(self, pieces: frozenset[PieceId]) -> tuple[Operation, ...]:
         """The operations that turn one of these pieces."""
@@ -230,6 +260,15 @@ class Units:
         for below, _ in pairwise(path):
             self._root[below] = path[-1]
         return path[-1]
+
+
+def _covers(inner: Piece, piece: Piece) -> bool:
+    """Whether an inner piece lies under all of a piece of the outside."""
+    names = set(piece.edge_names)
+    is_lining = inner.layer is Layer.LINING
+    return inner.like == piece.id or (
+        is_lining and len(names & set(inner.edge_names)) >= _MOST * len(names)
+    )
 
 
 def discs_of(c: Construction, shape: Shape) -> tuple[Disc, ...]:

@@ -67,9 +67,10 @@ def unused_mark(ledger: Ledger) -> Found:
     along which something may be folded or stitched. A piece that nobody uses may belong there, and
     is told already.
     """
-    if ledger.has_choices or any(p.id not in ledger.used for p in ledger.c.garment.pieces):
+    if any(piece.id not in ledger.used for piece in ledger.c.garment.pieces):
         return
-    places = {(place.piece, place.name) for e in ledger.c.garment.entries for place in e.places}
+    entries = (*ledger.c.garment.entries, *ledger.elsewhere)
+    places = {(place.piece, place.name) for e in entries for place in e.places}
     for piece in ledger.c.garment.pieces:
         own = frozenset({piece.id})
         if piece.id not in ledger.used or ledger.c.on_pieces(own, Action.DO):
@@ -109,7 +110,8 @@ def _not_taken_in(
     ledger: Ledger, piece: Piece, fullnesses: Iterable[Fullness], action: Action
 ) -> Iterator[Fullness]:
     """The darts or pleats of a piece that is used, of which nothing more is said."""
-    if ledger.has_choices or piece.id not in ledger.used:
+    is_brought = ledger.is_brought(Verb.DART if action is Action.DART else Verb.PLEAT)
+    if is_brought or piece.id not in ledger.used:
         return
     for fullness in fullnesses:
         if not _is_taken_in(ledger, piece.id, fullness, action):

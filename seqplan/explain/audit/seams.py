@@ -63,6 +63,62 @@ def _is_flattened(ledger: Ledger, shape: Shape) -> bool:
     return any(ledger.has(segment, *_FLATTENING) for segment in (*shape.run, *beyond))
 
 
+def no_seam_below_zip(ledger: Ledger) -> Found:
+    """The edge that goes straight on from an opening with a zip is sewn, hemmed or zipped too.
+
+    A finish alone leaves the garment open below the zip.
+    """
+    c = ledger.c
+    for op in c.acting(Action.SET_ZIP):
+        corners = (
+            c.rings.across(EdgeEnd(segment, at_end))
+            for segment in op.segments
+            for at_end in (False, True)
+        )
+        for segment in (corner.neighbour.segment for corner in corners if corner.is_straight):
+            ops = ledger.settling(segment)
+            is_own = c.rings.name(segment) in {c.rings.name(s) for s in op.segments}
+            if ops and not is_own and all(other.action is Action.FINISH for other in ops):
+                name = c.edge_name(segment)
+                yield told("no-seam-below-zip", op.path, entry=op.entry, name=name)
+                break
+
+
+def one_layer_boxed(ledger: Ledger) -> Found:
+    """The corners of a lining are boxed if those of the outside are, and the other way round.
+
+    Looks at layers with the same edges that hang together.
+    """
+    c = ledger.c
+    boxed: dict[PieceId, set[str]] = {}
+    entries: dict[PieceId, Entry] = {}
+    for op in c.acting(Action.BOX):
+        for segment in op.segments:
+            boxed.setdefault(segment.piece, set()).add(c.rings.name(segment))
+            entries.setdefault(segment.piece, c.entry(op))
+    for id_, names in boxed.items():
+        bodies = _bodies_of(ledger, id_)
+        for other in c.garment.pieces:
+            is_twin = other.layer is not c.garment.piece[id_].layer and other.id not in boxed
+            if is_twin and names <= set(other.edge_names) and bodies & _bodies_of(ledger, other.id):
+                refs = ", ".join(f"{other.id}.{n}" for n in other.edge_names if n in names)
+                entry = entries[id_]
+                yield told(
+                    "one-layer-boxed",
+                    entry.path,
+                    entry=entry.id,
+                    piece=id_,
+                    other=other.id,
+                    edges=refs,
+                )
+
+
+def _bodies_of(ledger: Ledger, piece: PieceId) -> set[int]:
+    copies = range(ledger.c.garment.piece[piece].copies)
+    has_edges = bool(ledger.c.garment.piece[piece].edges)
+    return {ledger.bodies.of((piece, copy)) for copy in copies} if has_edges else set()
+
+
 def copies_not_mirrored(ledger: Ledger) -> Found:
     """Two edges that are sewn together meet the same way round at both ends.
 
