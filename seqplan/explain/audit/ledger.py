@@ -70,6 +70,7 @@ class Ledger:
     def __init__(self, c: Construction, offered: Garment | None = None) -> None:
         self.c = c
         self._offered = offered
+        self._settling: dict[Segment, tuple[Operation, ...]] = {}
 
     # -- what is written ---------------------------------------------------------------------
 
@@ -111,8 +112,12 @@ class Ledger:
 
     def settling(self, segment: Segment) -> tuple[Operation, ...]:
         """The operations after which this edge is no longer raw."""
-        ops = self.c.on_segment.get(segment, ())
-        return tuple(op for op in ops if self._settles(op, segment))
+        found = self._settling.get(segment)
+        if found is None:
+            ops = self.c.on_segment.get(segment, ())
+            found = tuple(op for op in ops if self._settles(op, segment))
+            self._settling[segment] = found
+        return found
 
     def _settles(self, op: Operation, segment: Segment) -> bool:
         """A strap that is stitched on leaves its edge raw; a seam must have sewn this copy."""

@@ -7,13 +7,17 @@ from seqplan.explain.audit.ledger import Ledger
 from seqplan.model.operation import Action, Operation
 
 
+_MOST = 0.5
+"""A garment has a part that is so much of it; what has none is a set of several things."""
+
+
 def loose_part(ledger: Ledger) -> Found:
     """Every part of a garment is joined to the rest.
 
     Two copies of one piece, as a pair of sleeves, hang together where the same is done to both.
     Stays quiet where free words are about the part, of straps and of pieces without edges; where an
-    edge of the part is raw, because this is told already; and where ``not shown: finish`` says that
-    the file is an outline.
+    edge of the part is raw, because this is told already; where ``not shown: finish`` says that the
+    file is an outline; and of a set of things of which none is most of the garment.
     """
     if "finish" in ledger.c.garment.not_shown:
         return
@@ -21,6 +25,8 @@ def loose_part(ledger: Ledger) -> Found:
     raw = {edge.piece for edge in unsettled_edges(ledger)}
     straps = {piece for op in ledger.c.acting(Action.MAKE_STRAP) for piece in op.pieces}
     largest = max(parts, key=len, default=frozenset())
+    if len(largest) < _MOST * len(ledger.used):
+        return
     for part in parts:
         pieces = [piece for piece in ledger.c.garment.pieces if piece.id in part]
         is_told = part <= straps or not any(piece.edges for piece in pieces)
