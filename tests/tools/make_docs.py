@@ -51,14 +51,15 @@ def audits_page() -> str:
         "Made from the code by `python -m tests.tools.make_docs`.",
         "",
         "The rules order the operations that you wrote. When all of them are done, `seqplan check`",
-        "asks what is still lacking. Each finding ends with its name, and has a hint that, when you",
-        "follow it, removes it.",
+        "asks what is still lacking. Each finding ends with its name, and its hint, when it is",
+        "followed, removes it.",
         "",
         "| finding | how bad | what is wanted |",
         "|---|---|---|",
     ]
     for audit in AUDITS:
-        row = f"[{audit.slug}](#{audit.slug}) | {audit.severity.value} | {audit.headline}"
+        headline = audit.headline.replace("``", "`")
+        row = f"[{audit.slug}](#{audit.slug}) | {audit.severity.value} | {headline}"
         lines.append(f"| {row} |")
     for audit in AUDITS:
         lines += ["", f"## {audit.slug}", "", *_text(audit)]

@@ -26,7 +26,7 @@ class Audit(NamedTuple):
         Finds it in a garment. Its docstring is what people read: a sentence that says what is
         wanted, then when the audit stays quiet.
     severity
-        Error where the garment cannot be made, else warning.
+        Error where the garment cannot be made, hint where orders in print leave it so, too.
     """
 
     slug: RuleSlug

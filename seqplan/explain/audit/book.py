@@ -37,7 +37,6 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     openings.never_turned,
     openings.nothing_to_turn,
     temporary.basting_left,
-    temporary.fold_left,
     temporary.roll_left,
     temporary.trimmed_before_fitting,
     fastenings.buttonhole_without_button,
@@ -54,6 +53,8 @@ _ERRORS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     openings.zip_not_opened,
 )
 
+_HINTS: Final[tuple[Callable[[Ledger], Found], ...]] = (temporary.fold_left,)
+
 
 def _audit(find: Callable[[Ledger], Found], severity: Severity) -> Audit:
     return Audit(RuleSlug(find.__name__.replace("_", "-")), find, severity)
@@ -62,6 +63,7 @@ def _audit(find: Callable[[Ledger], Found], severity: Severity) -> Audit:
 AUDITS: Final[tuple[Audit, ...]] = (
     *(_audit(find, Severity.WARNING) for find in _WARNINGS),
     *(_audit(find, Severity.ERROR) for find in _ERRORS),
+    *(_audit(find, Severity.HINT) for find in _HINTS),
 )
 
 AUDIT: Final[Mapping[RuleSlug, Audit]] = {audit.slug: audit for audit in AUDITS}

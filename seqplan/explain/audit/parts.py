@@ -6,7 +6,6 @@ from seqplan.explain.audit.edges import unsettled_edges
 from seqplan.explain.audit.ledger import Ledger
 from seqplan.model.operation import Action, Operation
 
-
 _MOST = 0.5
 """A garment has a part that is so much of it; what has none is a set of several things."""
 
