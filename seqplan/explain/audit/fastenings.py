@@ -130,8 +130,11 @@ def strip_not_fastened(ledger: Ledger) -> Found:
 def ring_band_with_ends(ledger: Ledger) -> Found:
     """A band that goes all round has its ends joined, and no ends beside one another.
 
-    Asks only where the author says nothing of the ends.
+    Asks only where the author says nothing of the ends, and nothing is held to the edge: where a
+    lining hangs, its opening may part the edge.
     """
+    c = ledger.c
+    held = {rider.second for shape in c.shapes.values() for rider in shape.riders}
     for entry in ledger.c.garment.entries:
         if (
             entry.verb is not Verb.BAND
@@ -141,7 +144,7 @@ def ring_band_with_ends(ledger: Ledger) -> Found:
             continue
         stretches = ledger.c.stretches.get(entry.id, ())
         ours = [s for s in stretches if not {e.piece for e in s.segments} <= {*entry.partners}]
-        is_ring = bool(ours) and all(stretch.is_ring for stretch in ours)
+        is_ring = bool(ours) and all(s.is_ring and not held & {*s.segments} for s in ours)
         if is_ring and ends_of(ledger.c.garment, entry) is Ends.CLOSED:
             yield told("ring-band-with-ends", entry.path, entry=entry.id, name=entry.partners[0])
 

@@ -5,6 +5,7 @@ from seqplan.explain.audit.audit import Found, quoted, told
 from seqplan.explain.audit.edges import unsettled_edges
 from seqplan.explain.audit.ledger import Ledger
 from seqplan.model.operation import Action, Operation
+from seqplan.recipes.shape import JOINS
 
 _MOST = 0.5
 """A garment has a part that is so much of it; what has none is a set of several things."""
@@ -49,7 +50,13 @@ def _parts(ledger: Ledger) -> list[frozenset[PieceId]]:
     groups += [
         frozenset(s.piece for s in shape.along) | shape.skins for shape in c.joins if shape.along
     ]
-    groups += [op.pieces for op in ledger.using if op.action in _LINKING or _is_caught(op)]
+    # A seam that could not be laid out is told already.
+    astray = {s.entry.id for s in c.shapes.values() if s.entry.verb in JOINS and not s.glues}
+    groups += [
+        op.pieces
+        for op in ledger.using
+        if op.action in _LINKING or _is_caught(op) or op.entry in astray
+    ]
     fastened = [op.pieces for op in c.acting(Action.BUTTONHOLE, Action.ATTACH)]
     groups.append(frozenset().union(*fastened))
     for group in groups:

@@ -21,6 +21,9 @@ _ALONG_LINES = (
 )
 """What is done along a line that is marked, though it is not named."""
 
+_WORN_LOOSE = ("belt", "sash")
+"""What pieces are called that nobody sews on."""
+
 
 def unused_piece(ledger: Ledger) -> Found:
     """Every piece that is cut is used."""
@@ -139,10 +142,13 @@ def gathers_not_held(ledger: Ledger) -> Found:
 def strap_not_attached(ledger: Ledger) -> Found:
     """A strap, tie or loop that is made is attached, or caught in a seam.
 
-    Stays quiet where free words are about it.
+    Stays quiet where free words are about it, and of belts and sashes, which are worn loose.
     """
     for op in ledger.c.acting(Action.MAKE_STRAP):
         for piece in sorted(op.pieces):
+            is_loose = any(word in piece for word in _WORN_LOOSE) and "loop" not in piece
+            if is_loose:
+                continue
             others = ledger.c.on_pieces(frozenset({piece}), *Action)
             if not any(o.entry != op.entry and _takes_up(o.action) for o in others):
                 yield told("strap-not-attached", op.path, name=piece)

@@ -136,7 +136,8 @@ def copies_not_mirrored(ledger: Ledger) -> Found:
         start, end = _neighbours(ledger, glue.first)
         pieces = {s.piece: ledger.c.garment.piece[s.piece] for s in (glue.first, glue.second)}
         alike = [piece.id for piece in pieces.values() if piece.cut is Cut.ALIKE]
-        if alike:
+        # A strip may lie either way round.
+        if alike and not any(piece.is_strip for piece in pieces.values()):
             is_itself = len(pieces) == 1
             is_many = all(pieces[id_].copies > 1 for id_ in alike)
             which = "itself" if is_itself else "pair" if is_many else "like"
