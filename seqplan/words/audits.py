@@ -26,7 +26,7 @@ SENTENCES: Final[dict[str, str]] = {
         " that catches it. If it stays loose, say so: `{{do: ..., on: {name}}}`."
     ),
     "check-pocket-copies": (
-        "{cut} of `{name}` for {places} in `{entry}`: the number cut is not that of the places"
+        "of the piece `{name}`, {cut} are cut, and the operation `{entry}` takes {places}"
     ),
     "check-pocket-copies-fix": (
         "Say `cut: {places}` in `{name}`, or name each place under `at:` of `{entry}`."

@@ -183,7 +183,8 @@ def _is_later(ledger: Ledger, op: Operation, entry: Entry) -> bool:
 def zip_not_opened(ledger: Ledger) -> Found:
     """A zip that is the only way out is opened before the work is turned.
 
-    Stays quiet where the outside is open elsewhere, and where free words speak of opening it.
+    Stays quiet where the outside is open elsewhere, or has a gap, and where free words speak of
+    opening it.
     """
     if ledger.tells("open", "unzip"):
         return
@@ -195,6 +196,12 @@ def zip_not_opened(ledger: Ledger) -> Found:
         return
     units = Units(c, _outside(ledger, {op.entry for op in zips}))
     edges = _edges_of_zips(ledger, units, zips)
+    gaps = {
+        units.of(disc)
+        for shape in c.joins
+        if shape.entry.gap is not None
+        for disc in discs_of(c, shape)
+    }
     for op in zips:
         notion = _zips(ledger, op)[0]
         turn = next((turn for turn in turns if turn.pieces & op.pieces), None)
@@ -202,6 +209,8 @@ def zip_not_opened(ledger: Ledger) -> Found:
         if turn is None or not outside or notion in opened:
             continue
         disc = c.rings.disc(outside[0])
+        if units.of(disc) in gaps:
+            continue
         beside = edges[units.of(disc)]
         if set(units.free(disc)) <= beside.keys() and not set(beside.values()) & opened:
             yield told(
