@@ -71,11 +71,11 @@ class Opened:
         """Everything that the check finds, in the order of the file."""
         found = [*self.loaded.diagnostics, *self.laid_out]
         if self.construction is not None:
-            found += check_leftovers(self.construction, self.loaded.garment)
-            found += self._waiver_findings(self.construction.garment)
+            lacking = check_leftovers(self.construction, self.loaded.garment)
             order = tuple(self._order_findings(self.construction))
-            found += order
-            if not any(item.severity is Severity.ERROR for item in (*order, *self.laid_out)):
+            found += (*lacking, *self._waiver_findings(self.construction.garment), *order)
+            told = (*self.laid_out, *lacking, *order)
+            if not any(item.severity is Severity.ERROR for item in told):
                 found += self._rehearsal_findings(self.construction)
         return place(found, self.loaded.where)
 

@@ -148,10 +148,4 @@ SENTENCES: Final[dict[str, str]] = {
         "Set it on with `band:` or `bind:` in place of `sew:` in `{entry}`, which folds it over and"
         " fastens it."
     ),
-    "check-ring-band-with-ends": (
-        "`{entry}` goes all round, and the ends of `{name}` are not joined"
-    ),
-    "check-ring-band-with-ends-fix": (
-        "Say `ends: joined`, or `ends: closed` if two finished ends shall meet there."
-    ),
 }

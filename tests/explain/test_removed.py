@@ -16,6 +16,7 @@ MAY_LACK = {
     ("ferry-waistcoat", "press-edges"): "the seams are pressed; that of the edges is for looks",
     ("gull-skirt", "gathers"): "the file does not tell that the tier is wider than what it joins",
     ("lamp-room-tee", "sleeve-hems"): "knit does not ravel, and may stay as it is cut",
+    ("lamp-room-tee", "close-rib"): "a band that goes all round joins its ends by itself",
     ("lamp-room-tee", "hem"): "knit does not ravel, and may stay as it is cut",
     ("lamp-room-tee", "sides"): "knit does not ravel: sides left open are a tabard",
     ("lantern-dress", "wash"): "cloth may have been washed before",

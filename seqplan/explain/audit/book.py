@@ -31,7 +31,6 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     parts.loose_part,
     seams.copies_not_mirrored,
     seams.left_sewn_to_right,
-    openings.no_way_in,
     openings.nothing_drawn_through,
     openings.gap_not_closed,
     openings.never_turned,
@@ -43,12 +42,12 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     fastenings.button_without_buttonhole,
     fastenings.fewer_buttons_than_holes,
     fastenings.strip_not_fastened,
-    fastenings.ring_band_with_ends,
     pieces.darts_not_sewn,
     pieces.pleats_not_sewn,
 )
 
 _ERRORS: Final[tuple[Callable[[Ledger], Found], ...]] = (
+    openings.no_way_in,
     openings.sewn_shut,
     openings.zip_not_opened,
 )

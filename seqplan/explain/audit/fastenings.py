@@ -3,10 +3,9 @@
 from seqplan.base.diagnostic import Severity
 from seqplan.explain.audit.audit import Found, told
 from seqplan.explain.audit.ledger import Ledger
-from seqplan.model.entry import Closing, Ends, Entry, Verb
+from seqplan.model.entry import Closing, Verb
 from seqplan.model.garment import Notion
 from seqplan.model.operation import Action
-from seqplan.recipes.bands import ends_of
 
 _FOR_HOLES = ("button", "stud", "link", "toggle", "cord", "drawstring", "lace", "ribbon", "elastic")
 """Kinds of notion that go through a buttonhole."""
@@ -125,29 +124,3 @@ def strip_not_fastened(ledger: Ledger) -> Found:
             key = "check-strip-not-fastened-fix" if set_on else "check-strip-sewn-plainly-fix"
             path = by[0].path
             yield told("strip-not-fastened", path, fix=key, name=piece.id, entry=by[0].id)
-
-
-def ring_band_with_ends(ledger: Ledger) -> Found:
-    """A band that goes all round has its ends joined, and no ends beside one another.
-
-    Asks only where the author says nothing of the ends, and nothing is held to the edge: where a
-    lining hangs, its opening may part the edge.
-    """
-    c = ledger.c
-    held = {rider.second for shape in c.shapes.values() for rider in shape.riders}
-    for entry in ledger.c.garment.entries:
-        if (
-            entry.verb is not Verb.BAND
-            or entry.ends is not None
-            or not _is_one_strip(ledger, entry)
-        ):
-            continue
-        stretches = ledger.c.stretches.get(entry.id, ())
-        ours = [s for s in stretches if not {e.piece for e in s.segments} <= {*entry.partners}]
-        is_ring = bool(ours) and all(s.is_ring and not held & {*s.segments} for s in ours)
-        if is_ring and ends_of(ledger.c.garment, entry) is Ends.CLOSED:
-            yield told("ring-band-with-ends", entry.path, entry=entry.id, name=entry.partners[0])
-
-
-def _is_one_strip(ledger: Ledger, entry: Entry) -> bool:
-    return len(entry.partners) == 1 and ledger.c.garment.piece[entry.partners[0]].is_strip

@@ -16,15 +16,32 @@ _TURNED = frozenset({SeamKind.ENCLOSED, SeamKind.FACED})
 
 
 def no_way_in(ledger: Ledger) -> Found:
-    """A channel that goes all round has a gap, for what is drawn through it."""
+    """A channel that goes all round has a gap, for what is drawn through it.
+
+    Stays quiet where a buttonhole in the channel, or a gap in a seam that runs into it, is the way.
+    """
     c = ledger.c
     for entry in c.garment.entries:
         if entry.verb is not Verb.INSERT or entry.into is None:
             continue
         casing = c.garment.entry[entry.into]
         is_ring = all(stretch.is_ring for stretch in c.stretches.get(casing.id, ()))
-        if is_ring and casing.gap is None:
-            yield told("no-way-in", casing.path, name=casing.id, thread=entry.id)
+        if is_ring and casing.gap is None and not _has_hole(ledger, casing):
+            yield told(
+                "no-way-in",
+                casing.path,
+                severity=Severity.ERROR,
+                name=casing.id,
+                thread=entry.id,
+            )
+
+
+def _has_hole(ledger: Ledger, casing: Entry) -> bool:
+    c = ledger.c
+    if c.on_pieces(c.main(casing.id).pieces, Action.BUTTONHOLE):
+        return True
+    seams = (seam for stretch in c.stretches.get(casing.id, ()) for seam in stretch.junctions)
+    return any(c.garment.entry[seam].gap is not None for seam in seams)
 
 
 def nothing_drawn_through(ledger: Ledger) -> Found:
