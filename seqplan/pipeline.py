@@ -71,7 +71,7 @@ class Opened:
         """Everything that the check finds, in the order of the file."""
         found = [*self.loaded.diagnostics, *self.laid_out]
         if self.construction is not None:
-            found += check_leftovers(self.construction)
+            found += check_leftovers(self.construction, self.loaded.garment)
             found += self._waiver_findings(self.construction.garment)
             found += self._order_findings(self.construction)
             if not any(item.severity is Severity.ERROR for item in found):

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from cli.running import ROOT, run
-from tools.make_docs import language_page, rules_page
+from tools.make_docs import audits_page, language_page, rules_page
 from tools.published_page import published_page
 
 from seqplan.load.document import load_text
@@ -50,6 +50,7 @@ def test_pages_made_from_the_code_are_up_to_date():
     language = (ROOT / "docs" / "language.md").read_text(encoding="utf-8")
     published = (ROOT / "docs" / "published-orders.md").read_text(encoding="utf-8")
     assert (ROOT / "docs" / "rules.md").read_text(encoding="utf-8") == rules_page()
+    assert (ROOT / "docs" / "audits.md").read_text(encoding="utf-8") == audits_page()
     assert published == published_page()
     assert language == language_page(language)
 

@@ -132,9 +132,10 @@ class NamedEdges:
                     yield self._segments(ref, None), carrier
         if entry.verb is Verb.HOLD:
             for id_ in entry.partners:
-                names = self._garment.piece[id_].edge_names
-                for ref in entry.run:
-                    if ref.edge in names:
+                piece = self._garment.piece[id_]
+                alike = [ref for ref in entry.run if ref.piece == piece.like]
+                for ref in alike or entry.run:
+                    if ref.edge in piece.edge_names:
                         held = EdgeRef(id_, ref.edge, ref.hand)
                         yield self._segments(held, None), self._segments(ref, None)
         if entry.under:

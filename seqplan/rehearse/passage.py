@@ -11,16 +11,19 @@ from seqplan.rehearse.work import Work
 
 
 def way_into_casing(work: Work, op: Operation) -> Iterator[Trouble]:
-    """Elastic or cord needs a way into its casing."""
+    """Elastic or cord needs a way into its casing: an end, a gap, a gap in a seam, a hole."""
     entry = work.c.entry(op)
     if op.action is not Action.THREAD or entry.into is None:
         return
     casing = work.c.shapes[entry.into]
-    is_ring = all(stretch.is_ring for stretch in work.c.stretches_on(work.surface, entry.into))
+    stretches = work.c.stretches_on(work.surface, entry.into)
+    is_ring = all(stretch.is_ring for stretch in stretches)
+    crossed = {seam for stretch in stretches for seam in stretch.junctions}
     holes = work.c.acting(Action.BUTTONHOLE)
     pieces = {segment.piece for segment in casing.run}
-    has_hole = any(hole.id in work.done and hole.pieces & pieces for hole in holes)
-    if is_ring and entry.into not in work.gaps and not has_hole and casing.entry.gap is None:
+    is_open = bool({entry.into, *crossed} & work.gaps.keys()) or casing.entry.gap is not None
+    is_open |= any(hole.id in work.done and hole.pieces & pieces for hole in holes)
+    if is_ring and not is_open:
         yield Trouble(op.id, "no-way-into-casing", blame=work.c.main(entry.into).id)
 
 

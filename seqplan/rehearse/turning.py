@@ -99,6 +99,8 @@ def closed_round(work: Work, zip_: NotionId) -> OpId | None:
         for id_ in work.joined
         if all(work.c.garment.piece[p].layer is Layer.SHELL for p in work.c.shapes[id_].skins)
     ]
+    if any(id_ in work.gaps for id_ in outside):
+        return None
     for part in _with_several(_surface(work, outside), pieces):
         free = {segment for loop in part.loops for segment in loop}
         turns = (work.mark(piece, {Action.TURN}) for piece in {p for p, _ in part.discs})

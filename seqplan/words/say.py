@@ -15,6 +15,7 @@ CATALOGUES = (
     "prints",
     "faults",
     "shapes",
+    "audits",
     "labels",
     "rehearsal",
     "steps",

@@ -57,7 +57,7 @@ def test_a_channel_sewn_shut_all_round_has_no_way_in():
         pieces: {{tube: {{cut: 1, edges: [top, side, foot, side]}}}}
         notions: {{cord: cord}}
         operations:
-          side:    {{sew: tube.side}}
+          side:    {{sew: tube.side, press: open}}
           foot:    {{finish: tube.foot}}
           channel: {{casing: tube.top, depth: 2{gap}}}
           cord:    {{insert: cord, in: channel}}

@@ -4,10 +4,13 @@
 where something is out of date.
 """
 
+import inspect
 import sys
 from collections.abc import Iterator
 from pathlib import Path
 
+from seqplan.explain.audit.audit import Audit
+from seqplan.explain.audit.book import AUDITS
 from seqplan.load.keys import KEYS, Key, Section, Status
 from seqplan.rules.book import RULES
 from seqplan.rules.rule import Rule
@@ -38,6 +41,34 @@ def rules_page() -> str:
     for rule in RULES:
         lines += ["", *_rule(rule)]
     return "\n".join(lines) + "\n"
+
+
+def audits_page() -> str:
+    """What the check asks for after the last operation, as a page."""
+    lines = [
+        "# What is still lacking",
+        "",
+        "Made from the code by `python -m tests.tools.make_docs`.",
+        "",
+        "The rules order the operations that you wrote. When all of them are done, `seqplan check`",
+        "asks what is still lacking. Each finding ends with its name, and its hint, when it is",
+        "followed, removes it.",
+        "",
+        "| finding | how bad | what is wanted |",
+        "|---|---|---|",
+    ]
+    for audit in AUDITS:
+        headline = audit.headline.replace("``", "`")
+        row = f"[{audit.slug}](#{audit.slug}) | {audit.severity.value} | {headline}"
+        lines.append(f"| {row} |")
+    for audit in AUDITS:
+        lines += ["", f"## {audit.slug}", "", *_text(audit)]
+    return "\n".join(lines) + "\n"
+
+
+def _text(audit: Audit) -> Iterator[str]:
+    text = inspect.cleandoc(audit.find.__doc__ or "")
+    yield from text.replace("``", "`").splitlines()
 
 
 def language_page(page: str) -> str:
@@ -103,6 +134,7 @@ def main() -> int:
     language = DOCS / "language.md"
     wanted = {
         DOCS / "rules.md": rules_page(),
+        DOCS / "audits.md": audits_page(),
         DOCS / "published-orders.md": published_page(),
         language: language_page(language.read_text(encoding="utf-8")),
     }
