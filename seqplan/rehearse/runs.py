@@ -37,13 +37,13 @@ def continuous(work: Work, op: Operation) -> Iterator[Trouble]:
 
 
 def single(work: Work, op: Operation) -> Iterator[Trouble]:
-    """The ends of a strip are joined while it lies single."""
-    pieces = sorted(op.pieces) if op.action is Action.SEW else []
+    """The ends of a strip, or of the strips of one band, are joined while they lie single."""
+    pieces = op.pieces if op.action is Action.SEW else frozenset()
     if pieces and all(work.c.garment.piece[piece].is_strip for piece in pieces):
-        folds = (work.mark(piece, {Action.FOLD_BAND}) for piece in pieces)
-        first = next((fold for fold in folds if fold is not None), None)
-        if first is not None:
-            yield Trouble(op.id, "folded-already", blame=first)
+        for fold in work.c.acting(Action.FOLD_BAND):
+            if fold.id in work.done and pieces <= fold.pieces:
+                yield Trouble(op.id, "folded-already", blame=fold.id)
+                return
 
 
 def before_the_band_closes(work: Work, op: Operation) -> Iterator[Trouble]:

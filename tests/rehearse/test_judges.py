@@ -23,6 +23,7 @@ MISSES = {
     "centred-zip-after-seam-below": "the opening may be basted before the seam below it is sewn",
     "own-seam-in-order": "the author's own order of pressing and topstitching",
     "finish-before-covered": "both edges may be finished as one after the facing is sewn on",
+    "seam-before-its-tidying": "an edge that the author presses by itself may be creased flat",
     "layers-held-before-sewn": "a facing is topstitched through, or after, what holds it",
 }
 """Musts that the cloth does not enforce, and what one would do; the work is worse for it."""
