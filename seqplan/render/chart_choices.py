@@ -1,7 +1,7 @@
-"""Either-ors that are left open, as lines and knots of a chart.
+"""Either-ors that are left open, as they are drawn in a chart.
 
 Two boxes of which one waits for the other, whichever is first, get one line between them. Anything
-else becomes a knot: lines run into it from what may come before and out of it to what may wait.
+else becomes a fork: lines from what may come before to what may wait, one of which must hold.
 """
 
 from collections.abc import Iterable, Mapping
@@ -19,9 +19,9 @@ class Choice:
     Parameters
     ----------
     ends
-        The two boxes of which one waits for the other, in the written order; empty for a knot.
+        The two boxes of which one waits for the other, in the written order; empty for a fork.
     before, after
-        For a knot: the boxes that may come first, and those that may wait.
+        For a fork: the boxes that may come first, and those that may wait.
     reasons
         Why.
     """

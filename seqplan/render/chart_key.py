@@ -9,6 +9,7 @@ from seqplan.explain.chart import Chart
 from seqplan.graph.reason import ReasonKind
 from seqplan.recipes.construction import Construction
 from seqplan.render.chart_boxes import Box
+from seqplan.render.chart_lines import Line
 from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
 from seqplan.render.chart_node import badge
 from seqplan.render.chart_reasons import Numbers
@@ -16,8 +17,7 @@ from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
 from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
-_SAMPLE = 32
-_WIDEST = 18
+_WIDEST = 14
 """The widest words, in multiples of the size of the text."""
 _GAP = 12
 _SIGNS = Lettering(size=7.5)
@@ -58,7 +58,13 @@ class Key:
 
 
 def make_keys(
-    chart: Chart, c: Construction, numbers: Numbers, boxes: Sequence[Box], *, look: Look
+    chart: Chart,
+    c: Construction,
+    numbers: Numbers,
+    boxes: Sequence[Box],
+    lines: Sequence[Line],
+    *,
+    look: Look,
 ) -> tuple[Key, ...]:
     """Make the key of a chart in several widths, the narrowest first.
 
@@ -72,12 +78,14 @@ def make_keys(
         The numbers of the reasons.
     boxes
         The boxes of the chart.
+    lines
+        The lines of the chart.
     look
         The sizes.
     """
     reasons = list(_reasons(numbers, look))
     blocks = [
-        _block(look, say("chart-key-lines"), list(_lines(chart, boxes))),
+        _block(look, say("chart-key-lines"), list(_lines(boxes, lines, look))),
         _block(look, say("chart-key-stations"), list(_stations(chart, c, look))),
     ]
     most = max(1, min(_MOST_COLUMNS, len(reasons)))
@@ -100,50 +108,63 @@ def _key(blocks: Sequence[Block]) -> Key:
 
 def _block(look: Look, head: str, entries: Sequence[Entry]) -> Block:
     """A column of the key."""
-    row = look.small.height([""])
+    row = max(look.small.height([""]), look.row_height)
+    sample_width = _sample_width(look)
     made = [
         (entry.sample, wrap(entry.words, look.text_size * _WIDEST, look.small.size))
         for entry in entries
     ]
     widest = max((look.small.width(lines) for _, lines in made), default=0)
-    widest = max(widest, look.badge.width([head]) - _SAMPLE)
+    widest = max(widest, look.badge.width([head]) - sample_width)
+    width = sample_width + widest
     rows: list[tuple[str, ...]] = [
-        (text_cell([head], _SAMPLE + widest, row + 2, lettering=look.badge, extra=' COLSPAN="2"'),)
+        (text_cell([head], width, row + 2, lettering=look.badge, extra=' COLSPAN="2"'),)
     ]
     total = row + 2
     for sample, lines in made:
         height = max(row, look.small.height(lines))
         total += height
         rows.append((sample(height), text_cell(lines, widest, height, lettering=look.small)))
-    return Block(tuple(rows), _SAMPLE + widest, total)
+    return Block(tuple(rows), width, total)
 
 
 # -- lines -------------------------------------------------------------------------------------
 
 
-def _lines(chart: Chart, boxes: Sequence[Box]) -> Iterator[Entry]:
-    strengths = {reason.strength for link in chart.links for reason in link.reasons[:1]}
+def _lines(boxes: Sequence[Box], lines: Sequence[Line], look: Look) -> Iterator[Entry]:
+    styles = {line.style for line in lines}
+    inner = [row.link for box in boxes for row in box.rows if row.link]
+    styles.update(STYLE[link.reasons[0].strength] for link in inner)
     for strength in Strength:
-        if strength in strengths:
-            yield Entry(_arrow(STYLE[strength]), say(f"chart-key-{strength.value}"))
-    if any(r.kind is ReasonKind.SAID for link in chart.links for r in link.reasons):
-        yield Entry(_arrow("solid", tail="○"), say("chart-key-said"))
-    if chart.longest_chain:
-        yield Entry(_arrow("solid", weight=2, head="►", bar=True), say("chart-key-chain"))
-    if chart.choices:
-        yield Entry(_arrow("dashed", tail="◊", head="◊"), say("chart-key-choice"))
-    if any(row.link for box in boxes for row in box.rows):
-        yield Entry(_framed(_two_rows()), say("chart-key-rows"))
+        if STYLE[strength] in styles:
+            yield Entry(_arrow(look, STYLE[strength]), say(f"chart-key-{strength.value}"))
+    links = [*inner, *(link for line in lines for link in line.links)]
+    if any(reason.kind is ReasonKind.SAID for link in links for reason in link.reasons):
+        yield Entry(_arrow(look, "solid", tail="○"), say("chart-key-said"))
+    if any(link.on_longest_chain for link in links):
+        yield Entry(_arrow(look, "solid", weight=2, head="►", bar=True), say("chart-key-chain"))
+    if any(line.is_either for line in lines):
+        yield Entry(_arrow(look, "dashed", tail="◊", head="◊"), say("chart-key-choice"))
+    if any(line.is_fork for line in lines):
+        yield Entry(_arrow(look, "dashed", tail="◊"), say("chart-key-fork"))
+    if inner:
+        yield Entry(_framed(look, _two_rows()), say("chart-key-rows"))
 
 
 def _arrow(
-    style: str, *, weight: int = 1, tail: str = "", head: str = "\u203a", bar: bool = False
+    look: Look,
+    style: str,
+    *,
+    weight: int = 1,
+    tail: str = "",
+    head: str = "\u203a",
+    bar: bool = False,
 ) -> Callable[[int], str]:
     """A small arrow, made of the borders of cells and of signs."""
     looks = f' BORDER="{weight}" SIDES="B" COLOR="{INK}" STYLE="{style.upper()}"'
     line = table([[gap_cell(18, 5, extra=looks)], [gap_cell(18, 5)]])
     start = gap_cell(4, 10, extra=f' BGCOLOR="{INK}"') if bar else _sign(tail)
-    return _framed(table([[start, table_cell(line, 18, 10), _sign(head)]]))
+    return _framed(look, table([[start, table_cell(line, 18, 10), _sign(head)]]))
 
 
 def _sign(sign: str) -> str:
@@ -158,8 +179,13 @@ def _two_rows() -> str:
     return table(inner, border=1, extra=frame)
 
 
-def _framed(sample: str) -> Callable[[int], str]:
-    return lambda height: table_cell(sample, _SAMPLE, height)
+def _framed(look: Look, sample: str) -> Callable[[int], str]:
+    return lambda height: table_cell(sample, _sample_width(look), height)
+
+
+def _sample_width(look: Look) -> int:
+    """The room for a sample."""
+    return max(32, look.badge_width + 6)
 
 
 # -- stations and reasons ----------------------------------------------------------------------
@@ -169,16 +195,15 @@ def _stations(chart: Chart, c: Construction, look: Look) -> Iterator[Entry]:
     used = {op.setup.station for lane in chart.lanes for op in lane.operations}
     for station in c.garment.stations:
         if station.id in used:
-            yield Entry(_framed(badge(station.mark, look)), station.title)
+            yield Entry(_framed(look, badge(station.mark, look)), station.title)
 
 
 def _reasons(numbers: Numbers, look: Look) -> Iterator[Entry]:
-    for kind in numbers.kinds:
-        words = say("chart-key-either", words=kind.words) if kind.is_either_or else kind.words
-        yield Entry(_figure(kind.number, look), words)
+    for number, words in enumerate(numbers.kinds, 1):
+        yield Entry(_figure(number, look), words)
 
 
 def _figure(number: int, look: Look) -> Callable[[int], str]:
     return lambda height: text_cell(
-        [str(number)], _SAMPLE, height, lettering=look.small, align="CENTER"
+        [str(number)], _sample_width(look), height, lettering=look.small, align="CENTER"
     )

@@ -3,7 +3,6 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from seqplan.base.strength import Strength
 from seqplan.explain.chart import Chart
 from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.render.chart_boxes import plain_words
@@ -11,29 +10,19 @@ from seqplan.words.say import say
 
 
 @dataclass(frozen=True, slots=True)
-class Numbered:
-    """A kind of reason as the key lists it; ``number`` counts from 1."""
-
-    number: int
-    strength: Strength
-    is_either_or: bool
-    words: str
-
-
-@dataclass(frozen=True, slots=True)
 class Numbers:
-    """The kinds of reason in a chart, in the order of their numbers."""
+    """The kinds of reason in a chart, in words, in the order of their numbers, which begin at 1.
 
-    kinds: tuple[Numbered, ...]
+    How binding a reason is and whether it is an either-or is seen from its line, so a kind has one
+    number whatever its lines look like.
+    """
+
+    kinds: tuple[str, ...]
 
     def of(self, reasons: Iterable[Reason]) -> str:
         """The numbers of some reasons, as they stand beside an arc."""
         wanted = {_kind(reason) for reason in reasons}
-        return ", ".join(
-            str(kind.number)
-            for kind in self.kinds
-            if (kind.strength, kind.is_either_or, kind.words) in wanted
-        )
+        return ", ".join(str(n) for n, kind in enumerate(self.kinds, 1) if kind in wanted)
 
 
 def number_reasons(chart: Chart) -> Numbers:
@@ -44,12 +33,13 @@ def number_reasons(chart: Chart) -> Numbers:
     chart
         The chart.
     """
-    reasons = [reason for link in chart.links for reason in link.reasons]
-    kinds = {_kind(reason) for reason in (*reasons, *chart.choices)}
-    ordered = sorted(kinds, key=lambda kind: (kind[1], -kind[0].weight, kind[2]))
-    return Numbers(tuple(Numbered(number, *kind) for number, kind in enumerate(ordered, 1)))
+    ranks: dict[str, tuple[bool, int]] = {}
+    for reason in (*(r for link in chart.links for r in link.reasons), *chart.choices):
+        rank = (reason.is_either_or, -reason.strength.weight)
+        kind = _kind(reason)
+        ranks[kind] = min(rank, ranks.get(kind, rank))
+    return Numbers(tuple(sorted(ranks, key=lambda kind: (ranks[kind], kind))))
 
 
-def _kind(reason: Reason) -> tuple[Strength, bool, str]:
-    words = say("chart-said") if reason.kind is ReasonKind.SAID else plain_words(reason.rule)
-    return reason.strength, reason.is_either_or, words
+def _kind(reason: Reason) -> str:
+    return say("chart-said") if reason.kind is ReasonKind.SAID else plain_words(reason.rule)

@@ -1,54 +1,52 @@
 """A chart of the dependencies in the graph language: lanes, boxes, reasons, and a key to it all.
 
 1. Operations of one entry that simply follow one another become rows of one box.
-2. Every text is measured in the shipped font and every box gets its size here, so that a layout
-   program only has to place boxes and draw lines.
-3. Boxes are put on levels so that the whole fits a page.
+2. Every text is measured in the shipped font and every box gets its size here.
+3. Boxes are put into rows and columns and lines into the gaps between, in several ways; the way
+   that prints largest on A4 is kept. A layout program only draws what stands where.
 4. The kinds of reason are numbered; the number stands beside the arc, the words in the key.
 
 Nothing rests on colour: strength is the style of a line, the longest chain its weight and a bar
 beside the operation, a station its letter.
 """
 
-import itertools
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
 
 from seqplan.base.ids import OpId
-from seqplan.explain.chart import Chart, ChartLink, Lane, Lanes
-from seqplan.graph.reason import Reason, ReasonKind
+from seqplan.explain.chart import Chart, Lanes
+from seqplan.graph.reason import Reason
 from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
-from seqplan.render.chart_boxes import Box, Row, make_boxes, operation_words
-from seqplan.render.chart_choices import Choice, find_choices
+from seqplan.render.chart_boxes import Row, make_boxes, operation_words
+from seqplan.render.chart_grid import Band
 from seqplan.render.chart_key import make_keys
-from seqplan.render.chart_layers import Arrangement, Item, Spacing
+from seqplan.render.chart_layout import Grids, Layout, Layouter
+from seqplan.render.chart_lines import Line, find_lines
 from seqplan.render.chart_look import (
-    CHAIN_WIDTH,
     FAINT,
     FONT,
     GROUND,
     INK,
     LINE_WIDTH,
     LOOKS,
-    STYLE,
     Lettering,
     Look,
+    page_scale,
 )
 from seqplan.render.chart_node import BoxWriter
-from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
+from seqplan.render.chart_table import table, text_cell
+from seqplan.render.chart_wires import Path, Point
 from seqplan.render.quoting import name, quote
 from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
-_LANE_MARGIN = 6
-_AROUND = 4
-_SIDE_GAP = 9
-_LEVEL_GAP = 35
-_LANE_ROOM = 24
-_KNOT = 10
-_LEVEL_SEP = 0.1
 _TITLE_WIDTH = 460
-_TITLE_HEIGHT = 50
+_MARGIN = 4
+_CORNER = 3.5
+"""How far from a corner a line begins to bend, in points."""
+_INDENT = 5
+"""From the left edge of a lane to its heading."""
 _MOST_PIECES = 4
 """How many pieces a lane is named after; the headings of lanes are narrow."""
 
@@ -73,11 +71,13 @@ def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> 
     Returns
     -------
     str
-        The same text for the same chart, byte by byte.
+        The same text for the same chart, byte by byte. Everything in it has its place, so a
+        layout program must keep places as they are.
     """
     best: _Page | None = None
+    grids: Grids = {}
     for look in LOOKS:
-        page = _Page(chart, c, title=title, lanes=lanes, look=look)
+        page = _Page(chart, c, title=title, lanes=lanes, look=look, grids=grids)
         if best is None or page.printed_size > best.printed_size:
             best = page
         if best.printed_size >= _EASY_SIZE:
@@ -86,51 +86,83 @@ def chart_to_dot(chart: Chart, c: Construction, *, title: str, lanes: Lanes) -> 
     return "\n".join(best.lines()) + "\n"
 
 
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """A table that stands somewhere on the page."""
+
+    table: str
+    width: float
+    height: float
+
+
 class _Page:
     """Writes one chart."""
 
     def __init__(
-        self, chart: Chart, c: Construction, *, title: str, lanes: Lanes, look: Look
+        self, chart: Chart, c: Construction, *, title: str, lanes: Lanes, look: Look, grids: Grids
     ) -> None:
         self._chart = chart
         self._c = c
         self._title = title
         self._lanes = lanes
         self._look = look
+        self._grids = grids
         self._boxes = make_boxes(chart, c)
-        self._box_of = {
-            row.operation.id: number for number, box in enumerate(self._boxes) for row in box.rows
-        }
         self._writer = BoxWriter.fitting(self._boxes, chart, c.garment, look)
         self._numbers = self._writer.numbers
-        self._alone = frozenset(self._boxes_alone())
-        self._keys = make_keys(chart, c, self._numbers, self._boxes, look=look)
-        self._choices = find_choices(c, chart.choices, self._box_of)
-
-        self._arrangement = self._arrange()
-        self._key = self._keys[self._arrangement.frame]
+        self._words = [self._lane_words(number) for number in range(len(chart.lanes))]
+        self._words_on = [say("chart-lane-goes-on", lane=words) for words in self._words]
+        self._lines_drawn = find_lines(chart, c, self._boxes, self._writer)
+        self._head = self._make_head()
+        keys = make_keys(chart, c, self._numbers, self._boxes, self._lines_drawn, look=look)
+        self._gap = look.text_size
+        frames = [
+            (max(self._head.width, key.width), self._head.height + key.height + 2 * self._gap)
+            for key in keys
+        ]
+        self._layout = self._lay_out(frames)
+        self._key = keys[self._layout.frame]
+        least, extra = frames[self._layout.frame]
+        self._width = max(self._layout.width, least) + 2 * _MARGIN
+        self._height = self._layout.height + extra + 2 * _MARGIN
 
     @property
     def printed_size(self) -> float:
-        """How large the words of the rows are on A4, about, in points."""
-        return self._look.text_size * self._arrangement.scale(self._arrangement.levels)
+        """How large the words of the rows are on A4, in points."""
+        return self._look.text_size * page_scale(self._width, self._height)
 
     def lines(self) -> Iterator[str]:
         """The text, line by line."""
         yield f"digraph {quote(self._title)} {{"
         yield from self._settings()
+        head, top = self._head, self._height - _MARGIN
         yield "subgraph cluster_page {"
-        yield f"label=<{self._head()}>; labelloc=t; labeljust=l; pencolor=none; margin=4;"
-        for number, lane in enumerate(self._chart.lanes):
-            yield from self._lane(number, lane)
-        for number, choice in enumerate(self._choices):
-            if not choice.ends:
-                yield self._knot(number, choice)
+        yield (
+            f"label=<{head.table}>; lp={_at(_MARGIN + head.width / 2, top - head.height / 2)};"
+            f" bb={_numbers(0, 0, self._width, self._height)}; pencolor=none;"
+        )
+        for number, band in enumerate(self._layout.bands):
+            yield from self._lane(number, band)
         yield "}"
-        yield from self._links()
-        yield from self._choice_lines()
-        yield from self._levels()
+        paths = self._layout.paths
+        for line in self._lines_drawn:
+            yield self._line(line, paths[line.wire])
         yield "}"
+
+    def _lay_out(self, frames: Iterable[tuple[float, float]]) -> Layout:
+        return Layouter(
+            lanes=tuple(box.lane for box in self._boxes),
+            heights=tuple(self._writer.height(box) for box in self._boxes),
+            wires=tuple(line.wire for line in self._lines_drawn),
+            chain=frozenset(line.wire for line in self._lines_drawn if line.is_chain),
+            width=self._writer.width,
+            heads=self._heights(self._words),
+            heads_on=self._heights(self._words_on),
+            label_height=self._look.small.height([""]),
+            are_lanes_whole=self._lanes is Lanes.STATION,
+            frames=tuple(frames),
+            grids=self._grids,
+        ).best()
 
     # -- page ------------------------------------------------------------------------------
 
@@ -144,101 +176,79 @@ class _Page:
             chain=say("chart-then").join(chain),
         )
         font = f'fontname="{FONT}", fontcolor="{INK}"'
-        yield (
-            f"graph [rankdir={'TB' if self._arrangement.runs_down else 'LR'}, newrank=true,"
-            " labelloc=b, labeljust=l, pad=0.06,"
-            f" nodesep={_SIDE_GAP / 72:.3f}, ranksep={_LEVEL_SEP}, {font}];"
-        )
+        box = _numbers(0, 0, self._width, self._height)
+        yield f"graph [layout=neato, bb={box}, pad=0.06, {font}];"
         yield f"node [shape=none, margin=0, fixedsize=true, {font}];"
         yield (
             f'edge [color="{INK}", arrowhead=vee, arrowsize=0.55, penwidth={LINE_WIDTH},'
             f" {font}, fontsize={self._look.small.size:g}];"
         )
-        yield f"label=<{self._key.table}>; tooltip={quote(description)};"
+        key = self._key
+        yield (
+            f"label=<{key.table}>; tooltip={quote(description)};"
+            f" lp={_at(_MARGIN + key.width / 2, _MARGIN + key.height / 2)};"
+        )
 
-    def _head(self) -> str:
+    def _make_head(self) -> _Part:
         look = self._look
         title = wrap(self._title, _TITLE_WIDTH, look.title.size, bold=True)
         below = wrap(say(f"chart-lanes-{self._lanes.value}"), _TITLE_WIDTH, look.small.size)
-        width = max(look.title.width(title), look.small.width(below), self._key.width)
-        return table(
+        width = max(look.title.width(title), look.small.width(below))
+        both = ((title, look.title), (below, look.small))
+        rows = (
             [text_cell(lines, width, lettering.height(lines), lettering=lettering)]
-            for lines, lettering in ((title, look.title), (below, look.small))
+            for lines, lettering in both
         )
+        height = sum(lettering.height(lines) for lines, lettering in both)
+        return _Part(table(rows), width, height)
+
+    def _y(self, down: float) -> float:
+        """From the distance below the head to what the graph language counts, upwards."""
+        return self._height - _MARGIN - self._head.height - self._gap - down
 
     # -- lanes and boxes -------------------------------------------------------------------
 
-    def _boxes_alone(self) -> Iterator[int]:
-        """Boxes that are alone in their lane; the lane is then drawn as a part of the box."""
-        lanes = [box.lane for box in self._boxes]
-        if self._lanes is Lanes.UNIT and len(set(lanes)) > 1:
-            yield from (number for number, lane in enumerate(lanes) if lanes.count(lane) == 1)
-
-    def _lane(self, number: int, lane: Lane) -> Iterator[str]:
-        words = self._lane_words(lane)
-        held = [index for index, box in enumerate(self._boxes) if box.lane == number]
-        if self._alone.issuperset(held):
-            yield from (self._node(index) for index in held)
-            return
+    def _lane(self, number: int, band: Band) -> Iterator[str]:
+        is_first = all(other.lane != band.lane for other in self._layout.bands[:number])
+        words = self._words[band.lane] if is_first else self._words_on[band.lane]
+        left, top, right, bottom = self._layout.frame_of(band)
+        lines = self._lane_lines(words)
+        label = _words_part(lines, self._look.bold)
+        x = _MARGIN + left + _INDENT + label.width / 2
         yield f"subgraph cluster_lane_{number} {{"
         yield (
-            f"label=<{_words_table(words, self._writer.width, self._look.bold)}>;"
-            " labelloc=t; labeljust=l;"
-            f' margin={_LANE_MARGIN}; style=rounded; bgcolor="{GROUND}";'
-            f' pencolor="{FAINT}"; penwidth=0.5; tooltip={quote(words)};'
+            f"label=<{label.table}>; lp={_at(x, self._y(top) - label.height / 2)};"
+            f" bb={_numbers(_MARGIN + left, self._y(bottom), _MARGIN + right, self._y(top))};"
+            f' style=rounded; bgcolor="{GROUND}"; pencolor="{FAINT}"; penwidth=0.5;'
+            f" tooltip={quote(self._words[band.lane])};"
         )
-        yield from (self._node(index) for index in held)
+        for index in band.items:
+            yield self._node(index)
         yield "}"
 
-    def _lane_words(self, lane: Lane) -> str:
+    def _heights(self, words: Iterable[str]) -> tuple[int, ...]:
+        return tuple(self._look.bold.height(self._lane_lines(held)) for held in words)
+
+    def _lane_words(self, number: int) -> str:
+        lane = self._chart.lanes[number]
         if self._lanes is Lanes.STATION:
             return self._c.garment.station[lane.station].title
         return unit_words(self._c, lane.unit)
 
-    def _node(self, index: int) -> str:
-        box = self._boxes[index]
-        label = self._writer.table(box)
-        if index in self._alone:
-            label = self._lane_around(box)
-        tooltip = "\n".join(line for row in box.rows for line in self._row_told(row))
-        width, height = self._size(index)
-        return (
-            f"{name(box.first)} [id={name(f'chart-{box.first}')}, label=<{label}>,"
-            f" width={width / 72:.4f}, height={height / 72:.4f}, tooltip={quote(tooltip)}];"
-        )
-
-    def _size(self, index: int) -> tuple[int, int]:
-        """Width and height of a box, with the lane around it if it is alone there."""
-        box = self._boxes[index]
-        width, height = self._writer.width, self._writer.height(box)
-        if index not in self._alone:
-            return width, height
-        lines = self._lane_lines(box.lane)
-        return width + 2 * _AROUND + 2, height + self._look.bold.height(lines) + _AROUND + 2
-
-    def _lane_lines(self, lane: int) -> tuple[str, ...]:
-        words = self._lane_words(self._chart.lanes[lane])
+    def _lane_lines(self, words: str) -> tuple[str, ...]:
         width = self._look.bold.wrap_width(self._writer.width)
         return wrap(words, width, self._look.bold.size, bold=True)
 
-    def _lane_around(self, box: Box) -> str:
-        """A box with its lane drawn round it."""
-        lines = self._lane_lines(box.lane)
+    def _node(self, index: int) -> str:
+        box = self._boxes[index]
+        tooltip = "\n".join(line for row in box.rows for line in self._row_told(row))
         width, height = self._writer.width, self._writer.height(box)
-        head = text_cell(lines, width, self._look.bold.height(lines), lettering=self._look.bold)
-        beside = gap_cell(_AROUND, height)
-        rows = [
-            [gap_cell(_AROUND, self._look.bold.height(lines)), head, gap_cell(_AROUND, 1)],
-            [beside, table_cell(self._writer.table(box), width, height), beside],
-            [gap_cell(width, _AROUND, extra=' COLSPAN="3"')],
-        ]
-        return table(rows, border=1, extra=f' STYLE="ROUNDED" BGCOLOR="{GROUND}" COLOR="{FAINT}"')
-
-    def _knot(self, number: int, choice: Choice) -> str:
+        left, top = self._layout.corner_of(index)
         return (
-            f'"knot {number}" [label="", shape=diamond, style=filled, fillcolor=white,'
-            f' color="{INK}", penwidth={LINE_WIDTH}, width={_KNOT / 72:.3f},'
-            f" height={_KNOT / 72:.3f}, tooltip={quote(self._told(choice.reasons))}];"
+            f"{name(box.first)} [id={name(f'chart-{box.first}')},"
+            f" label=<{self._writer.table(box)}>,"
+            f" pos={_at(_MARGIN + left + width / 2, self._y(top) - height / 2)},"
+            f" width={width / 72:.4f}, height={height / 72:.4f}, tooltip={quote(tooltip)}];"
         )
 
     # -- what tooltips say -----------------------------------------------------------------
@@ -259,108 +269,84 @@ class _Page:
     def _words_of(self, id_: OpId) -> str:
         return operation_words(self._c, self._c.op[id_])
 
+    def _line_told(self, line: Line) -> Iterator[str]:
+        for link in line.links:
+            yield say(
+                "chart-before",
+                before=self._words_of(link.arc.before),
+                after=self._words_of(link.arc.after),
+            )
+            yield self._told(link.reasons)
+        if line.choices:
+            yield self._told(line.choices)
+
     # -- lines -----------------------------------------------------------------------------
 
-    def _links(self) -> Iterator[str]:
-        for link in self._chart.links:
-            before, after = self._ends(link)
-            if before != after:
-                yield f"{self._at(before)} -> {self._at(after)} [{', '.join(self._looks(link))}];"
+    def _line(self, line: Line, path: Path) -> str:
+        before, after = self._boxes[line.wire.before], self._boxes[line.wire.after]
+        looks = {"style": line.style, "penwidth": f"{line.weight:g}"}
+        if line.tail:
+            looks |= {"dir": "both", "arrowtail": line.tail}
+        looks["arrowhead"] = line.head if path.reaches else "none"
+        if line.is_chain:
+            looks["arrowsize"] = "0.8"
+        points = [(x + _MARGIN, self._y(y)) for x, y in path.points]
+        head = line.head_length if path.reaches else 0
+        looks["pos"] = quote(_spline(points, tail=line.tail_length, head=head))
+        if path.reaches and line.label:
+            x, y = points[-1]
+            x += (line.beside + line.wire.label_width) / 2
+            looks["label"] = quote(line.label)
+            looks["lp"] = _at(x, y + 1 + self._look.small.height([""]) / 2)
+        looks["tooltip"] = quote("\n".join(self._line_told(line)))
+        told = ", ".join(f"{key}={value}" for key, value in looks.items())
+        return f"{name(before.first)} -> {name(after.first)} [{told}];"
 
-    def _ends(self, link: ChartLink) -> tuple[int, int]:
-        return self._box_of[link.arc.before], self._box_of[link.arc.after]
 
-    def _at(self, box: int) -> str:
-        return name(self._boxes[box].first)
+def _numbers(*numbers: float) -> str:
+    return quote(",".join(f"{number:.2f}" for number in numbers))
 
-    def _looks(self, link: ChartLink) -> Iterator[str]:
-        yield f"style={STYLE[link.reasons[0].strength]}"
-        if link.on_longest_chain:
-            yield f"penwidth={CHAIN_WIDTH}, arrowhead=normal, weight=4"
-        if any(reason.kind is ReasonKind.SAID for reason in link.reasons):
-            yield "dir=both, arrowtail=odot"
-        if link.arc.after not in self._writer.led_to:
-            yield self._label(link.reasons)
-        words = say(
-            "chart-before",
-            before=self._words_of(link.arc.before),
-            after=self._words_of(link.arc.after),
+
+def _at(x: float, y: float) -> str:
+    return _numbers(x, y)
+
+
+def _toward(start: Point, end: Point, length: float) -> Point:
+    """The point so far from the start on the way to the end."""
+    way = abs(end[0] - start[0]) + abs(end[1] - start[1])
+    share = length / way if way else 0.0
+    return start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share
+
+
+def _spline(points: Sequence[Point], *, tail: float, head: float) -> str:
+    """A line with rounded corners, as the graph language writes curves.
+
+    ``tail`` and ``head`` are what the signs at its ends take of it, in points.
+    """
+    held = list(points)
+    ends = []
+    if tail:
+        ends.append(f"s,{held[0][0]:.2f},{held[0][1]:.2f}")
+        held[0] = _toward(held[0], held[1], tail)
+    if head:
+        ends.append(f"e,{held[-1][0]:.2f},{held[-1][1]:.2f}")
+        held[-1] = _toward(held[-1], held[-2], head)
+    curve = [held[0]]
+    for before, corner, after in zip(held, held[1:], held[2:], strict=False):
+        reach = min(
+            _CORNER,
+            *(max(abs(p[0] - corner[0]), abs(p[1] - corner[1])) / 2 for p in (before, after)),
         )
-        yield f"tooltip={quote(words + chr(10) + self._told(link.reasons))}"
-
-    def _label(self, reasons: Iterable[Reason]) -> str:
-        return f'label=" {self._numbers.of(reasons)}"'
-
-    def _choice_lines(self) -> Iterator[str]:
-        for number, choice in enumerate(self._choices):
-            if choice.ends:
-                one, other = (self._at(end) for end in choice.ends)
-                looks = "style=dashed, dir=both, arrowhead=odiamond, arrowtail=odiamond"
-                label = self._label(choice.reasons)
-                told = quote(self._told(choice.reasons))
-                yield f"{one} -> {other} [{looks}, {label}, tooltip={told}];"
-                continue
-            for box in choice.before:
-                yield f'{self._at(box)} -> "knot {number}" [style=dashed, dir=none];'
-            for box in choice.after:
-                label = self._label(choice.reasons)
-                yield f'"knot {number}" -> {self._at(box)} [style=dashed, {label}];'
-
-    # -- levels ----------------------------------------------------------------------------
-
-    def _levels(self) -> Iterator[str]:
-        levels = self._arrangement.levels
-        names = [self._at(box) for box in range(len(self._boxes))]
-        names.extend(f'"knot {n}"' for n, choice in enumerate(self._choices) if not choice.ends)
-        for level in levels:
-            yield "{rank=same; " + "; ".join(names[item] for item in level) + "}"
-        for upper, lower in itertools.pairwise(levels):
-            yield f"{names[upper[0]]} -> {names[lower[0]]} [style=invis, weight=0];"
-
-    def _arrange(self) -> Arrangement:
-        """Put the boxes on levels, running down the page or across, whichever prints larger."""
-        sizes = (self._size(index) for index in range(len(self._boxes)))
-        boxes = [Item(box.lane, *size) for box, size in zip(self._boxes, sizes, strict=True)]
-        knots = [choice for choice in self._choices if not choice.ends]
-        arcs = {self._ends(link) for link in self._chart.links}
-        arcs = {(before, after) for before, after in arcs if before != after}
-        wished: list[tuple[int, ...]] = []
-        for number, choice in enumerate(knots, len(boxes)):
-            wished.extend((box, number) for box in choice.before)
-            wished.extend((number, box) for box in choice.after)
-        wished.extend(choice.ends for choice in self._choices if choice.ends)
-        for one, other in wished:
-            if not _leads(arcs, other, one):
-                arcs.add((one, other))
-        items = (*boxes, *(Item(None, _KNOT, _KNOT) for _ in knots))
-        spacing = Spacing(
-            beside=_SIDE_GAP,
-            lane=_LANE_ROOM,
-            gap=_LEVEL_GAP,
-            frames=tuple((key.width, _TITLE_HEIGHT + key.height) for key in self._keys),
-        )
-        is_station = self._lanes is Lanes.STATION
-        ways = (True,) if is_station else (False, True)
-        tried = [Arrangement(items, frozenset(arcs), down, is_station, spacing) for down in ways]
-        return max(tried, key=lambda arrangement: arrangement.scale(arrangement.levels))
+        start, end = _toward(corner, before, reach), _toward(corner, after, reach)
+        curve.extend((curve[-1], start, start, corner, corner, end))
+    curve.extend((curve[-1], held[-1], held[-1]))
+    return " ".join((*ends, *(f"{x:.2f},{y:.2f}" for x, y in curve)))
 
 
-def _leads(arcs: Iterable[tuple[int, int]], start: int, end: int) -> bool:
-    """Whether arcs lead from one box to another."""
-    held = tuple(arcs)
-    seen, waiting = {start}, [start]
-    while waiting:
-        here = waiting.pop()
-        found = {after for before, after in held if before == here} - seen
-        seen |= found
-        waiting.extend(found)
-    return end in seen
-
-
-def _words_table(text: str, width: int, lettering: Lettering) -> str:
-    lines = wrap(text, width, lettering.size, bold=lettering.bold)
-    cell = text_cell(lines, lettering.width(lines), lettering.height(lines), lettering=lettering)
-    return table([[cell]])
+def _words_part(lines: Sequence[str], lettering: Lettering) -> _Part:
+    width, height = lettering.width(lines), lettering.height(lines)
+    cell = text_cell(lines, width, height, lettering=lettering)
+    return _Part(table([[cell]]), width, height)
 
 
 def unit_words(c: Construction, unit: Unit) -> str:
@@ -376,6 +362,8 @@ def unit_words(c: Construction, unit: Unit) -> str:
     pieces = [piece.title for piece in c.garment.pieces if piece.id in unit]
     if len(pieces) == len(c.garment.pieces):
         return say("chart-whole-garment")
+    if not pieces:
+        return say("chart-no-piece")
     if len(pieces) <= _MOST_PIECES:
         return ", ".join(pieces)
     # The biggest pieces stand first in a file; the others are in the steps.

@@ -1,5 +1,7 @@
 """From the graph language to a picture: the one place where a layout program is run.
 
+The program places nothing: it draws what stands where, fonts, signs and links included.
+
 The picture that comes out stands by itself: it can be opened as a file or put into a page.
 """
 
@@ -33,7 +35,7 @@ _ERROR_LENGTH: Final = 300
 
 
 def render_svg(dot: str, *, program: str | None = None) -> str:
-    """Lay out a graph and draw it.
+    """Draw a graph in which everything has its place.
 
     Parameters
     ----------
@@ -86,7 +88,7 @@ def find_program(program: str | None = None) -> str:
 def _run(program: str, dot: str) -> str:
     try:
         done = subprocess.run(
-            [program, "-Kdot", "-Tsvg", "-q"],
+            [program, "-Kneato", "-n2", "-Tsvg", "-q"],
             input=dot.encode(),
             capture_output=True,
             timeout=TIMEOUT_S,

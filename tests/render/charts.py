@@ -88,9 +88,13 @@ def coat() -> str:
     return "\n".join(lines) + "\n"
 
 
-def font_sizes(picture: Picture) -> list[float]:
-    sizes = re.findall(r'font-size="([\d.]+)"', picture.svg)
-    return sorted({float(size) * picture.scale for size in sizes})
+def word_sizes(picture: Picture) -> list[float]:
+    """The sizes in which words and figures print on A4, in points; signs are left out."""
+    return [
+        float(node.get("font-size", "0")) * picture.scale
+        for node in picture.root.iter(f"{SVG}text")
+        if re.search(r"\w", "".join(node.itertext()))
+    ]
 
 
-__all__ = ["BOTH", "NAMES", "SVG", "Picture", "coat", "coverall", "drawn", "font_sizes", "opened"]
+__all__ = ["BOTH", "NAMES", "SVG", "Picture", "coat", "coverall", "drawn", "opened", "word_sizes"]

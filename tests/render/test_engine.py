@@ -8,7 +8,7 @@ import pytest
 from seqplan.base.errors import MissingToolError
 from seqplan.render.engine import VARIABLE, find_program, render_svg, tidy_svg
 
-DOT = 'digraph "Quay" { tooltip="a picture"; a -> b }'
+DOT = 'digraph "Quay" { tooltip="a picture"; a [pos="0,90"]; b [pos="0,0"]; a -> b }'
 
 
 def _program(folder: Path, script: str) -> str:

@@ -1,9 +1,10 @@
 """The booklet as one HTML page: no scripts, nothing from elsewhere, ready to print."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from functools import cache
 from importlib.resources import files
+from itertools import pairwise
 from math import ceil
 from typing import Final
 
@@ -25,6 +26,8 @@ _SKETCH: Final = 7
 """Lines that the place for a sketch takes up at least."""
 _SMALLER: Final = 0.82
 """The height of a line of the words, in lines of what to do."""
+_HANDFUL: Final = 3
+"""How many pairs of terms stay together at least."""
 _SHORT: Final = 50
 """A sentence of so many letters does not need a paragraph of its own."""
 
@@ -82,6 +85,20 @@ def place_words(step: SheetStep) -> tuple[tuple[Term, ...], tuple[Term, ...]]:
     return step.terms, ()
 
 
+def handfuls(terms: Sequence[Term]) -> list[Sequence[Term]]:
+    """Cut a list into parts that each stay on one page, so that no term stands alone overleaf.
+
+    Terms stand in pairs beside each other, so every part but the last is even.
+
+    >>> [len(part) for part in handfuls([Term("a", "b")] * 17)]
+    [6, 6, 5]
+    """
+    pairs = ceil(len(terms) / 2)
+    parts = max(1, pairs // _HANDFUL)
+    ends = [2 * round(pairs * number / parts) for number in range(parts + 1)]
+    return [terms[start:end] for start, end in pairwise(ends)]
+
+
 def _lines(texts: Iterable[str], width: int) -> int:
     """How many lines texts take up at a width in letters."""
     return sum(ceil(len(text) / width) for text in texts)
@@ -113,5 +130,6 @@ def _environment() -> Environment:
     )
     environment.filters["paragraphs"] = paragraphs
     environment.filters["place_words"] = place_words
+    environment.filters["handfuls"] = handfuls
     environment.filters["css_string"] = css_string
     return environment
