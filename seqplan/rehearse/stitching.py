@@ -10,6 +10,7 @@ from typing import Final
 from seqplan.base.ids import OpId
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Segment
 from seqplan.rehearse.trouble import Trouble
 from seqplan.rehearse.work import Place, Work, too_late
 
@@ -131,12 +132,22 @@ def not_spoilt(work: Work, op: Operation) -> Iterator[Trouble]:
     if work.c.entry(op).verb is Verb.PRESS:
         return
     whole = _TOO_LATE_ON_PIECES.get(op.action, frozenset())
-    places: list[tuple[Place, frozenset[Action]]] = [(s, edges) for s in op.segments if edges]
+    wanted = op.segments if op.action is not Action.TURN_UP else _without_parts(work, op)
+    places: list[tuple[Place, frozenset[Action]]] = [(s, edges) for s in wanted if edges]
     places += [(piece, whole) for piece in sorted(op.pieces) if whole]
     found = (work.mark(place, actions) for place, actions in places)
     first = next((o for o in found if o is not None and _spoils(work, o, op)), None)
     if first is not None:
         yield Trouble(op.id, too_late(work, first), blame=first)
+
+
+def _without_parts(work: Work, op: Operation) -> Iterator[Segment]:
+    """The edges of a hem but for those sewn in part, of which the rest is meant: slits and vents."""
+    rest = [s for s in op.segments if work.surface.glue_at(s) is None]
+    left_open = {(work.c.rings.disc(s), s.half, work.c.rings.name(s)) for s in rest}
+    for s in op.segments:
+        if s in rest or (work.c.rings.disc(s), s.half, work.c.rings.name(s)) not in left_open:
+            yield s
 
 
 def _spoils(work: Work, earlier: OpId, op: Operation) -> bool:
