@@ -142,7 +142,7 @@ def not_spoilt(work: Work, op: Operation) -> Iterator[Trouble]:
 
 
 def _without_parts(work: Work, op: Operation) -> Iterator[Segment]:
-    """The edges of a hem but for those sewn in part, of which the rest is meant: slits and vents."""
+    """The edges of a hem but for those sewn in part, of which the rest is meant: slits, vents."""
     rest = [s for s in op.segments if work.surface.glue_at(s) is None]
     left_open = {(work.c.rings.disc(s), s.half, work.c.rings.name(s)) for s in rest}
     for s in op.segments:
