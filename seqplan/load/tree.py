@@ -8,7 +8,7 @@
 Nothing else in the program knows YAML.
 """
 
-from collections.abc import Iterator
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any
 from unicodedata import normalize
@@ -28,12 +28,20 @@ from seqplan.load.nodes import (
     Spot,
 )
 from seqplan.load.sink import Sink, quoted
-from seqplan.load.syntax import Complaint, report_complaint
+from seqplan.load.slip import Complaint, Repair
 from seqplan.load.text import character_code, first_unseen, lines_of
 from seqplan.words.say import say
 
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _MERGE = "<<"
+_SPACES = dict.fromkeys(
+    map(
+        ord,
+        "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007"
+        "\u2008\u2009\u200a\u202f\u205f\u3000",
+    ),
+    " ",
+)
 
 
 class _TooMuchError(Exception):
@@ -65,25 +73,60 @@ class _Open:
 
 
 def read_tree(text: str, sink: Sink) -> Node | None:
-    """Read a text; ``None`` where it is empty or cannot be taken apart."""
-    builder = _Builder(sink)
+    """Read a text; ``None`` where it is empty or cannot be taken apart.
+
+    Where a sign was forgotten, the text is read on as it was meant, so that all else is told, too.
+    """
+    text = _spaced(text)
+    told = sink.count
     try:
-        for event in _events(text):
-            builder.take(event)
+        return _build(text, sink)
     except yaml.MarkedYAMLError as error:
-        report_complaint(_complaint(error), lines_of(text), sink)
-        return None
+        sink.forget(told)
+        return _read_mended(lines_of(text), _complaint(error), sink)
     except (yaml.YAMLError, RecursionError) as error:
         spot = Spot(Span(1, 1, 1, 2))
         sink.error("unreadable-text", spot, problem=quoted(str(error)).strip("`"))
         return None
+
+
+def _build(text: str, sink: Sink, repairs: Sequence[Repair] = ()) -> Node | None:
+    """Build the tree of a text, with places as they were before it was repaired."""
+    builder = _Builder(sink, repairs)
+    try:
+        for event in yaml.parse(text, Loader=_LOADER):
+            builder.take(event)
     except _TooMuchError:
         return None
     return builder.root
 
 
-def _events(text: str) -> Iterator[Any]:
-    yield from yaml.parse(text, Loader=_LOADER)
+def _read_mended(lines: list[str], complaint: Complaint, sink: Sink) -> Node | None:
+    """Put one slip right after the other, report each, and read what comes of it."""
+    from seqplan.load.syntax import find_slips, report_complaint, report_repair
+
+    mended, repairs, left = find_slips(lines, complaint, _try)
+    for repair in repairs:
+        report_repair(repair, lines, sink)
+    if left is not None:
+        report_complaint(left, mended, sink)
+        return None
+    return _build("\n".join(mended), sink, repairs)
+
+
+def _try(lines: list[str]) -> Complaint | None:
+    """What the parser complains of, if it does."""
+    try:
+        for _ in yaml.parse("\n".join(lines), Loader=_LOADER):
+            pass
+    except yaml.MarkedYAMLError as error:
+        return _complaint(error)
+    return None
+
+
+def _spaced(text: str) -> str:
+    """Spaces of any width as plain ones, which they look like."""
+    return text if text.isascii() else text.translate(_SPACES)
 
 
 def _complaint(error: yaml.MarkedYAMLError) -> Complaint:
@@ -97,23 +140,20 @@ def _complaint(error: yaml.MarkedYAMLError) -> Complaint:
     )
 
 
-def _span(start: Any, end: Any) -> Span:
-    return Span(start.line + 1, start.column + 1, end.line + 1, end.column + 1)
-
-
 class _Builder:
     """Takes events one by one and keeps what is open."""
 
-    def __init__(self, sink: Sink) -> None:
+    def __init__(self, sink: Sink, repairs: Sequence[Repair] = ()) -> None:
         self.root: Node | None = None
         self._sink = sink
+        self._repairs = repairs
         self._open: list[_Open] = []
         self._documents = 0
         self._nodes = 0
 
     def take(self, event: Any) -> None:
         """Look at one event."""
-        span = _span(event.start_mark, event.end_mark)
+        span = self._span(event.start_mark, event.end_mark)
         if isinstance(event, yaml.ScalarEvent):
             self._count(span)
             self._refuse(event, span)
@@ -131,6 +171,14 @@ class _Builder:
             self._place(Scalar("", span, self._path), span)
         elif isinstance(event, yaml.DocumentStartEvent):
             self._document(span)
+
+    def _span(self, start: Any, end: Any) -> Span:
+        span = Span(start.line + 1, start.column + 1, end.line + 1, end.column + 1)
+        if not self._repairs:
+            return span
+        first = _column_before(span.line, span.column, self._repairs)
+        last = _column_before(span.end_line, span.end_column, self._repairs)
+        return Span(span.line, first, span.end_line, last)
 
     @property
     def _path(self) -> DocPath:
@@ -187,7 +235,7 @@ class _Builder:
 
     def _end(self, event: Any) -> None:
         done = self._open.pop()
-        span = _span(done.start, event.end_mark)
+        span = self._span(done.start, event.end_mark)
         if done.is_mapping:
             self._place(MappingNode(tuple(done.pairs), span, done.path), span)
         else:
@@ -218,3 +266,11 @@ class _Builder:
             note = Note(say("note-first-here", name=quoted(pair.key)), pair.path, first)
             self._sink.error("duplicate-key", pair, notes=(note,), name=quoted(pair.key))
         parent.pairs.append(pair)
+
+
+def _column_before(line: int, column: int, repairs: Sequence[Repair]) -> int:
+    """Where a column stood before its line was repaired."""
+    for repair in reversed(repairs):
+        if repair.number == line and column > repair.column:
+            column = max(repair.column, column - repair.shift)
+    return column
