@@ -8,6 +8,7 @@ from seqplan.load.keys import Key, Keys, Status, verbs_with
 from seqplan.load.names import check_name, clean, report_twice
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
+from seqplan.load.text import character_code
 from seqplan.words.say import say
 
 T = TypeVar("T")
@@ -20,6 +21,9 @@ LONGEST_MM = 1_000_000
 
 _LONGEST_GUESSED = 60
 """Letters of a value that is taken for another way of writing one."""
+
+_WIDTHLESS = "\u00ad\u200b\u2060\ufeff"
+"""Letters that nobody sees; they come along with text pasted from elsewhere."""
 
 _YES = {"yes": True, "true": True, "no": False, "false": False}
 
@@ -82,6 +86,11 @@ def _report_key(pair: Pair, keys: Keys, table: MappingNode, sink: Sink) -> str |
         names = {"word": quoted(pair.key), "verb": quoted(verb)}
         sink.error("key-of-other-verb", pair, verbs=listing(verbs), **names)
         return None
+    bare = "".join(letter for letter in pair.key if letter not in _WIDTHLESS)
+    if bare != pair.key and bare in keys:
+        unseen = next(letter for letter in pair.key if letter in _WIDTHLESS)
+        sink.error("control-character", pair, code=character_code(unseen))
+        return bare
     built = [key.name for key in keys.values() if key.status is Status.BUILT]
     meant = sink.meant(pair.key, built)
     fix = sink.offer_of(meant) or say("fix-known-names", names=listing(built))

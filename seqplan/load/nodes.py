@@ -54,6 +54,7 @@ class ListNode(NamedTuple):
     items: tuple["Node", ...]
     span: Span
     path: DocPath
+    is_bracketed: bool = True
 
 
 class Pair(NamedTuple):

@@ -75,9 +75,10 @@ def _is_bare(node: Node) -> bool:
 
 def _several(refs: list[str], written: str, node: Node) -> str:
     """Several edges in a row, as a list or as the two sides of a seam."""
-    if len(refs) == 2 and " to " in written:
-        return say("fix-write", text=quoted(f"{refs[0]}, to: {refs[1]}"))
     is_item = bool(node.path) and isinstance(node.path[-1], int)
+    if len(refs) == 2 and " to " in written and not is_item:
+        key = f"{node.path[-1]}: " if node.path else ""
+        return say("fix-write", text=quoted(f"{key}{refs[0]}, to: {refs[1]}"))
     row = ", ".join(refs)
     return say("fix-write", text=quoted(row if is_item else f"[{row}]"))
 

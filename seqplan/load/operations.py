@@ -166,7 +166,7 @@ def _without_before(deed: Deed, scope: Scope) -> MappingNode:
 
 
 def _check_caught(read: list[tuple[Entry, fields.Fields]], scope: Scope) -> None:
-    """Report pieces that are caught without an edge; a strap that is made first needs none."""
+    """Warn of pieces that are caught without an edge; a strap that is made first needs none."""
     made = {
         piece for entry, _ in read if entry.verb in {Verb.STRAP, Verb.DO} for piece in entry.pieces
     }
@@ -178,7 +178,9 @@ def _check_caught(read: list[tuple[Entry, fields.Fields]], scope: Scope) -> None
             at = next(_named(piece.id, found["between"]), found["between"])
             offers = listing(f"{piece.id}.{edge}" for edge in piece.edge_names)
             fix = say("fix-name-an-edge", offers=offers)
-            scope.sink.error("edge-wanted", at, found=quoted(piece.id), fix=fix)
+            scope.sink.warning(
+                "edge-wanted", at, words="caught-whole", piece=quoted(piece.id), fix=fix
+            )
 
 
 def _named(name: str, node: Node) -> Iterator[Placed]:

@@ -101,9 +101,12 @@ def undashed(node: Node, keys: Container[str], sink: Sink, *, is_section: bool) 
     tables = [item for item in node.items if isinstance(item, MappingNode) and item.pairs]
     if len(tables) < len(node.items):
         return node
-    if is_section and any(pair.key in keys for table in tables for pair in table.pairs):
-        sink.error("wrong-type", node, words="dashes-for-names")
-        return node._replace(items=())
-    sink.error("wrong-type", node, words="stray-dashes")
     pairs = tuple(pair for table in tables for pair in table.pairs)
+    is_nameless = any(p.key in keys and not isinstance(p.value, MappingNode) for p in pairs)
+    if is_section and is_nameless:
+        sink.error("wrong-type", node, words="dashes-for-names")
+        sink.mute(node)
+        return node
+    words = "brackets-for-braces" if node.is_bracketed else "stray-dashes"
+    sink.error("wrong-type", node, words=words)
     return MappingNode(pairs, node.span, node.path)

@@ -30,6 +30,7 @@ from seqplan.words.say import say
 
 EDGE_LIMIT = 200
 _BAR = "|"
+_CUTS = (Cut.FOLD.value, Cut.PAIR.value)
 _NONE: frozenset[str] = frozenset()
 
 
@@ -108,10 +109,10 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
     like = _known(found.get("like"), around.names, "unknown-piece", sink)
     cut = _cut(found.get("cut"), sink)
     piece = _cloth(pair, found, around, sink)._replace(like=PieceId(like) if like else None)
-    is_cut_known = cut is not None or "cut" not in found
+    is_cut_known = "cut" not in found or (cut is not None and not cut.is_guess)
     if cut is not None:
-        piece = piece._replace(cut=cut[0], copies=cut[1])
-    has_doubt = not is_cut_known and "slits" in found
+        piece = piece._replace(cut=cut.how, copies=cut.copies)
+    has_doubt = cut is None and not is_cut_known and "slits" in found
     if has_doubt:
         found = {word: node for word, node in found.items() if word != "slits"}
     piece, is_whole = _shape(piece, found, around.units, sink)
@@ -187,25 +188,42 @@ def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None
     return None
 
 
-def _cut(node: Node | None, sink: Sink) -> tuple[Cut, int] | None:
+class _Count(NamedTuple):
+    """How a piece is cut; ``is_guess`` where that was written in other words."""
+
+    how: Cut
+    copies: int
+    is_guess: bool = False
+
+
+def _cut(node: Node | None, sink: Sink) -> _Count | None:
     if node is None or fields.is_empty(node, sink):
         return None
     word = node.text.strip().casefold() if isinstance(node, Scalar) else ""
+    return _count(word) or _other_cut(word, node, sink)
+
+
+def _count(word: str) -> _Count | None:
     if word == Cut.FOLD.value:
-        return Cut.FOLD, 1
+        return _Count(Cut.FOLD, 1)
     if word == Cut.PAIR.value:
-        return Cut.PAIR, 2
+        return _Count(Cut.PAIR, 2)
     least, most = keys_of(Section.PIECE)["cut"].bounds
     if word.isdecimal() and len(word) <= 4 and least <= int(word) <= most:
-        return Cut.ALIKE, int(word)
+        return _Count(Cut.ALIKE, int(word))
+    return None
+
+
+def _other_cut(word: str, node: Node, sink: Sink) -> _Count | None:
+    """Report a cut in other words, and give what was probably meant."""
     from seqplan.load.meant import cut_meant
 
-    meant = cut_meant(word) or next(iter(sink.close(word, ("fold", "pair"))), None)
-    if meant is not None and meant.isdecimal() and not least <= int(meant) <= most:
-        meant = None
-    fix = say("fix-write", text=quoted(f"cut: {meant}")) if meant else None
+    meant = cut_meant(word) or next(iter(sink.close(word, _CUTS)), "")
+    count = _count(meant)
+    fix = say("fix-write", text=quoted(f"cut: {meant}")) if count is not None else None
+    least, most = keys_of(Section.PIECE)["cut"].bounds
     sink.error("unreadable-cut", node, found=found_instead(node), least=least, most=most, fix=fix)
-    return None if meant is None else _cut(Scalar(meant, node.span, node.path), sink)
+    return count._replace(is_guess=True) if count is not None else None
 
 
 def _edges(node: Node | None, sink: Sink) -> tuple[Edge, ...] | None:

@@ -104,10 +104,10 @@ def _colons(number: int, line: str) -> Iterator[Repair]:
         if match[1] in _KEY_NAMES or line[match.end()] in "{[\"'":
             repair = _changed("no-space-after-colon", number, line, match.end(), match.end(), " ")
             yield repair._replace(column=match.end())
-    match = re.match(rf"^(\s*(?:- )?)({_NAME}(?: {_NAME})*?)\s*=\s*(?=\S)", line)
-    if match is not None:
-        repair = _changed("equals-for-colon", number, line, match.end(2), match.end(), ": ")
-        yield repair._replace(column=line.index("=", match.end(2)) + 1)
+    equals = re.match(rf"^(\s*(?:- )?)({_NAME}(?: {_NAME})*?)\s*=\s*(?=\S)", line)
+    if equals is not None:
+        repair = _changed("equals-for-colon", number, line, equals.end(2), equals.end(), ": ")
+        yield repair._replace(column=line.index("=", equals.end(2)) + 1)
     if re.match(rf"^\s*{_NAME}\s*$", line):
         end = len(line.rstrip())
         yield _changed("missing-colon-here", number, line, end, end, ":")

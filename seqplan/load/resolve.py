@@ -222,11 +222,19 @@ def portion(node: Node | None, of: Run, scope: Scope, *, is_named_part: bool) ->
     measure = parse_length(match["length"], default_unit=scope.units) if match else None
     if match is None or measure is None or measure.mm > fields.LONGEST_MM:
         words = "expected-part" if is_named_part else "expected-stop"
-        scope.sink.error("unreadable-part", node, words=words, found=found_instead(node))
+        fix = _part_meant(match["length"], written) if match else None
+        scope.sink.error("unreadable-part", node, words=words, found=quoted(written), fix=fix)
         return None
     neighbour = clean(match["edge"])
     _check_neighbour(neighbour, of, node, scope)
     return Portion(measure, neighbour, is_named_part)
+
+
+def _part_meant(length: str, written: str) -> str | None:
+    from seqplan.load.meant import length_meant
+
+    meant = length_meant(length)
+    return say("fix-write", text=quoted(written.replace(length, meant, 1))) if meant else None
 
 
 def _piece_name(node: Node, scope: Scope) -> str | None:

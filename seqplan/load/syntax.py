@@ -8,7 +8,6 @@ from seqplan.load.sink import Sink, quoted
 from seqplan.load.slip import Complaint, Repair
 from seqplan.words.say import say
 
-
 # What the two parsers say, by a part that both use, and what we call it.
 _KNOWN: tuple[tuple[str, str], ...] = (
     ("maximum nesting depth", "too-deep"),

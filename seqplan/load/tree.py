@@ -34,14 +34,8 @@ from seqplan.words.say import say
 
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _MERGE = "<<"
-_SPACES = dict.fromkeys(
-    map(
-        ord,
-        "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007"
-        "\u2008\u2009\u200a\u202f\u205f\u3000",
-    ),
-    " ",
-)
+_SPACES = dict.fromkeys((0xA0, 0x1680, *range(0x2000, 0x200B), 0x202F, 0x205F, 0x3000), " ")
+"""Spaces of other widths, which get into a text by copying, or by a slip on some keyboards."""
 
 
 class _TooMuchError(Exception):
@@ -55,6 +49,7 @@ class _Open:
     path: DocPath
     start: Any
     is_mapping: bool
+    is_bracketed: bool
     items: list[Node] = field(default_factory=list)
     pairs: list[Pair] = field(default_factory=list)
     key: tuple[str | None, Span] | None = None
@@ -231,7 +226,7 @@ class _Builder:
             self._sink.error("too-deep", Spot(span, self._path), limit=DEPTH_LIMIT)
             raise _TooMuchError
         is_mapping = isinstance(event, yaml.MappingStartEvent)
-        self._open.append(_Open(self._path, event.start_mark, is_mapping))
+        self._open.append(_Open(self._path, event.start_mark, is_mapping, bool(event.flow_style)))
 
     def _end(self, event: Any) -> None:
         done = self._open.pop()
@@ -239,7 +234,7 @@ class _Builder:
         if done.is_mapping:
             self._place(MappingNode(tuple(done.pairs), span, done.path), span)
         else:
-            self._place(ListNode(tuple(done.items), span, done.path), span)
+            self._place(ListNode(tuple(done.items), span, done.path, done.is_bracketed), span)
 
     def _place(self, node: Node, span: Span) -> None:
         """Put a finished node where it belongs: into what is open, or at the top."""

@@ -110,7 +110,7 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-slip-stray-dash": "expected a name or a key, found a dash",
     "fix-slip-stray-dash": "Leave the dash out: {text}.",
     "fault-slip-uneven-indent": "this line does not begin in the column of those it belongs with",
-    "fix-slip-uneven-indent": "Put {text} spaces before it.",
+    "fix-slip-uneven-indent": "Put {text} spaces before it, no more and no fewer.",
     "fault-slip-indent-at-top": "this line does not begin in the column of those it belongs with",
     "fix-slip-indent-at-top": "Put no space before it.",
     "fault-missing-colon-here": "expected a colon and a space after the key",
@@ -129,6 +129,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-not-indented": "Indent this line, and the others below {name}, by two spaces more.",
     "fault-stray-dashes": "expected names or keys, each with a colon, found dashes",
     "fix-stray-dashes": "Leave the dashes out.",
+    "fault-brackets-for-braces": "keys with values stand in braces, and not in square brackets",
+    "fix-brackets-for-braces": "Write `{{` and `}}` in place of `[` and `]`.",
     "fault-dashes-for-names": "expected a name for each of these, found dashes",
     "fix-dashes-for-names": (
         "Give each a name with a colon in place of the dash, and indent what belongs to it:"
@@ -278,6 +280,7 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-unknown-thing": "no notion and no piece is called {name}",
     "fault-caught-in-itself": "{edge} is a side of this seam, so it cannot be caught in it",
     "fix-caught-in-itself": "Name what lies between the two sides.",
+    "fault-caught-whole": "{piece} is caught in this seam, and by which of its edges is not said",
     "fault-caught-elsewhere": "{edge} is no edge of this seam",
     "fix-caught-elsewhere": "After the colon stands the edge of the seam at which it is caught.",
     "fault-unreadable-hours": "expected a number of hours, found {found}",
