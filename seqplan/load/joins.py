@@ -71,7 +71,7 @@ def topstitch(node: Node | None, scope: Scope) -> str | None:
         return format_written(measure) if measure is not None else None
     if written.casefold() in {"yes", "true"}:
         return "yes"
-    side = written.casefold().removeprefix("on ")
+    side = written.casefold().removeprefix("on ").removeprefix("the ")
     if side not in _BOTH_SIDES and node is not None and not is_direction(side, scope):
         _report_topstitch(written, node, scope)
     return written

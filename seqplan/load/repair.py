@@ -14,7 +14,7 @@ import re
 from collections.abc import Callable, Iterator
 from itertools import islice
 
-from seqplan.load.keys import KEYS
+from seqplan.load.keys import KEYS, Section, keys_of
 from seqplan.load.slip import Complaint, Repair
 from seqplan.load.strays import key_and_value
 
@@ -24,6 +24,7 @@ _BESIDE = 12
 _SMART = str.maketrans("“”„‟‘’", '""""\'\'')  # noqa: RUF001
 _NAME = r"[^\W_][\w-]*"
 _KEY_NAMES = {key.name: key for key in KEYS}
+_SECTIONS = frozenset(keys_of(Section.GARMENT))
 
 
 Try = Callable[[list[str]], Complaint | None]
@@ -158,9 +159,7 @@ def _closing_quotes(number: int, line: str, quote: str) -> Iterator[Repair]:
     for match in re.finditer(r"(?=[,}\]])|\s*$", line[start:]):
         end = start + match.start()
         if end > start + 1:
-            yield _changed("unclosed-quote", number, line, end, end, quote)._replace(
-                column=start + 1
-            )
+            yield _changed("open-quote", number, line, end, end, quote)._replace(column=start + 1)
     yield _changed("stray-quote", number, line, start, start + 1, "")
 
 
@@ -172,7 +171,7 @@ def _closings(number: int, line: str) -> Iterator[Repair]:
     open_ones = _unclosed(line)
     if not open_ones:
         return
-    words = "unclosed-list" if open_ones[-1] == "[" else "unclosed-braces"
+    words = "open-list" if open_ones[-1] == "[" else "open-braces"
     closing = "".join({"[": "]", "{": "}"}[sign] for sign in reversed(open_ones))
     end = len(_without_comment(line).rstrip())
     if open_ones[-1] == "[":
@@ -216,7 +215,8 @@ def _openings(number: int, line: str) -> Iterator[Repair]:
             end = line.rindex(other) if sign == "{" else line.index(other)
             starts = [match.end() for match in re.finditer(r":\s+", line[:end])]
             for start in reversed(starts) if sign == "[" else starts:
-                yield _changed(words, number, line, start, start, sign)
+                if line[start:end].strip():
+                    yield _changed(words, number, line, start, start, sign)
     match = re.match(rf"^(\s*{_NAME}:\s+)({_NAME}(?: {_NAME})*:\s.*)$", line)
     if match is not None and key_and_value(match[2], _KEY_NAMES) is not None:
         braced = f"{{{match[2].rstrip()}}}"
@@ -241,12 +241,14 @@ def _depths(number: int, lines: list[str]) -> Iterator[Repair]:
     indent = len(line) - len(bare)
     if bare.startswith("- "):
         yield _changed("stray-dash", number, line, indent, indent + 2, "")
+    if indent == 0 and bare.partition(":")[0] in _SECTIONS:
+        return
     others = {_indent(other) for other in lines if _has_text(other)}
     for other in sorted(others - {indent}, key=lambda other: (abs(other - indent), other)):
         if abs(other - indent) <= 2:
             whole = " " * other + bare
-            words = "uneven-indent" if other else "indent-at-top"
-            yield Repair(words, number, indent + 1, whole, str(other), other - indent)
+            shift = other - indent
+            yield Repair("out-of-line", number, indent + 1, whole, str(other + 1), shift)
 
 
 def _indent(line: str) -> int:
@@ -259,6 +261,6 @@ def _indent(line: str) -> int:
 def _texts(number: int, line: str) -> Iterator[Repair]:
     """A text with a colon in it that stands without quotes."""
     match = re.match(rf"^(\s*(?:- )?{_NAME}(?: {_NAME})*:\s+)([^\"'\[{{].*)$", line)
-    if match is not None and '"' not in match[2]:
+    if match is not None and '"' not in match[2] and ":" in match[2]:
         quoted = f'"{match[2].rstrip()}"'
         yield _changed("text-with-colon", number, line, match.end(1), len(line), quoted)

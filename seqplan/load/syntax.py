@@ -36,16 +36,20 @@ _SLUGS = {
     "stray-quote": "unclosed-quote",
     "unopened-list": "unclosed-list",
     "unopened-braces": "unclosed-braces",
+    "open-quote": "unclosed-quote",
+    "open-list": "unclosed-list",
+    "open-braces": "unclosed-braces",
     "semicolon": "unclosed-braces",
     "missing-comma": "unclosed-braces",
     "stray-dash": "uneven-indent",
-    "indent-at-top": "uneven-indent",
+    "out-of-line": "uneven-indent",
 }
 """The slug of each slip, where it is not its own name."""
 
 _WITH_OPENING = frozenset({"unclosed-list", "unclosed-braces", "unclosed-quote"})
 
 
+_NO_SLIPS = ("maximum nesting depth", "unknown escape", "invalid Unicode")
 _MOST_REPAIRS = 20
 _MOST_PARSED = 2_000_000
 """Letters that are taken apart in search of slips, before that takes too long."""
@@ -89,8 +93,8 @@ def find_slips(
 
 def _is_slip(complaint: Complaint, lines: list[str]) -> bool:
     """Whether something was forgotten, and it is no tab, no odd sign and no limit."""
-    is_limit = "maximum nesting depth" in complaint.problem
-    return not is_limit and not _is_sign(complaint) and _tab(complaint, lines) is None
+    is_other = any(part in complaint.problem for part in _NO_SLIPS)
+    return not is_other and not _is_sign(complaint) and _tab(complaint, lines) is None
 
 
 def report_repair(repair: Repair, lines: list[str], sink: Sink) -> None:
@@ -99,7 +103,7 @@ def report_repair(repair: Repair, lines: list[str], sink: Sink) -> None:
     column = min(repair.column, len(line) + 1)
     at = Spot(Span(repair.number, column, repair.number, column + 1))
     slug = _SLUGS.get(repair.words, repair.words)
-    sink.error(slug, at, words=f"slip-{repair.words}", text=_shown(repair))
+    sink.error(slug, at, words=repair.words, text=_shown(repair))
 
 
 def report_complaint(complaint: Complaint, lines: list[str], sink: Sink) -> None:
@@ -144,4 +148,4 @@ def _tab(complaint: Complaint, lines: list[str]) -> Spot | None:
 
 
 def _shown(repair: Repair) -> str:
-    return repair.text if repair.words == "uneven-indent" else quoted(repair.text)
+    return repair.text if repair.words == "out-of-line" else quoted(repair.text)
