@@ -1,6 +1,7 @@
 """What to say where nobody knows which way a seam is to be pressed, or where it is topstitched."""
 
-from seqplan.load.joins import DIRECTIONS
+from collections.abc import Iterable
+
 from seqplan.load.scope import Scope
 from seqplan.load.sink import listing, quoted
 from seqplan.words.say import say
@@ -9,7 +10,7 @@ _TOWARDS = ("to ", "toward ", "towards ", "the ")
 _ALONE = frozenset({"open", "up", "down"})
 
 
-def direction_meant(written: str, scope: Scope) -> str:
+def direction_meant(written: str, usual: Iterable[str], scope: Scope) -> str:
     """A repair: the direction or the piece that comes close, or all that are known."""
     away, where = "", written.casefold()
     for word in _TOWARDS:
@@ -17,7 +18,7 @@ def direction_meant(written: str, scope: Scope) -> str:
     if where.startswith("away from "):
         away, where = "away from ", where.removeprefix("away from ").removeprefix("the ")
     piece = where.partition("@")[0].partition(".")[0].strip()
-    names = dict.fromkeys([*sorted(DIRECTIONS), *scope.pieces.names])
+    names = dict.fromkeys([*usual, *scope.pieces.names])
     close = [piece] if piece in names and piece != where else scope.sink.close(where, names)
     if close:
         return scope.sink.offer_of([_directed(name, away) for name in close]) or ""

@@ -53,22 +53,11 @@ def spelt(table: MappingNode, keys: Keys, sink: Sink) -> MappingNode:
 
 def with_strays(table: MappingNode, keys: Keys, sink: Sink) -> MappingNode:
     """The table with what stands in it without a value put back where it belongs."""
-    if not any(is_stray(pair) for pair in table.pairs):
+    if not any(pair.is_stray for pair in table.pairs):
         return table
     from seqplan.load.strays import joined
 
     return joined(table, keys, sink)
-
-
-def is_stray(pair: Pair) -> bool:
-    """Whether a key in braces has not even a colon after it."""
-    value = pair.value
-    return (
-        isinstance(value, Scalar)
-        and value.is_plain
-        and not value.text
-        and (value.span.line, value.span.column) == (pair.span.end_line, pair.span.end_column)
-    )
 
 
 def check_required(fields: Fields, keys: Keys, at: Placed, sink: Sink) -> None:

@@ -8,10 +8,11 @@ from seqplan.load import fields, resolve
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
 from seqplan.load.names import clean, report_twice, report_unknown
+from seqplan.load.nearest import folded
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.resolve import Run
 from seqplan.load.scope import Scope
-from seqplan.load.sink import folded, quoted
+from seqplan.load.sink import quoted
 from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.piece import Cut, EdgeRef, Piece
 
@@ -246,7 +247,7 @@ def _direction(node: Node | None, scope: Scope) -> str | None:
 def _report_direction(written: str, where: str | None, node: Node, scope: Scope) -> None:
     from seqplan.load.directions import direction_meant
 
-    fix = direction_meant(written, scope)
+    fix = direction_meant(written, DIRECTIONS, scope)
     if where is None:
         scope.sink.error("unreadable-direction", node, found=quoted(written), fix=fix)
     else:

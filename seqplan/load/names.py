@@ -6,8 +6,9 @@ from dataclasses import dataclass, field
 from unicodedata import category, normalize
 
 from seqplan.base.diagnostic import Note
+from seqplan.load.nearest import folded
 from seqplan.load.nodes import MappingNode, Pair, Placed
-from seqplan.load.sink import Sink, folded, quoted
+from seqplan.load.sink import Sink, quoted
 from seqplan.words.say import say
 
 LONGEST_NAME = 64

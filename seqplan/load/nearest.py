@@ -9,8 +9,7 @@ An offer that is far away misleads more than none. Cost: letters times slips for
 """
 
 from collections.abc import Iterable
-
-from seqplan.load.sink import folded
+from unicodedata import combining, normalize
 
 _MARKS = str.maketrans("", "", " -_'")
 _SHORTEST_WORD = 3
@@ -44,6 +43,16 @@ def nearest(name: str, candidates: Iterable[str]) -> list[str]:
         return worded if len(worded) <= 2 else []
     least = min(slips for slips, _ in found)
     return [candidate for slips, candidate in found if slips == least][:2]
+
+
+def folded(name: str) -> str:
+    """Give a name without case and accents, to tell names that people would mix up.
+
+    >>> folded("Été") == folded("ete")
+    True
+    """
+    letters = normalize("NFKD", name)
+    return normalize("NFKC", "".join(mark for mark in letters if not combining(mark)).casefold())
 
 
 def slips_between(one: str, other: str, most: int) -> int | None:

@@ -2,11 +2,11 @@
 
 from collections.abc import Collection, Iterable, Sequence
 from itertools import islice
-from unicodedata import combining, normalize
 
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.base.path import Span
+from seqplan.load.nearest import folded, nearest
 from seqplan.load.nodes import ListNode, MappingNode, Node, Placed
 from seqplan.words.say import has, say
 
@@ -120,8 +120,6 @@ class Sink:
         self._comparisons += len(candidates)
         if self._comparisons > _MOST_COMPARISONS or len(name) > _MOST_QUOTED:
             return []
-        from seqplan.load.nearest import nearest
-
         return nearest(name, candidates)
 
     def _add(
@@ -147,16 +145,6 @@ class Sink:
                 fix=fix if isinstance(fix, str) else None,
             )
         )
-
-
-def folded(name: str) -> str:
-    """Give a name without case and accents, to tell names that people would mix up.
-
-    >>> folded("Été") == folded("ete")
-    True
-    """
-    letters = normalize("NFKD", name)
-    return normalize("NFKC", "".join(mark for mark in letters if not combining(mark)).casefold())
 
 
 def quoted(text: str) -> str:

@@ -8,7 +8,6 @@ reading goes on with what was meant.
 import re
 from collections.abc import Mapping
 
-from seqplan.load.fields import is_stray
 from seqplan.load.keys import LISTS, Key, Takes
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.sink import Sink, quoted
@@ -24,7 +23,7 @@ def joined(table: MappingNode, keys: Mapping[str, Key], sink: Sink) -> MappingNo
     waiting = list(table.pairs)
     while waiting:
         pair = waiting.pop(0)
-        if not is_stray(pair) or pair.key in keys:
+        if not pair.is_stray or pair.key in keys:
             pairs.append(pair)
             continue
         before = pairs[-1] if pairs else None
@@ -35,7 +34,7 @@ def joined(table: MappingNode, keys: Mapping[str, Key], sink: Sink) -> MappingNo
             pairs.append(whole)
             continue
         run = [pair]
-        while waiting and is_stray(waiting[0]) and waiting[0].key not in keys:
+        while waiting and waiting[0].is_stray and waiting[0].key not in keys:
             run.append(waiting.pop(0))
         longer = _longer(before, key, run, sink) if before is not None else None
         if longer is not None:

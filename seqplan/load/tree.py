@@ -8,9 +8,11 @@
 Nothing else in the program knows YAML.
 """
 
+from __future__ import annotations
+
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 from unicodedata import normalize
 
 import yaml
@@ -28,9 +30,11 @@ from seqplan.load.nodes import (
     Spot,
 )
 from seqplan.load.sink import Sink, quoted
-from seqplan.load.slip import Complaint, Repair
 from seqplan.load.text import character_code, first_unseen, lines_of
 from seqplan.words.say import say
+
+if TYPE_CHECKING:
+    from seqplan.load.slip import Complaint, Repair
 
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _MERGE = "<<"
@@ -125,6 +129,8 @@ def _spaced(text: str) -> str:
 
 
 def _complaint(error: yaml.MarkedYAMLError) -> Complaint:
+    from seqplan.load.slip import Complaint
+
     mark, opened = error.problem_mark, error.context_mark
     return Complaint(
         problem=error.problem or "",
