@@ -10,7 +10,6 @@ from seqplan.load.names import (
     Names,
     check_title,
     clean,
-    names_in,
     read_names,
     report_unknown,
 )
@@ -39,17 +38,17 @@ class Sizes(NamedTuple):
     in_order: tuple[str, ...]
 
 
-def read_choices(pair: Pair | None, table: MappingNode | None, sink: Sink) -> Choices:
+def read_choices(names: Names, table: MappingNode | None, sink: Sink) -> Choices:
     """Read ``choices:``, each with its list of options."""
     found: dict[str, Choice] = {}
     for item in read_names(table, sink) if table is not None else []:
         options = fields.names_of(item.value, lambda node: _title(node, sink), sink)
-        names = tuple(name for name, _ in options)
-        if len(names) == 1 and _is_whole(item.value, names):
+        offered = tuple(name for name, _ in options)
+        if len(offered) == 1 and _is_whole(item.value, offered):
             sink.error("one-option", item, choice=quoted(item.key))
-        if names:
-            found.setdefault(item.key, Choice(item.key, names, item.path))
-    return Choices(names_in(pair, "fix-no-choices"), found)
+        if offered:
+            found.setdefault(item.key, Choice(item.key, offered, item.path))
+    return Choices(names, found)
 
 
 def when(node: Node | None, choices: Choices, sink: Sink) -> When:

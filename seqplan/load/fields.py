@@ -8,6 +8,8 @@ from seqplan.load.keys import Key, Keys, Status, verbs_with
 from seqplan.load.names import check_name, clean, report_twice
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
+from seqplan.load.text import character_code
+from seqplan.words.say import say
 
 T = TypeVar("T")
 
@@ -17,21 +19,45 @@ Fields: TypeAlias = Mapping[str, Node]
 LONGEST_MM = 1_000_000
 """More than any length in sewing, and few enough digits to be written again in any unit."""
 
+_LONGEST_GUESSED = 60
+"""Letters of a value that is taken for another way of writing one."""
+
+_WIDTHLESS = "\u00ad\u200b\u2060\ufeff"
+"""Letters that nobody sees; they come along with text pasted from elsewhere."""
+
 _YES = {"yes": True, "true": True, "no": False, "false": False}
 
 
 def read_fields(table: MappingNode, keys: Keys, sink: Sink) -> Fields:
     """Sort the pairs of a mapping by key, and report keys that are unknown or not built."""
     fields: dict[str, Node] = {}
-    for pair in table.pairs:
-        key = keys.get(pair.key)
-        if key is None:
-            _report_key(pair, keys, sink)
-        elif key.status is Status.PLANNED:
+    for pair in spelt(table, keys, sink).pairs:
+        if keys[pair.key].status is Status.PLANNED:
             sink.warning("not-looked-at-yet", pair, word=quoted(pair.key))
         else:
             fields.setdefault(pair.key, pair.value)
     return fields
+
+
+def spelt(table: MappingNode, keys: Keys, sink: Sink) -> MappingNode:
+    """The pairs whose keys are known, or were meant to be; the others are reported."""
+    if all(pair.key in keys for pair in table.pairs):
+        return table
+    pairs: list[Pair] = []
+    for pair in with_strays(table, keys, sink).pairs:
+        name = pair.key if pair.key in keys else _report_key(pair, keys, table, sink)
+        if name is not None:
+            pairs.append(pair._replace(key=name))
+    return MappingNode(tuple(pairs), table.span, table.path)
+
+
+def with_strays(table: MappingNode, keys: Keys, sink: Sink) -> MappingNode:
+    """The table with what stands in it without a value put back where it belongs."""
+    if not any(pair.is_stray for pair in table.pairs):
+        return table
+    from seqplan.load.strays import joined
+
+    return joined(table, keys, sink)
 
 
 def check_required(fields: Fields, keys: Keys, at: Placed, sink: Sink) -> None:
@@ -41,21 +67,24 @@ def check_required(fields: Fields, keys: Keys, at: Placed, sink: Sink) -> None:
             sink.error("missing-key", at, word=quoted(key.name), help=key.help)
 
 
-def _report_key(pair: Pair, keys: Keys, sink: Sink) -> None:
+def _report_key(pair: Pair, keys: Keys, table: MappingNode, sink: Sink) -> str | None:
+    """Report a key that is not known here, and give the one that was meant, if that is certain."""
     verb = next((key.name for key in keys.values() if key.is_verb), None)
     verbs = [other.value for other in verbs_with(pair.key)] if verb else []
     if verb and verbs:
-        sink.error(
-            "key-of-other-verb",
-            pair,
-            word=quoted(pair.key),
-            verb=quoted(verb),
-            verbs=listing(verbs),
-        )
-        return
+        names = {"word": quoted(pair.key), "verb": quoted(verb)}
+        sink.error("key-of-other-verb", pair, verbs=listing(verbs), **names)
+        return None
+    bare = "".join(letter for letter in pair.key if letter not in _WIDTHLESS)
+    if bare != pair.key and bare in keys:
+        unseen = next(letter for letter in pair.key if letter in _WIDTHLESS)
+        sink.error("control-character", pair, code=character_code(unseen))
+        return bare
     built = [key.name for key in keys.values() if key.status is Status.BUILT]
-    fix = sink.suggest(pair.key, built, "")
+    meant = sink.meant(pair.key, built)
+    fix = sink.offer_of(meant) or say("fix-known-names", names=listing(built))
     sink.error("unknown-key", pair, word=quoted(pair.key), fix=fix)
+    return meant[0] if len(meant) == 1 and table.get(meant[0]) is None else None
 
 
 def is_empty(node: Node, sink: Sink) -> bool:
@@ -116,10 +145,20 @@ def length(node: Node | None, sink: Sink, units: str) -> Length | None:
         return None
     measure = parse_length(node.text, default_unit=units) if isinstance(node, Scalar) else None
     if measure is None:
-        sink.error("unreadable-length", node, found=found_instead(node))
+        _report_length(node, sink)
     elif measure.mm > LONGEST_MM:
         sink.error("long-length", node, found=found_instead(node), limit=LONGEST_MM // 1_000_000)
     return measure
+
+
+def _report_length(node: Node, sink: Sink) -> None:
+    from seqplan.load.meant import has_decimal_comma, length_meant
+
+    text = node.text if isinstance(node, Scalar) and len(node.text) <= _LONGEST_GUESSED else ""
+    meant = length_meant(text)
+    words = "decimal-comma" if meant and has_decimal_comma(text) else "unreadable-length"
+    fix = say("fix-write", text=quoted(meant)) if meant else None
+    sink.error("unreadable-length", node, words=words, found=found_instead(node), fix=fix)
 
 
 def number(node: Node | None, sink: Sink, bounds: tuple[int, int]) -> int | None:
@@ -131,9 +170,18 @@ def number(node: Node | None, sink: Sink, bounds: tuple[int, int]) -> int | None
     value = int(written) if written.isdecimal() and len(written) <= 9 else None
     if value is None or not least <= value <= most:
         found = found_instead(node)
-        sink.error("unreadable-number", node, found=found, least=least, most=most)
+        fix = _written_otherwise(written, least, most)
+        sink.error("unreadable-number", node, found=found, least=least, most=most, fix=fix)
         return None
     return value
+
+
+def _written_otherwise(written: str, least: int, most: int) -> str | None:
+    from seqplan.load.meant import number_meant
+
+    meant = number_meant(written[:_LONGEST_GUESSED])
+    is_good = meant is not None and least <= int(meant) <= most
+    return say("fix-write", text=quoted(meant)) if meant and is_good else None
 
 
 def yes_no(node: Node | None, sink: Sink) -> bool | None:
@@ -146,8 +194,11 @@ def yes_no(node: Node | None, sink: Sink) -> bool | None:
     return value
 
 
-def choice(node: Node | None, sink: Sink, key: Key) -> str | None:
-    """One of the words that a key takes, whatever its capitals."""
+def choice(node: Node | None, sink: Sink, key: Key, *, otherwise: str = "") -> str | None:
+    """One of the words that a key takes, whatever its capitals.
+
+    Where no word comes close to another one, ``otherwise`` names the sentence that repairs it.
+    """
     if node is None or is_empty(node, sink):
         return None
     written = " ".join(node.text.split()) if isinstance(node, Scalar) else None
@@ -155,10 +206,22 @@ def choice(node: Node | None, sink: Sink, key: Key) -> str | None:
         for word in key.choices:
             if word.casefold() == written.casefold():
                 return word
-    fix = sink.offer(written, key.choices) if written else None
+    fix = _choice_meant(written, key, sink) if written else None
+    if fix is None and written and otherwise:
+        fix = say(otherwise, name=quoted(written))
     words = listing(key.choices)
     sink.error("unknown-choice", node, choices=words, found=found_instead(node), fix=fix)
     return None
+
+
+def _choice_meant(written: str, key: Key, sink: Sink) -> str | None:
+    """A repair for a word that is none of those wanted, if one is plausible."""
+    from seqplan.load.meant import UNITS, comment_meant
+
+    unit = UNITS.get(written.casefold()) if key.name == "units" else None
+    if unit in key.choices:
+        return say("fix-write", text=quoted(unit))
+    return comment_meant(written) or sink.offer(written, key.choices)
 
 
 def listed(node: Node | None, read: Callable[[Node], T | None], sink: Sink) -> list[tuple[T, Node]]:

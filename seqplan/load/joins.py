@@ -8,14 +8,23 @@ from seqplan.load import fields, resolve
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
 from seqplan.load.names import clean, report_twice, report_unknown
+from seqplan.load.nearest import folded
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.resolve import Run
 from seqplan.load.scope import Scope
-from seqplan.load.sink import found_instead, quoted
+from seqplan.load.sink import quoted
 from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.piece import Cut, EdgeRef, Piece
 
-_DIRECTION = re.compile(r"^(?:to\s+)?(?P<where>[^.,:/@|]{1,60})$", re.IGNORECASE)
+DIRECTIONS = (
+    "open", "up", "down", "one side", "left", "right", "front", "back", "centre", "side",
+    "shoulder", "neck", "waist", "hem", "body", "facing", "lining",
+)  # fmt: skip
+"""Where allowances are pressed, beside towards or away from what the file names."""
+
+_BOTH_SIDES = frozenset({"both sides", "both"})
+
+_DIRECTION = re.compile(r"^(?:(?:to|towards?)\s+)?(?P<where>[^.,:/@|]{1,60})$", re.IGNORECASE)
 
 
 def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -61,7 +70,20 @@ def topstitch(node: Node | None, scope: Scope) -> str | None:
     if written[0].isdigit() or written[0] in "-.":
         measure = fields.length(node, scope.sink, scope.units)
         return format_written(measure) if measure is not None else None
-    return "yes" if written.casefold() in {"yes", "true"} else written
+    if written.casefold() in {"yes", "true"}:
+        return "yes"
+    side = written.casefold().removeprefix("on ").removeprefix("the ")
+    if side not in _BOTH_SIDES and node is not None and not is_direction(side, scope):
+        _report_topstitch(written, node, scope)
+    return written
+
+
+def _report_topstitch(written: str, node: Node, scope: Scope) -> None:
+    from seqplan.load.directions import side_meant
+
+    fix = side_meant(written, scope)
+    words = {"words": "unknown-topstitch", "found": quoted(written), "fix": fix}
+    scope.sink.warning("unknown-direction", node, **words)
 
 
 def _kind(node: Node | None, entry: Entry, scope: Scope) -> tuple[SeamKind, str | None]:
@@ -76,7 +98,7 @@ def _kind(node: Node | None, entry: Entry, scope: Scope) -> tuple[SeamKind, str 
     if not own.is_known and name.casefold() not in {word.casefold() for word in key.choices}:
         return SeamKind.PLAIN, None
     key = key._replace(choices=(*key.choices, *own.names))
-    word = fields.choice(node, scope.sink, key)
+    word = fields.choice(node, scope.sink, key, otherwise="fix-own-seam")
     if word in own.names:
         return SeamKind.OWN, word
     return (SeamKind(word) if word else SeamKind.PLAIN), None
@@ -174,7 +196,7 @@ def _check_alone(run: Run, node: Node, scope: Scope) -> None:
     """Report an edge that is sewn without ``to`` and has no second copy to be sewn to."""
     for place, ref in enumerate(run):
         piece = scope.piece.get(ref.piece)
-        if piece is not None and _copies(piece, ref) < 2:
+        if piece is not None and ref.piece not in scope.uncut and _copies(piece, ref) < 2:
             at = node.items[place] if isinstance(node, ListNode) else node
             scope.sink.error("no-other-side", at, edge=quoted(str(ref)))
 
@@ -205,7 +227,9 @@ def _is_same_edge(ref: EdgeRef, hands: dict[tuple[str, str], object]) -> bool:
 
 def _has_copies(ref: EdgeRef, scope: Scope) -> bool:
     piece = scope.piece.get(ref.piece)
-    return piece is None or (piece.cut is Cut.ALIKE and piece.copies > 1)
+    if piece is None or piece.id in scope.uncut:
+        return True
+    return piece.cut is Cut.ALIKE and piece.copies > 1
 
 
 def _direction(node: Node | None, scope: Scope) -> str | None:
@@ -214,10 +238,32 @@ def _direction(node: Node | None, scope: Scope) -> str | None:
     if node is None or written is None:
         return None
     match = _DIRECTION.match(written)
-    if match is None:
-        scope.sink.error("unreadable-direction", node, found=found_instead(node))
-        return None
-    return match["where"].strip()
+    where = match["where"].strip() if match is not None else None
+    if where is None or not is_direction(where, scope):
+        _report_direction(written, where, node, scope)
+    return where
+
+
+def _report_direction(written: str, where: str | None, node: Node, scope: Scope) -> None:
+    from seqplan.load.directions import direction_meant
+
+    fix = direction_meant(written, DIRECTIONS, scope)
+    if where is None:
+        scope.sink.error("unreadable-direction", node, found=quoted(written), fix=fix)
+    else:
+        scope.sink.warning("unknown-direction", node, found=quoted(written), fix=fix)
+
+
+def is_direction(where: str, scope: Scope) -> bool:
+    """Whether a direction is one that the program knows, or speaks of something in the file."""
+    word = where.casefold().removeprefix("away from ").removeprefix("the ")
+    if word in DIRECTIONS or not scope.pieces.is_known:
+        return True
+    things = (*scope.pieces.names, *scope.notions.names, *scope.entries.names)
+    edges = (edge for piece in scope.piece.values() for edge in piece.edge_names)
+    named = " ".join((*things, *edges, *DIRECTIONS))
+    spoken = set(folded(named).replace("_", " ").replace("-", " ").split())
+    return all(part in spoken for part in folded(word).replace("-", " ").split())
 
 
 def read_portion(run: Run, found: Fields, scope: Scope) -> Portion | None:

@@ -79,6 +79,30 @@ class Takes(Enum):
     DIRECTION = "a direction"
 
 
+LISTS: Final = frozenset(
+    {
+        Takes.CHOICES,
+        Takes.EDGE_LIST,
+        Takes.EDGE_NAMES,
+        Takes.RUN,
+        Takes.RUN_OR_PIECE,
+        Takes.RUN_OR_CASING,
+        Takes.PIECES,
+        Takes.ENTRIES,
+        Takes.NAMES,
+        Takes.TEXTS,
+        Takes.PLACES,
+        Takes.EDGES_OR_PLACES,
+        Takes.CAUGHT,
+        Takes.PIECES_OR_NOTION,
+        Takes.FABRICS,
+        Takes.FULLNESS,
+        Takes.SPOTS,
+    }
+)
+"""What may be a list."""
+
+
 class Status(Enum):
     """Whether a key is looked at yet."""
 
@@ -633,6 +657,13 @@ def keys_with(verb: Verb) -> Keys:
 def verb_keys() -> Keys:
     """The keys that say what an operation does."""
     return {key.name: key for key in KEYS if key.is_verb}
+
+
+@cache
+def entry_keys() -> Keys:
+    """The keys of operations by name, whatever their verb; of those alike, one that is a list."""
+    ours = [key for key in KEYS if key.section is Section.OPERATION]
+    return {key.name: key for key in sorted(ours, key=lambda key: key.takes in LISTS)}
 
 
 def verbs_with(name: str) -> tuple[Verb, ...]:

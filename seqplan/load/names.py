@@ -1,12 +1,14 @@
 """Names of things: what may stand in one, and which are too much alike."""
 
-from collections.abc import Iterable, Mapping
+import re
+from collections.abc import Container, Iterable, Mapping
 from dataclasses import dataclass, field
 from unicodedata import category, normalize
 
 from seqplan.base.diagnostic import Note
+from seqplan.load.nearest import folded
 from seqplan.load.nodes import MappingNode, Pair, Placed
-from seqplan.load.sink import Sink, folded, quoted
+from seqplan.load.sink import Sink, quoted
 from seqplan.words.say import say
 
 LONGEST_NAME = 64
@@ -14,6 +16,8 @@ NAMES_LIMIT = 1000
 """Names in one section; a lined and tailored coat has some three hundred operations."""
 
 ALL = "all"
+_BETWEEN = r"\s*[,;&]\s*|\s+and\s+|\s+"
+"""What people put between names where a list was meant."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +74,16 @@ def check_title(name: str, at: Placed, sink: Sink) -> bool:
 
 
 def _report_bad(name: str, at: Placed, sink: Sink) -> None:
-    better = "".join(letter if _is_allowed(letter) else "-" for letter in name).strip("-_")
-    sink.error("bad-name", at, name=quoted(name), better=quoted(better or "side-seam"))
+    better = "".join(letter if _is_allowed(letter) else " " for letter in name)
+    better = "-".join(better.split()).strip("-_")
+    parts = [part for part in re.split(_BETWEEN, name) if part]
+    is_item = bool(at.path) and isinstance(at.path[-1], int)
+    fix = None
+    if len(parts) > 1 and ("," in name or is_item):
+        offer = ", ".join(parts) if is_item else f"[{', '.join(parts)}]"
+        words = "fix-name-or-list" if is_item else "fix-write"
+        fix = say(words, text=quoted(offer), better=quoted(better))
+    sink.error("bad-name", at, name=quoted(name), better=quoted(better or "side-seam"), fix=fix)
 
 
 def warn_of_likeness(names: Iterable[tuple[str, Placed]], sink: Sink) -> None:
@@ -105,8 +117,16 @@ def read_names(table: MappingNode, sink: Sink) -> list[Pair]:
 
 def report_unknown(slug: str, name: str, at: Placed, known: Names, sink: Sink) -> None:
     """Report a name that nothing is called by, and offer those that come close."""
-    fix = sink.suggest(name, known.names, known.none_words)
-    sink.error(slug, at, name=quoted(name), fix=fix)
+    fix = as_list(name, known.names) or sink.suggest(name, known.names, known.none_words)
+    sink.error_once(slug, name, at, fix=fix)
+
+
+def as_list(text: str, known: Container[str]) -> str | None:
+    """Offer a list where several known names stand in a row: ``sides, neck``."""
+    parts = [part for part in re.split(_BETWEEN, text) if part]
+    if len(parts) < 2 or not all(part in known for part in parts):
+        return None
+    return say("fix-write", text=quoted(f"[{', '.join(parts)}]"))
 
 
 def report_twice(name: str, at: Placed, sink: Sink) -> None:

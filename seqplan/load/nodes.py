@@ -54,6 +54,7 @@ class ListNode(NamedTuple):
     items: tuple["Node", ...]
     span: Span
     path: DocPath
+    is_bracketed: bool = True
 
 
 class Pair(NamedTuple):
@@ -67,6 +68,15 @@ class Pair(NamedTuple):
     def path(self) -> DocPath:
         """The path of the value, which is what the key leads to."""
         return self.value.path
+
+    @property
+    def is_stray(self) -> bool:
+        """Whether this is a key in braces that has not even a colon after it."""
+        value = self.value
+        if not isinstance(value, Scalar) or value.text or not value.is_plain:
+            return False
+        start, end = value.span, self.span
+        return (start.line, start.column) == (end.end_line, end.end_column)
 
 
 class MappingNode(NamedTuple):

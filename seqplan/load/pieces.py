@@ -26,9 +26,12 @@ from seqplan.load.names import (
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
 from seqplan.model.piece import Cut, Edge, Layer, Piece, Spot, Worn
+from seqplan.words.say import say
 
 EDGE_LIMIT = 200
 _BAR = "|"
+_CUTS = (Cut.FOLD.value, Cut.PAIR.value)
+_NONE: frozenset[str] = frozenset()
 
 
 class _Draft(NamedTuple):
@@ -40,6 +43,7 @@ class _Draft(NamedTuple):
 
     piece: Piece
     has_cut: bool
+    is_cut_known: bool
     is_whole: bool
     like_at: Node | None
     named: tuple[tuple[str, Node], ...]
@@ -56,8 +60,13 @@ class Around(NamedTuple):
     units: str
 
 
-def read_pieces(table: MappingNode | None, around: Around, sink: Sink) -> dict[str, Piece]:
-    """Read ``pieces:``. Pieces whose edges could not be read are left out."""
+def read_pieces(
+    table: MappingNode | None, around: Around, sink: Sink
+) -> tuple[dict[str, Piece], frozenset[str]]:
+    """Read ``pieces:``, and say of which nobody knows how they are cut.
+
+    Pieces whose edges could not be read are left out.
+    """
     pairs = read_names(table, sink) if table is not None else []
     drafts: dict[str, _Draft] = {}
     for pair in pairs:
@@ -65,13 +74,28 @@ def read_pieces(table: MappingNode | None, around: Around, sink: Sink) -> dict[s
         if draft is not None:
             drafts.setdefault(pair.key, draft)
     followed = _follow_likes(drafts, sink)
+    uncut = _uncut(drafts) if any(not draft.is_cut_known for draft in drafts.values()) else _NONE
     in_order = ((key, followed[key]) for key in drafts)
     pieces = {key: piece for key, piece in in_order if piece is not None}
     for key, piece in pieces.items():
         for name, at in drafts[key].named:
             _check_edge(piece, name, at, sink)
-        check_face(piece, drafts[key].spots, drafts[key].lines, sink)
-    return pieces
+        spots = () if key in uncut else drafts[key].spots
+        check_face(piece, spots, drafts[key].lines, sink)
+    return pieces, uncut
+
+
+def _uncut(drafts: dict[str, _Draft]) -> frozenset[str]:
+    """Pieces whose `cut:` could not be read, and those that take it over with `like:`."""
+    found = {name for name, draft in drafts.items() if not draft.is_cut_known}
+    for start, draft in drafts.items():
+        trail, name = [start], draft.piece.like
+        while name in drafts and name not in trail and not drafts[trail[-1]].has_cut:
+            trail.append(name)
+            name = drafts[name].piece.like
+        if found and trail[-1] in found:
+            found.add(start)
+    return frozenset(found)
 
 
 def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
@@ -83,7 +107,14 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
         return None
     found = fields.read_fields(table, keys_of(Section.PIECE), sink)
     like = _known(found.get("like"), around.names, "unknown-piece", sink)
+    cut = _cut(found.get("cut"), sink)
     piece = _cloth(pair, found, around, sink)._replace(like=PieceId(like) if like else None)
+    is_cut_known = "cut" not in found or (cut is not None and not cut.is_guess)
+    if cut is not None:
+        piece = piece._replace(cut=cut.how, copies=cut.copies)
+    has_doubt = cut is None and not is_cut_known and "slits" in found
+    if has_doubt:
+        found = {word: node for word, node in found.items() if word != "slits"}
     piece, is_whole = _shape(piece, found, around.units, sink)
     selvage = fields.names_of(found.get("selvage"), lambda n: fields.edge_name(n, sink), sink)
     lines = fields.names_of(found.get("lines"), lambda n: fields.name(n, sink), sink)
@@ -98,7 +129,8 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
             lines=tuple(name for name, _ in lines),
         ),
         has_cut="cut" in found,
-        is_whole=is_whole and not ("like" in found and like is None),
+        is_cut_known=is_cut_known,
+        is_whole=is_whole and not has_doubt and not ("like" in found and like is None),
         like_at=found.get("like"),
         named=(*selvage, *((item.on, at) for item, at in (*darts, *pleats))),
         spots=spots,
@@ -107,16 +139,13 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
 
 
 def _cloth(pair: Pair, found: fields.Fields, around: Around, sink: Sink) -> Piece:
-    """How a piece is cut, and from what, as yet without its edges."""
+    """What a piece is cut from and where it is worn, as yet without its edges."""
     keys = keys_of(Section.PIECE)
-    cut, copies = _cut(found.get("cut"), sink) or (Cut.ALIKE, 1)
     layer = fields.choice(found.get("layer"), sink, keys["layer"])
     worn = fields.choice(found.get("worn"), sink, keys["worn"])
     return Piece(
         id=PieceId(pair.key),
         edges=(),
-        cut=cut,
-        copies=copies,
         fabric=_known(found.get("of"), around.fabrics, "unknown-fabric", sink),
         layer=Layer(layer) if layer else Layer.SHELL,
         worn=Worn(worn) if worn else None,
@@ -159,19 +188,42 @@ def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None
     return None
 
 
-def _cut(node: Node | None, sink: Sink) -> tuple[Cut, int] | None:
+class _Count(NamedTuple):
+    """How a piece is cut; ``is_guess`` where that was written in other words."""
+
+    how: Cut
+    copies: int
+    is_guess: bool = False
+
+
+def _cut(node: Node | None, sink: Sink) -> _Count | None:
     if node is None or fields.is_empty(node, sink):
         return None
     word = node.text.strip().casefold() if isinstance(node, Scalar) else ""
+    return _count(word) or _other_cut(word, node, sink)
+
+
+def _count(word: str) -> _Count | None:
     if word == Cut.FOLD.value:
-        return Cut.FOLD, 1
+        return _Count(Cut.FOLD, 1)
     if word == Cut.PAIR.value:
-        return Cut.PAIR, 2
+        return _Count(Cut.PAIR, 2)
     least, most = keys_of(Section.PIECE)["cut"].bounds
     if word.isdecimal() and len(word) <= 4 and least <= int(word) <= most:
-        return Cut.ALIKE, int(word)
-    sink.error("unreadable-cut", node, found=found_instead(node), least=least, most=most)
+        return _Count(Cut.ALIKE, int(word))
     return None
+
+
+def _other_cut(word: str, node: Node, sink: Sink) -> _Count | None:
+    """Report a cut in other words, and give what was probably meant."""
+    from seqplan.load.meant import cut_meant
+
+    meant = cut_meant(word) or next(iter(sink.close(word, _CUTS)), "")
+    count = _count(meant)
+    fix = say("fix-write", text=quoted(f"cut: {meant}")) if count is not None else None
+    least, most = keys_of(Section.PIECE)["cut"].bounds
+    sink.error("unreadable-cut", node, found=found_instead(node), least=least, most=most, fix=fix)
+    return count._replace(is_guess=True) if count is not None else None
 
 
 def _edges(node: Node | None, sink: Sink) -> tuple[Edge, ...] | None:
@@ -180,6 +232,9 @@ def _edges(node: Node | None, sink: Sink) -> tuple[Edge, ...] | None:
         return ()
     if isinstance(node, ListNode) and len(node.items) > EDGE_LIMIT:
         sink.error("too-many-edges", node, limit=EDGE_LIMIT)
+        return None
+    if isinstance(node, MappingNode):
+        sink.error("wrong-type", node, words="expected-edges", found=found_instead(node))
         return None
     runs = fields.listed(node, lambda item: _edges_at(item, sink), sink)
     count = len(node.items) if isinstance(node, ListNode) else 1

@@ -7,9 +7,9 @@ from seqplan.base.measure import parse_length
 from seqplan.load import fields
 from seqplan.load.faces import has_sides
 from seqplan.load.names import ALL, clean, report_twice, report_unknown
-from seqplan.load.nodes import ListNode, Node, Scalar
+from seqplan.load.nodes import ListNode, MappingNode, Node, Scalar
 from seqplan.load.scope import Scope
-from seqplan.load.sink import found_instead, listing, quoted
+from seqplan.load.sink import found_instead, quoted
 from seqplan.model.entry import Portion
 from seqplan.model.piece import Cut, EdgeRef, Hand, Piece, Place
 from seqplan.words.say import say
@@ -40,21 +40,18 @@ def run(node: Node | None, scope: Scope) -> Run:
 def edge_ref(node: Node, scope: Scope) -> EdgeRef | None:
     """Read ``piece.edge`` or ``piece.edge@left``."""
     if not isinstance(node, Scalar):
-        scope.sink.error("wrong-type", node, words="expected-edge", found=found_instead(node))
+        _report_no_edge(node, scope)
         return None
     written = fields.text(node, scope.sink)
     if written is None:
         return None
     place, at, side = written.partition("@")
     piece_name, dot, edge_name = (clean(part) for part in place.partition("."))
-    if not dot:
-        _report_piece_alone(piece_name, node, scope)
-        return None
-    if not piece_name or not edge_name or "." in edge_name:
-        scope.sink.error("unreadable-edge", node, found=found_instead(node))
+    if not dot or not piece_name or not edge_name or "." in edge_name:
+        _report_shape(clean(written), node, scope)
         return None
     if piece_name not in scope.pieces:
-        report_unknown("unknown-piece", piece_name, node, scope.pieces, scope.sink)
+        _report_piece(piece_name, edge_name, node, scope)
         return None
     hand = _hand(side.strip(), node, scope) if at else None
     ref = EdgeRef(PieceId(piece_name), edge_name, hand)
@@ -193,7 +190,7 @@ def _is_on(piece: Piece, place: Place, node: Node, scope: Scope) -> bool:
         words = {"spot": quoted(f"{piece.id}.{place.name}"), "side": quoted(f"@{side}")}
         scope.sink.error("spot-on-other-side", node, **words)
         return False
-    return has_sides(piece, node, scope.sink)
+    return piece.id in scope.uncut or has_sides(piece, node, scope.sink)
 
 
 def _plus_as_list(node: Node | None, scope: Scope) -> Node | None:
@@ -225,11 +222,19 @@ def portion(node: Node | None, of: Run, scope: Scope, *, is_named_part: bool) ->
     measure = parse_length(match["length"], default_unit=scope.units) if match else None
     if match is None or measure is None or measure.mm > fields.LONGEST_MM:
         words = "expected-part" if is_named_part else "expected-stop"
-        scope.sink.error("unreadable-part", node, words=words, found=found_instead(node))
+        fix = _part_meant(match["length"], written) if match else None
+        scope.sink.error("unreadable-part", node, words=words, found=quoted(written), fix=fix)
         return None
     neighbour = clean(match["edge"])
     _check_neighbour(neighbour, of, node, scope)
     return Portion(measure, neighbour, is_named_part)
+
+
+def _part_meant(length: str, written: str) -> str | None:
+    from seqplan.load.meant import length_meant
+
+    meant = length_meant(length)
+    return say("fix-write", text=quoted(written.replace(length, meant, 1))) if meant else None
 
 
 def _piece_name(node: Node, scope: Scope) -> str | None:
@@ -240,20 +245,47 @@ def _piece_name(node: Node, scope: Scope) -> str | None:
     return scope.known(node, scope.pieces, "unknown-piece")
 
 
-def _report_piece_alone(name: str, node: Node, scope: Scope) -> None:
-    piece = scope.piece.get(name)
-    if piece is not None and piece.edges:
-        offers = listing(f"{piece.id}.{edge}" for edge in piece.edge_names)
-        fix = say("fix-name-an-edge", offers=offers)
-        scope.sink.error("edge-wanted", node, found=quoted(name), fix=fix)
+def _report_no_edge(node: ListNode | MappingNode, scope: Scope) -> None:
+    from seqplan.load.offers import edges_in
+
+    fix, found = edges_in(node), found_instead(node)
+    scope.sink.error("wrong-type", node, words="expected-edge", found=found, fix=fix)
+
+
+def _report_shape(written: str, node: Scalar, scope: Scope) -> None:
+    """Report a piece without an edge, an edge without its piece, or another sign for the dot."""
+    from seqplan.load.offers import edge_meant
+
+    words = "unreadable-edge" if "." in written else "edge-wanted"
+    fix = edge_meant(written, node, scope)
+    scope.sink.error(words, node, found=quoted(written), fix=fix)
+
+
+def _report_piece(piece: str, edge: str, node: Scalar, scope: Scope) -> None:
+    from seqplan.load.offers import both_meant
+
+    fix = both_meant(piece, edge, scope)
+    if fix is not None:
+        scope.sink.error("unknown-piece", node, name=quoted(piece), fix=fix)
     else:
-        scope.sink.error("edge-wanted", node, found=quoted(name))
+        report_unknown("unknown-piece", piece, node, scope.pieces, scope.sink)
+
+
+def _report_edge(piece: Piece, edge: str, node: Node, scope: Scope) -> None:
+    from seqplan.load.offers import edge_of
+
+    fix = edge_of(piece, edge, scope)
+    names = {"piece": quoted(piece.id), "edge": quoted(edge)}
+    scope.sink.error("unknown-edge", node, fix=fix, **names)
 
 
 def _hand(side: str, node: Scalar, scope: Scope) -> Hand | None:
     if side in _HANDS:
         return Hand(side)
-    scope.sink.error("unknown-side", node, found=quoted(f"@{side}"))
+    near = scope.sink.close(side, _HANDS)
+    written = node.text.partition("@")[0].strip()
+    fix = say("fix-write", text=quoted(f"{written}@{near[0]}")) if near else None
+    scope.sink.error("unknown-side", node, found=quoted(f"@{side}"), fix=fix)
     return None
 
 
@@ -263,11 +295,9 @@ def _is_sound(ref: EdgeRef, node: Node, scope: Scope) -> bool:
     if piece is None:
         return True
     if not any(edge.name == ref.edge for edge in piece.edges):
-        fix = scope.sink.suggest(ref.edge, piece.edge_names, "fix-no-edges")
-        names = {"piece": quoted(piece.id), "edge": quoted(ref.edge)}
-        scope.sink.error("unknown-edge", node, fix=fix, **names)
+        _report_edge(piece, ref.edge, node, scope)
         return False
-    return ref.hand is None or has_sides(piece, node, scope.sink)
+    return ref.hand is None or piece.id in scope.uncut or has_sides(piece, node, scope.sink)
 
 
 def _check_neighbour(neighbour: str, of: Run, node: Node, scope: Scope) -> None:
@@ -275,7 +305,7 @@ def _check_neighbour(neighbour: str, of: Run, node: Node, scope: Scope) -> None:
     meets: set[str] = set()
     for ref in of:
         piece = scope.piece.get(ref.piece)
-        if piece is None:
+        if piece is None or piece.id in scope.uncut:
             return
         meets |= neighbours(piece, ref.edge)
     if of and neighbour not in meets:

@@ -27,6 +27,8 @@ class Scope(NamedTuple):
         All names that the file defines, those of faulty things among them.
     piece, notion
         The pieces and notions that could be read.
+    uncut
+        Pieces of which nobody knows how they are cut.
     verbs
         What each operation does, as far as it says so.
     all_pieces
@@ -45,6 +47,7 @@ class Scope(NamedTuple):
     stations: Names
     entries: Names
     piece: Mapping[str, Piece]
+    uncut: frozenset[str]
     notion: Mapping[str, Notion]
     verbs: Mapping[str, Verb]
     all_pieces: tuple[PieceId, ...]

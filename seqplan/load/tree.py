@@ -8,9 +8,11 @@
 Nothing else in the program knows YAML.
 """
 
-from collections.abc import Iterator
+from __future__ import annotations
+
+from collections.abc import Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 from unicodedata import normalize
 
 import yaml
@@ -28,12 +30,16 @@ from seqplan.load.nodes import (
     Spot,
 )
 from seqplan.load.sink import Sink, quoted
-from seqplan.load.syntax import Complaint, report_complaint
 from seqplan.load.text import character_code, first_unseen, lines_of
 from seqplan.words.say import say
 
+if TYPE_CHECKING:
+    from seqplan.load.slip import Complaint, Repair
+
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _MERGE = "<<"
+_SPACES = dict.fromkeys((0xA0, 0x1680, *range(0x2000, 0x200B), 0x202F, 0x205F, 0x3000), " ")
+"""Spaces of other widths, which get into a text by copying, or by a slip on some keyboards."""
 
 
 class _TooMuchError(Exception):
@@ -47,6 +53,7 @@ class _Open:
     path: DocPath
     start: Any
     is_mapping: bool
+    is_bracketed: bool
     items: list[Node] = field(default_factory=list)
     pairs: list[Pair] = field(default_factory=list)
     key: tuple[str | None, Span] | None = None
@@ -65,28 +72,65 @@ class _Open:
 
 
 def read_tree(text: str, sink: Sink) -> Node | None:
-    """Read a text; ``None`` where it is empty or cannot be taken apart."""
-    builder = _Builder(sink)
+    """Read a text; ``None`` where it is empty or cannot be taken apart.
+
+    Where a sign was forgotten, the text is read on as it was meant, so that all else is told, too.
+    """
+    text = _spaced(text)
+    told = sink.count
     try:
-        for event in _events(text):
-            builder.take(event)
+        return _build(text, sink)
     except yaml.MarkedYAMLError as error:
-        report_complaint(_complaint(error), lines_of(text), sink)
-        return None
+        sink.forget(told)
+        return _read_mended(lines_of(text), _complaint(error), sink)
     except (yaml.YAMLError, RecursionError) as error:
         spot = Spot(Span(1, 1, 1, 2))
         sink.error("unreadable-text", spot, problem=quoted(str(error)).strip("`"))
         return None
+
+
+def _build(text: str, sink: Sink, repairs: Sequence[Repair] = ()) -> Node | None:
+    """Build the tree of a text, with places as they were before it was repaired."""
+    builder = _Builder(sink, repairs)
+    try:
+        for event in yaml.parse(text, Loader=_LOADER):
+            builder.take(event)
     except _TooMuchError:
         return None
     return builder.root
 
 
-def _events(text: str) -> Iterator[Any]:
-    yield from yaml.parse(text, Loader=_LOADER)
+def _read_mended(lines: list[str], complaint: Complaint, sink: Sink) -> Node | None:
+    """Put one slip right after the other, report each, and read what comes of it."""
+    from seqplan.load.syntax import find_slips, report_complaint, report_repair
+
+    mended, repairs, left = find_slips(lines, complaint, _try)
+    for repair in repairs:
+        report_repair(repair, lines, sink)
+    if left is not None:
+        report_complaint(left, mended, sink)
+        return None
+    return _build("\n".join(mended), sink, repairs)
+
+
+def _try(lines: list[str]) -> Complaint | None:
+    """What the parser complains of, if it does."""
+    try:
+        for _ in yaml.parse("\n".join(lines), Loader=_LOADER):
+            pass
+    except yaml.MarkedYAMLError as error:
+        return _complaint(error)
+    return None
+
+
+def _spaced(text: str) -> str:
+    """Spaces of any width as plain ones, which they look like."""
+    return text if text.isascii() else text.translate(_SPACES)
 
 
 def _complaint(error: yaml.MarkedYAMLError) -> Complaint:
+    from seqplan.load.slip import Complaint
+
     mark, opened = error.problem_mark, error.context_mark
     return Complaint(
         problem=error.problem or "",
@@ -97,23 +141,20 @@ def _complaint(error: yaml.MarkedYAMLError) -> Complaint:
     )
 
 
-def _span(start: Any, end: Any) -> Span:
-    return Span(start.line + 1, start.column + 1, end.line + 1, end.column + 1)
-
-
 class _Builder:
     """Takes events one by one and keeps what is open."""
 
-    def __init__(self, sink: Sink) -> None:
+    def __init__(self, sink: Sink, repairs: Sequence[Repair] = ()) -> None:
         self.root: Node | None = None
         self._sink = sink
+        self._repairs = repairs
         self._open: list[_Open] = []
         self._documents = 0
         self._nodes = 0
 
     def take(self, event: Any) -> None:
         """Look at one event."""
-        span = _span(event.start_mark, event.end_mark)
+        span = self._span(event.start_mark, event.end_mark)
         if isinstance(event, yaml.ScalarEvent):
             self._count(span)
             self._refuse(event, span)
@@ -131,6 +172,14 @@ class _Builder:
             self._place(Scalar("", span, self._path), span)
         elif isinstance(event, yaml.DocumentStartEvent):
             self._document(span)
+
+    def _span(self, start: Any, end: Any) -> Span:
+        span = Span(start.line + 1, start.column + 1, end.line + 1, end.column + 1)
+        if not self._repairs:
+            return span
+        first = _column_before(span.line, span.column, self._repairs)
+        last = _column_before(span.end_line, span.end_column, self._repairs)
+        return Span(span.line, first, span.end_line, last)
 
     @property
     def _path(self) -> DocPath:
@@ -183,15 +232,15 @@ class _Builder:
             self._sink.error("too-deep", Spot(span, self._path), limit=DEPTH_LIMIT)
             raise _TooMuchError
         is_mapping = isinstance(event, yaml.MappingStartEvent)
-        self._open.append(_Open(self._path, event.start_mark, is_mapping))
+        self._open.append(_Open(self._path, event.start_mark, is_mapping, bool(event.flow_style)))
 
     def _end(self, event: Any) -> None:
         done = self._open.pop()
-        span = _span(done.start, event.end_mark)
+        span = self._span(done.start, event.end_mark)
         if done.is_mapping:
             self._place(MappingNode(tuple(done.pairs), span, done.path), span)
         else:
-            self._place(ListNode(tuple(done.items), span, done.path), span)
+            self._place(ListNode(tuple(done.items), span, done.path, done.is_bracketed), span)
 
     def _place(self, node: Node, span: Span) -> None:
         """Put a finished node where it belongs: into what is open, or at the top."""
@@ -218,3 +267,11 @@ class _Builder:
             note = Note(say("note-first-here", name=quoted(pair.key)), pair.path, first)
             self._sink.error("duplicate-key", pair, notes=(note,), name=quoted(pair.key))
         parent.pairs.append(pair)
+
+
+def _column_before(line: int, column: int, repairs: Sequence[Repair]) -> int:
+    """Where a column stood before its line was repaired."""
+    for repair in reversed(repairs):
+        if repair.number == line and column > repair.column:
+            column = max(repair.column, column - repair.shift)
+    return column

@@ -96,7 +96,7 @@ def test_columns_count_characters_whatever_their_width() -> None:
 
 
 def test_columns_are_right_after_a_byte_order_mark() -> None:
-    (_, fault) = load_text(b"\xef\xbb\xbfgarmnt: x\noperations: {a: {do: b}}\n").diagnostics
+    (fault,) = load_text(b"\xef\xbb\xbfgarmnt: x\noperations: {a: {do: b}}\n").diagnostics
     assert fault.span == Span(1, 1, 1, 7)
 
 

@@ -161,10 +161,10 @@ def test_pieces_are_listed_with_commas_or_with_a_plus() -> None:
 
 
 def test_what_is_caught_in_a_seam_is_an_edge_a_piece_or_a_notion() -> None:
-    entry = _entry("sew: front.waist, to: back.waist, between: [strap.end, pocket, tape]")
+    entry = _entry("sew: front.waist, to: back.waist, between: [strap.end, patch, tape]")
     assert [(str(c.edge or c.piece or c.notion), c.at) for c in entry.between] == [
         ("strap.end", None),
-        ("pocket", None),
+        ("patch", None),
         ("tape", None),
     ]
     assert entry.between[0] == Caught(edge=_ref("strap.end"))
@@ -189,7 +189,7 @@ def _ref(name: str) -> EdgeRef:
         ("no", None),
         ("0.5", "0.5 cm"),
         ("1/4 in", "1/4 in"),
-        ("on the yoke", "on the yoke"),
+        ("on the sleeve", "on the sleeve"),
     ],
 )
 def test_topstitching_tells_a_distance_from_a_side(written: str, kept: str | None) -> None:

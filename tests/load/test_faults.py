@@ -5,12 +5,14 @@ from pathlib import Path
 
 import pytest
 from load.files import MARK, file_with, split_mark
+from load.test_slips import SLIPS, written
 
 import seqplan.load
 from seqplan.base.diagnostic import Severity
 from seqplan.load.document import load_text
 from seqplan.words import faults
 
+_LOOK = "operations: {look: {do: x}}\n"
 _CHOICES = "choices: {view: [plain, lined]}"
 
 # Slug, and the file with a mark before the place.
@@ -20,13 +22,13 @@ ERRORS: tuple[tuple[str, str], ...] = (
     ("control-character", 'garment: ¶"Pier\\u2028 apron"\noperations: {a: {do: x}}\n'),
     ("tab", "garment: Pier apron\noperations:\n¶\tlook: {do: x}\n"),
     ("tab", "garment: Pier apron\noperations:\n  look: {do: x}\n¶\tcut: {do: y}\n"),
-    ("stray-colon", "garment: Pier¶: apron\n"),
-    ("unclosed-list", "garment: A\nnot shown: [press, finish\noperations¶: {a: {do: x}}\n"),
-    ("unclosed-braces", "garment: Pier apron\noperations:\n  look: {do: x after¶: y}\n"),
-    ("unclosed-quote", "garment: 'Pier apron\n¶"),
+    ("stray-colon", "garment: ¶Pier: apron\n" + _LOOK),
+    ("unclosed-list", "garment: A\nnot shown: [press, finish¶\noperations: {a: {do: x}}\n"),
+    ("unclosed-braces", "garment: Pier apron\noperations:\n  look: {do: x¶ note: y}\n"),
+    ("unclosed-quote", "garment: ¶'Pier apron\n" + _LOOK),
     ("unknown-escape", 'garment: "Pier ¶\\q apron"\n'),
-    ("missing-colon", "garment: Pier apron\nabout\n¶units: cm\n"),
-    ("uneven-indent", "operations:\n    look: {do: x}\n  ¶cut: {do: y}\n"),
+    ("missing-colon", "garment: Pier apron\nunits¶ cm\n" + _LOOK),
+    ("uneven-indent", "garment: A\noperations:\n    ¶look: {do: x}\n  cut: {do: y}\n"),
     ("stray-character", "garment: ¶@pier\n"),
     ("unreadable-text", "garment: ¶]\n"),
     # the tree
@@ -227,7 +229,7 @@ ERRORS: tuple[tuple[str, str], ...] = (
     ("wrong-type", file_with(operation="x: ¶sew the sides")),
     ("empty-value", file_with(operation="x:¶")),
     ("no-verb", file_with(operation="¶x: {note: nothing}")),
-    ("no-verb", file_with(operation="¶x: {hm: front.hem}")),
+    ("no-verb", file_with(operation="x: {¶hm: front.hem}")),
     ("no-verb", file_with(operation="¶x: {}")),
     ("two-verbs", file_with(operation="x: {hem: front.hem, ¶sew: back.centre}")),
     ("two-verbs", file_with(operation="x: {sew: back.centre, ¶band: back.hem}")),
@@ -352,6 +354,17 @@ ERRORS: tuple[tuple[str, str], ...] = (
     ("wrong-type", file_with(operation="x: {do: ¶[A, B]}")),
 )  # fmt: skip
 
+# More than one thing is wrong at one place, so that no single repair helps.
+LOST: tuple[tuple[str, str], ...] = (
+    ("unclosed-list", "garment: A\nabout: [a b\n\n\n c¶: {d\n"),
+    ("unclosed-quote", "a: 'x\nb: \"y\n¶"),
+    ("unclosed-braces", "garment: A\nabout: {a\n  b\n  c\n¶"),
+    ("uneven-indent", 'garment: "a" ¶"b" "c"\n'),
+    ("stray-colon", "a: b\n  c\n d¶: e: f: g\n"),
+    ("missing-colon", "garment: A\nb, c\n¶d, e\nunits: cm\n"),
+    ("wrong-type", "garment: A\noperations:\n  ¶- do: x\n  - do: y\n"),
+)
+
 WARNINGS: tuple[tuple[str, str], ...] = (
     ("not-looked-at-yet", file_with(top="¶terms: {ease: room}")),
     ("not-looked-at-yet", file_with(piece="flap: {¶zone: chest}")),
@@ -379,6 +392,10 @@ WARNINGS: tuple[tuple[str, str], ...] = (
     ("look-alike-names", file_with(piece="flap: {edges: [top, side, ¶Top]}")),
     ("listed-twice", file_with(operation="x: {do: A, after: [look, ¶look]}")),
     ("same-mark", file_with(station="¶press: {title: sleeve press, mark: I}")),
+    ("unknown-direction", file_with(operation="x: {sew: back.centre, press: ¶to bakc}")),
+    ("unknown-direction", file_with(operation="x: {sew: back.centre, topstitch: ¶sideways}")),
+    ("edge-wanted", file_with(operation="x: {sew: back.centre, between: ¶pocket}")),
+    ("edge-wanted", file_with(operation="x: {sew: back.centre, between: [tape, ¶pocket]}")),
     ("because-of-nothing", file_with(operation="x: {do: A, because: ¶it is so}")),
 )
 
@@ -392,7 +409,7 @@ def _check(slug: str, marked: str, severity: Severity) -> None:
     assert (loaded.garment is None) == (severity is Severity.ERROR)
 
 
-@pytest.mark.parametrize(("slug", "marked"), ERRORS)
+@pytest.mark.parametrize(("slug", "marked"), ERRORS + LOST)
 def test_an_error_is_told_once_and_at_its_place(slug: str, marked: str) -> None:
     _check(slug, marked, Severity.ERROR)
 
@@ -412,7 +429,8 @@ def test_messages_have_no_final_period_and_repairs_have_one(marked: str) -> None
 
 
 def test_every_sentence_of_a_fault_has_a_case() -> None:
-    texts = [text.replace(MARK, "") for _, text in ERRORS + WARNINGS]
+    texts = [text.replace(MARK, "") for _, text in ERRORS + LOST + WARNINGS]
+    texts += [written(meant, slip) for meant, slip, *_ in SLIPS.values()]
     messages = [item.message for text in texts for item in load_text(text).diagnostics]
     beyond_a_line = {"file-too-large", "not-utf-8", "not-utf-16", "too-many-values"}
     beyond_a_line |= {"too-many-names", "more-findings"}

@@ -99,7 +99,7 @@ def test_names_that_differ_only_by_capitals_are_offered_first() -> None:
 
 
 def test_two_close_names_are_both_offered() -> None:
-    assert Sink().suggest("hen", ["hem", "hens"], "") == "Did you mean `hens` or `hem`?"
+    assert Sink().suggest("hen", ["hem", "hens"], "") == "Did you mean `hem` or `hens`?"
 
 
 def test_where_no_name_is_close_the_known_ones_are_listed() -> None:
