@@ -5,7 +5,8 @@ above a seam breaks the rule that the seam is sewn first, that it is pressed fir
 edges are finished first, and that is one mistake.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import EntryId, OpId, RuleSlug
@@ -13,8 +14,12 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Arc, Reason, ReasonKind
 from seqplan.plan.binding import Binding
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.expand import construct
 from seqplan.recipes.shape import FOLDING
+from seqplan.rules.derive import derive
 from seqplan.words.say import has, say
+
+_MANY = 3
 
 SEVERITY = {
     Strength.MUST: Severity.ERROR,
@@ -42,9 +47,47 @@ def check_written(
     for reason in binding.held:
         if not reason.is_held(position):
             broken.setdefault(_culprits(c, reason, position), []).append(reason)
-    return tuple(
-        _finding(c, early, late, sorted(reasons, key=_strongest_first), frozenset(moved))
-        for (early, late), reasons in broken.items()
+    ranked = {pair: sorted(reasons, key=_strongest_first) for pair, reasons in broken.items()}
+    many = _much_too_early(ranked)
+    moving = frozenset(moved)
+    single = (
+        _finding(c, early, late, reasons, moving)
+        for (early, late), reasons in ranked.items()
+        if (early, reasons[0].rule) not in many
+    )
+    return (*single, *(_one_for_all(c, early, lates, ranked) for (early, _), lates in many.items()))
+
+
+def _much_too_early(
+    ranked: Mapping[tuple[EntryId, EntryId], Sequence[Reason]],
+) -> dict[tuple[EntryId, RuleSlug], list[EntryId]]:
+    """Entries that stand before three or more others for one rule, which is one mistake."""
+    found: dict[tuple[EntryId, RuleSlug], list[EntryId]] = {}
+    for (early, late), reasons in ranked.items():
+        found.setdefault((early, reasons[0].rule), []).append(late)
+    return {key: lates for key, lates in found.items() if len(lates) >= _MANY}
+
+
+def _one_for_all(
+    c: Construction,
+    early: EntryId,
+    lates: Sequence[EntryId],
+    ranked: Mapping[tuple[EntryId, EntryId], Sequence[Reason]],
+) -> Diagnostic:
+    place = {entry.id: number for number, entry in enumerate(c.garment.entries)}
+    last = max(lates, key=place.__getitem__)
+    first = ranked[early, last][0]
+    return Diagnostic(
+        slug=first.rule,
+        severity=SEVERITY[first.strength],
+        message=say(
+            "check-order-many",
+            early=early,
+            late=_names(sorted(lates, key=lambda late: place[EntryId(late)])),
+        ),
+        path=c.garment.entry[early].path,
+        notes=(Note(first.because),),
+        fix=say("check-move-down", early=early, late=last),
     )
 
 
@@ -113,6 +156,17 @@ def _culprits(
     return c.op[arc.after].entry, c.op[arc.before].entry
 
 
+def _flat_would_help(c: Construction, early: EntryId, late: EntryId) -> bool:
+    """Whether a hem or casing sewn flat may stay where it is: tried, not guessed."""
+    flat = tuple(
+        entry._replace(is_flat=True) if entry.id == early else entry for entry in c.garment.entries
+    )
+    tried, problems = construct(replace(c.garment, entries=flat))
+    position = {id_: place for place, id_ in enumerate(tried.ids)}
+    broken = (r for r in derive(tried) if not r.is_held(position))
+    return not problems and all(_culprits(tried, r, position) != (early, late) for r in broken)
+
+
 def _distance(arcs: Iterable[Arc], position: dict[OpId, int]) -> int:
     return sum(position[arc.before] - position[arc.after] for arc in arcs)
 
@@ -134,8 +188,8 @@ def _finding(
     if others:
         notes.append(Note(say("check-also", rules=_names(others))))
     entry = c.garment.entry[early]
-    could_be_flat = entry.verb in FOLDING and not entry.is_flat
-    if could_be_flat and has(f"otherwise-{first.rule}"):
+    is_folding = entry.verb in FOLDING
+    if has(f"otherwise-{first.rule}") and (not is_folding or _flat_would_help(c, early, late)):
         notes.append(Note(say(f"otherwise-{first.rule}", early=early, late=late)))
     move_up = late in moved and early not in moved
     return Diagnostic(

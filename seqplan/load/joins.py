@@ -2,7 +2,7 @@
 
 import re
 
-from seqplan.base.ids import EntryId
+from seqplan.base.ids import EntryId, NotionId, PieceId
 from seqplan.base.measure import format_written
 from seqplan.load import fields, resolve
 from seqplan.load.fields import Fields
@@ -12,7 +12,7 @@ from seqplan.load.nearest import folded
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.resolve import Run
 from seqplan.load.scope import Scope
-from seqplan.load.sink import quoted
+from seqplan.load.sink import found_instead, quoted
 from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.piece import Cut, EdgeRef, Piece
 
@@ -34,6 +34,7 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
     to = _other_side(run, found.get("to"), scope)
     _check_sides(run, to, found, entry, scope)
     seam, own = _kind(found.get("as"), entry, scope)
+    notion, strip = _binding(found.get("with"), seam, scope)
     how = fields.choice(found.get("method"), sink, keys["method"])
     sides = fields.choice(found.get("sides"), sink, keys["sides"])
     return entry._replace(
@@ -41,6 +42,8 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
         to=to,
         seam=seam,
         own_seam=own,
+        notion=notion,
+        partners=(strip,) if strip else (),
         how=SeamMethod(how) if how else None,
         sides=Sides(sides) if sides else Sides.RIGHT_TOGETHER,
         between=_caught(found.get("between"), (*run, *to), scope),
@@ -52,6 +55,18 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
         is_in_one=bool(fields.yes_no(found.get("in one"), sink)),
         open=_open(entry.id, found.get("open"), scope),
     )
+
+
+def _binding(
+    node: Node | None, seam: SeamKind, scope: Scope
+) -> tuple[NotionId | None, PieceId | None]:
+    """Read what binds the allowances of a bound seam; no other seam has a binding."""
+    if node is not None and seam is not SeamKind.BOUND:
+        scope.sink.error("with-without-bound", node, found=found_instead(node))
+        return None, None
+    if isinstance(node, ListNode) and len(node.items) == 1:
+        (node,) = node.items
+    return resolve.notion_or_piece(node, scope)
 
 
 def is_edges(node: Node) -> bool:

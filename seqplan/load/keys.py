@@ -486,6 +486,12 @@ KEYS: Final[tuple[Key, ...]] = (
         help="The strip or tape that binds.",
     ),
     _ENTRY(
+        name="with",
+        takes=Takes.PIECES_OR_NOTION,
+        verbs=(Verb.SEW,),
+        help="Of a bound seam: the strip or tape that binds its allowances.",
+    ),
+    _ENTRY(
         name="ends",
         takes=Takes.CHOICE,
         verbs=_SET_ON,

@@ -213,7 +213,11 @@ def _seam(entry: Entry, garment: Garment) -> Recipe:
         return tuple(OWN_PARTS[part] for part in own.parts)
     if entry.seam is SeamKind.PLAIN and entry.press_to is not None:
         return (_SEW, _PRESS)
-    return SEAMS[entry.seam]
+    recipe = SEAMS[entry.seam]
+    if entry.seam is SeamKind.BOUND and entry.partners:
+        strip = entry.partners[0]
+        return tuple(i._replace(piece=strip) if i.part == "bind" else i for i in recipe)
+    return recipe
 
 
 def _casing(_entry: Entry, _garment: Garment) -> Recipe:

@@ -109,7 +109,8 @@ class _Expander:
             segments = self._cloth.shapes[entry.closes].run
         if ingredient.piece is not None:
             own = set(shape.run)
-            segments = tuple(s for s in segments if s in own or s.piece == ingredient.piece)
+            held = dict.fromkeys((*segments, *shape.reached(Reach.BAG)))
+            segments = tuple(s for s in held if s in own or s.piece == ingredient.piece)
         return Operation(
             id=operation_id(entry.id, ingredient.part),
             entry=entry.id,
@@ -136,7 +137,8 @@ class _Expander:
             return frozenset(touched)
         caught = {item.piece for item in entry.between if item.piece is not None}
         placed = {place.piece for place in entry.places}
-        return frozenset(entry.pieces) | set(entry.partners) | touched | caught | placed
+        along = set() if entry.verb is Verb.SEW else set(entry.partners)
+        return frozenset(entry.pieces) | along | touched | caught | placed
 
     def _setup(self, entry: Entry, ingredient: Ingredient) -> Setup:
         is_main = ingredient.part == MAIN

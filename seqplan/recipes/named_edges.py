@@ -14,6 +14,9 @@ from seqplan.recipes.recipe import Reach
 from seqplan.recipes.shape import SETTING_ON
 from seqplan.surface.ring import Rings
 
+_WITH_LOOSE_PIECES = frozenset({Verb.IN_SEAM_POCKET, Verb.WELT_POCKET, Verb.STRAP, Verb.INSERT})
+"""Verbs that take up pieces of which nobody names the edges."""
+
 
 class JoinSides(NamedTuple):
     """The cut edges of either side of a join, edge by edge as the entry names them."""
@@ -99,7 +102,7 @@ class NamedEdges:
         if entry.verb is Verb.PATCH_POCKET:
             mouth = self._edges_of(entry.pieces, lambda name: name in entry.mouth)
             return {Reach.MOUTH: mouth, Reach.AROUND: self._around_pocket(entry)}
-        if entry.verb in {Verb.IN_SEAM_POCKET, Verb.WELT_POCKET, Verb.STRAP, Verb.INSERT}:
+        if entry.verb in _WITH_LOOSE_PIECES or entry.seam is SeamKind.BOUND:
             named = named_elsewhere(self._garment, entry)
             bag = (s for s in self._all_of((*entry.pieces, *entry.partners)))
             return {Reach.BAG: tuple(s for s in bag if self.name_of(s) not in named)}

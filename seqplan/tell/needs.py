@@ -91,7 +91,8 @@ def _fabric(fabric: Fabric) -> str:
 
 def _notions(c: Construction) -> Iterator[str]:
     yield from (_notion(notion) for notion in c.garment.notions)
-    if any(entry.seam is SeamKind.BOUND for entry in c.garment.entries):
+    bound = (entry for entry in c.garment.entries if entry.seam is SeamKind.BOUND)
+    if any(not entry.partners and entry.notion is None for entry in bound):
         yield say("sheet-notion-binding")
 
 

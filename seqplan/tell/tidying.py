@@ -132,7 +132,9 @@ def finish(s: Scene) -> Told:
         return Told((say("step-finish-together", seam=s.seam), *again(s)))
     if s.entry.seam is SeamKind.BOUND and s.is_join:
         key = "step-bind-apart" if s.entry.press_to == "open" else "step-bind-together"
-        return Told((say(key, seam=s.seam), *again(s)))
+        is_named = bool(s.entry.partners or s.entry.notion)
+        binding = s.partners if is_named else say("step-some-binding")
+        return Told((say(key, seam=s.seam, binding=binding), *again(s)))
     if s.is_join:
         if s.c.main(s.entry.id).id in s.before:
             return Told((say("step-finish-apart-after", seam=s.seam), *again(s)))

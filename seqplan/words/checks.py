@@ -7,6 +7,7 @@ SENTENCES: Final[dict[str, str]] = {
     "and-between-arcs": " and ",
     "or-between-bundles": ", or ",
     "check-order": "`{early}` comes before `{late}`",
+    "check-order-many": "`{early}` comes before {late}",
     "check-move-down": "Move `{early}` below `{late}`.",
     "check-move-up": "Move `{late}` above `{early}`.",
     "otherwise-crossing-seams-before-hem": (

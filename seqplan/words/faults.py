@@ -376,6 +376,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-open-itself": "Name the seam that is still open while this one is sewn.",
     "fault-no-casing": "{entry} makes no casing, so nothing can go through it",
     "fix-no-casing": "Name an operation with the verb `casing`, or edges as `piece.edge`.",
+    "fault-with-without-bound": "only a bound seam has a binding, and this is {found}",
+    "fix-with-without-bound": "Say `as: bound` too, or leave `with` out.",
     "fault-key-of-zip": "{word} goes with what is set in edges, and this goes through a casing",
     "fix-key-of-zip": "Leave it out, or name edges after `in`.",
     "fault-overlap-of-zip": "`overlap` is for what goes through a casing, and this is set in edges",

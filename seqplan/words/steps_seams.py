@@ -281,15 +281,16 @@ SENTENCES: Final[dict[str, str]] = {
         "Press the {seam} flat, from the wrong side and once more from the right side."
     ),
     # The bound seam.
+    "step-some-binding": "a strip of binding",
     "step-bind-together": (
-        "Lay a strip of binding folded lengthwise round both allowances of the {seam} together, so"
-        " that the raw edges lie in its crease; stitch close to its edge, through all layers, from"
-        " end to end."
+        "Lay {binding}, folded lengthwise, round both allowances of the {seam} together, so that"
+        " the raw edges lie in its crease; stitch close to its edge, through all layers, from end"
+        " to end."
     ),
     "step-bind-apart": (
-        "Lay a strip of binding folded lengthwise round each allowance of the {seam} by itself, so"
-        " that the raw edge lies in its crease; stitch close to its edge from end to end, not"
-        " through the garment."
+        "Lay {binding}, folded lengthwise, round each allowance of the {seam} by itself, so that"
+        " the raw edge lies in its crease; stitch close to its edge from end to end, not through"
+        " the garment."
     ),
     # The enclosed seam.
     "step-press-enclosed": (

@@ -551,3 +551,13 @@ def test_what_is_held_lies_in_everything_that_its_edge_goes_into():
     text = MADE + "  hold: {hold: back.waist, with: facing}\n  it: {hem: back.waist}\n"
     built, _ = construct(garment(text))
     assert {s.piece for s in built.op["it"].segments} == {"back", "facing"}
+
+
+@pytest.mark.parametrize("binding", ["tape", "band"])
+def test_a_bound_seam_names_what_binds_it(binding):
+    text = MADE + f"  it: {{sew: front.side, to: back.side, as: bound, with: {binding}}}\n"
+    built, _ = construct(garment(text))
+    sew, bind = built.op["it"], built.op["it/bind"]
+    assert "band" not in sew.pieces
+    assert ("band" in bind.pieces) == (binding == "band")
+    assert ("tape" in bind.notions) == (binding == "tape")

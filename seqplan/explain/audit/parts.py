@@ -55,7 +55,10 @@ def _parts(ledger: Ledger) -> list[frozenset[PieceId]]:
     groups += [
         op.pieces
         for op in ledger.using
-        if op.action in _LINKING or _is_caught(op) or op.entry in astray
+        if op.action in _LINKING
+        or _is_caught(op)
+        or op.entry in astray
+        or op.pieces & set(c.entry(op).partners)
     ]
     fastened = [op.pieces for op in c.acting(Action.BUTTONHOLE, Action.ATTACH)]
     groups.append(frozenset().union(*fastened))
