@@ -130,5 +130,5 @@ _PLACKETS = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
 
 
 RULE = Rule(
-    RuleSlug("pocket-while-flat"), Strength.SHOULD, _derive, __doc__ or "", numbers=(19, 20, 22, 58)
+    RuleSlug("pocket-while-flat"), Strength.SHOULD, _derive, __doc__ or "", numbers=(18, 19, 20, 58)
 )
