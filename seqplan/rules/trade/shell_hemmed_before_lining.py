@@ -20,7 +20,7 @@ Lining pants and skirts II, Online Fabric Store.
 
 from collections.abc import Iterator
 
-from seqplan.base.ids import RuleSlug
+from seqplan.base.ids import EntryId, PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Entry, Verb
@@ -31,20 +31,23 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     hems = [entry for entry in c.garment.entries if entry.verb is Verb.HEM]
-    for hem in hems:
-        for lining in hems:
-            if lining is not hem and _is_of_the_lining(c, hem, lining):
-                yield arc(RULE, c.main(hem.id), c.opening(lining.id))
+    hemming: dict[tuple[PieceId, str], list[EntryId]] = {}
+    for entry in hems:
+        for ref in entry.run:
+            hemming.setdefault((ref.piece, ref.edge), []).append(entry.id)
+    for lining in hems:
+        outer = (hem for edge in _lined_edges(c, lining) for hem in hemming.get(edge, ()))
+        for hem in dict.fromkeys(outer):
+            if hem != lining.id:
+                yield arc(RULE, c.main(hem), c.opening(lining.id))
 
 
-def _is_of_the_lining(c: Construction, hem: Entry, lining: Entry) -> bool:
-    """Whether an entry hems the lining where the other hems the outer cloth."""
-    hemmed = {(ref.piece, ref.edge) for ref in hem.run}
-    pieces = ((c.garment.piece[ref.piece], ref.edge) for ref in lining.run)
-    return any(
-        piece.layer is Layer.LINING and piece.like is not None and (piece.like, edge) in hemmed
-        for piece, edge in pieces
-    )
+def _lined_edges(c: Construction, hem: Entry) -> Iterator[tuple[PieceId, str]]:
+    """The edges of the outer cloth under which an entry hems a lining."""
+    for ref in hem.run:
+        piece = c.garment.piece[ref.piece]
+        if piece.layer is Layer.LINING and piece.like is not None:
+            yield piece.like, ref.edge
 
 
 RULE = Rule(
