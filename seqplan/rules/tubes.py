@@ -1,8 +1,4 @@
-"""Which seams close a piece to a tube: as long as one of them is open, it lies flat.
-
-What hangs together with a piece is looked at by itself, so that the cost grows with the parts of
-a garment and not with the whole of it. In a part of n seams it is ``n^2`` at most.
-"""
+"""Which seams close a piece to a tube: as long as one of them is open, it lies flat."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
@@ -13,9 +9,9 @@ from seqplan.base.ids import EntryId, PieceId
 from seqplan.model.entry import Verb
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import Shape
+from seqplan.rules.parts import hanging_together, pieces_of, rings_of
 from seqplan.surface.closing import WaysRound
 from seqplan.surface.glued import Glue
-from seqplan.surface.ring import Rings
 
 
 class Tubes:
@@ -54,27 +50,25 @@ class Tubes:
         """What hangs together with a piece, as a garment of its own."""
         pieces = self._together[piece]
         if pieces not in self._parts:
-            cloth = self._whole.rings.pieces.items()
             self._parts[pieces] = replace(
                 self._whole,
-                rings=Rings(each for id_, each in cloth if id_ in pieces),
-                shapes={shape.entry.id: shape for shape in self._sewn if _pieces(shape) <= pieces},
+                rings=rings_of(self._whole, pieces),
+                shapes={s.entry.id: s for s, joined in self._sewn if joined <= pieces},
             )
         return self._parts[pieces]
 
     @cached_property
-    def _sewn(self) -> tuple[Shape, ...]:
-        return tuple(shape for shape in self._whole.joins if shape.entry.verb is Verb.SEW)
+    def _sewn(self) -> tuple[tuple[Shape, frozenset[PieceId]], ...]:
+        """The seams, each with the pieces that it joins or catches."""
+        return tuple(
+            (shape, pieces_of((*shape.glues, *shape.riders)))
+            for shape in self._whole.joins
+            if shape.entry.verb is Verb.SEW
+        )
 
     @cached_property
     def _together(self) -> dict[PieceId, frozenset[PieceId]]:
-        """For each piece that is sewn, the pieces that hang together with it in the end."""
-        found: dict[PieceId, frozenset[PieceId]] = {}
-        for shape in self._sewn:
-            joined = _pieces(shape)
-            all_of_them = joined.union(*(found.get(id_, ()) for id_ in joined))
-            found.update(dict.fromkeys(all_of_them, all_of_them))
-        return found
+        return hanging_together(joined for _, joined in self._sewn)
 
 
 def _closing(c: Construction, piece: PieceId) -> Iterator[tuple[EntryId, ...]]:
@@ -114,9 +108,3 @@ def _at(shape: Shape, piece: PieceId) -> Shape:
         return tuple(g for g in glues if piece in {g.first.piece, g.second.piece})
 
     return shape._replace(glues=touching(shape.glues), riders=touching(shape.riders))
-
-
-def _pieces(shape: Shape) -> frozenset[PieceId]:
-    """The pieces that a seam joins or catches."""
-    glues = (*shape.glues, *shape.riders)
-    return frozenset(s.piece for glue in glues for s in (glue.first, glue.second))

@@ -9,10 +9,8 @@ take most of it. Nothing here asserts; docs/performance.md holds the figures.
 
 # ruff: noqa: T201
 import time
-from collections.abc import Container, Iterator
-from dataclasses import fields, is_dataclass, replace
+from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
 from seqplan.load.document import load_text
 from seqplan.model.garment import Garment
@@ -20,6 +18,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULES
 from seqplan.rules.derive import derive
+from tests.tools.copies import copies
 
 from .bench_processes import coverall
 
@@ -71,39 +70,6 @@ def slowest_rules(garment: Garment, most: int = 3) -> Iterator[tuple[str, float]
         spent.append(((time.process_time() - begun) * 1000, rule.slug))
     for ms, slug in sorted(spent, reverse=True)[:most]:
         yield slug, ms
-
-
-def copies(garment: Garment, count: int) -> Garment:
-    """A garment several times over in one file, each copy with names of its own."""
-    names = {*garment.piece, *garment.entry, *garment.notion}
-    made = [renamed(garment, names, f"-{number}") for number in range(count)]
-    return replace(
-        garment,
-        pieces=tuple(piece for each in made for piece in each.pieces),
-        notions=tuple(notion for each in made for notion in each.notions),
-        entries=tuple(entry for each in made for entry in each.entries),
-    )
-
-
-def renamed(garment: Garment, names: Container[str], suffix: str) -> Garment:
-    """A garment in which these names bear a suffix, wherever they stand."""
-
-    def rename(value: Any) -> Any:
-        if isinstance(value, str):
-            return f"{value}{suffix}" if value in names else value
-        if isinstance(value, tuple):
-            items = map(rename, value)
-            return type(value)(*items) if hasattr(value, "_fields") else tuple(items)
-        if is_dataclass(value) and not isinstance(value, type):
-            return replace(value, **{f.name: rename(getattr(value, f.name)) for f in fields(value)})
-        return value
-
-    return replace(
-        garment,
-        pieces=rename(garment.pieces),
-        notions=rename(garment.notions),
-        entries=rename(garment.entries),
-    )
 
 
 def loaded(text: str) -> Garment:
