@@ -42,6 +42,7 @@ from seqplan.rules.trade import (
     gathers_after_seams,
     hang_before_hem,
     hem_in_order,
+    hem_last,
     hemmed_before_banded,
     inspected_last,
     invisible_zip_before_seam_below,
@@ -68,6 +69,7 @@ from seqplan.rules.trade import (
     zip_before_opening_sewn,
     zip_before_waist_finish,
     zip_open_before_turning,
+    zip_while_flat,
 )
 
 RULES: Final[tuple[Rule, ...]] = (
@@ -119,6 +121,7 @@ RULES: Final[tuple[Rule, ...]] = (
     invisible_zip_before_seam_below.RULE,
     fly_in_order.RULE,
     zip_before_opening_sewn.RULE,
+    zip_while_flat.RULE,
     zip_before_waist_finish.RULE,
     zip_before_band_closed.RULE,
     band_in_order.RULE,
@@ -128,6 +131,7 @@ RULES: Final[tuple[Rule, ...]] = (
     hang_before_hem.RULE,
     hem_in_order.RULE,
     crossing_seams_before_hem.RULE,
+    hem_last.RULE,
     shell_hemmed_before_lining.RULE,
     fastenings_last.RULE,
     inspected_last.RULE,

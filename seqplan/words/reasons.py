@@ -296,4 +296,8 @@ SENTENCES: Final[dict[str, str]] = {
     "because-shell-hemmed-before-lining": (
         "The lining is hemmed to the length that `{before}` gives the garment."
     ),
+    "because-set-while-flat": (
+        "`{before}` is easier while the part lies flat, before `{after}` closes it."
+    ),
+    "because-hem-last": "The length is sure when `{before}` is done; `{after}` may as well wait.",
 }

@@ -4,7 +4,7 @@
 
 Each figure is the least of several runs, in CPU milliseconds, each on a garment that is laid out
 anew: the first look at how its entries meet is counted, too. Beside the whole stand the rules that
-take most of it. Nothing here asserts; docs/performance.md holds the figures.
+take most of it. Nothing here asserts: machines differ.
 """
 
 # ruff: noqa: T201

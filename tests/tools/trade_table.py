@@ -30,8 +30,8 @@ Made from the rule book and its cases by `python -m tests.tools.make_docs`.
 The numbers are those that [the rules](rules.md) bear. The mark is what the sources give: H, the
 other way is impossible or cannot be undone; S, good practice; P, a preference, and orders in print
 go both ways. Beside each of our rules stands how it binds where it says this: *must* goes with H,
-*should* with S. Where the two differ, the last column says why; there stand also the
-[printed orders](published-orders.md) that depart from a rule, for which it is no must.
+*should* with S, *prefer* with P. Where the two differ, the last column says why; there stand also
+the [printed orders](published-orders.md) that depart from a rule, for which it is no must.
 
 | no. | what the trade teaches | mark | our rules | remarks |
 |---|---|---|---|---|"""
