@@ -24,6 +24,7 @@ from seqplan.pipeline import Opened, open_garment
 from seqplan.plan.whole_entries import between_entries
 from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULE
+from seqplan.rules.derive import SAID
 
 from .random_orders import random_order
 
@@ -51,11 +52,16 @@ class Miss(NamedTuple):
 
     @property
     def is_named(self) -> bool:
-        """Whether one finding is told, under a strongest rule, and names all that are broken."""
-        told = " ".join(note.message for found in self.findings for note in found.notes)
-        heads = {found.slug for found in self.findings}
-        named = heads | {slug for slug in (*RULE, "after") if f"`{slug}`" in told}
-        return len(self.findings) == 1 and heads <= self.strongest and named >= self.broken
+        """Whether one finding is told, under a strongest rule, and names all that are broken.
+
+        What the walk through the order finds besides is not counted.
+        """
+        slugs = {*RULE, SAID}
+        order = [found for found in self.findings if found.slug in slugs]
+        told = " ".join(note.message for found in order for note in found.notes)
+        heads = {found.slug for found in order}
+        named = heads | {slug for slug in slugs if f"`{slug}`" in told}
+        return len(order) == 1 and heads <= self.strongest and named >= self.broken
 
 
 def variants(garment: Path) -> list[Picks]:
