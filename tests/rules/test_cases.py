@@ -2,7 +2,8 @@
 
 A case names a garment and what one rule gives for it: ``orders`` and ``either`` are all that it
 gives, ``quiet: yes`` says nothing at all, ``among others: yes`` that there is more than is listed.
-``free`` are pairs that the whole rule book leaves open, so that orders show both.
+``free`` are pairs that the whole rule book leaves open, so that orders show both. ``shows`` are the
+numbers of the trade rules for which the case stands, where its rule bears several.
 """
 
 from pathlib import Path
