@@ -8,6 +8,7 @@ import pytest
 from cli.running import ROOT, run
 from tools.make_docs import audits_page, language_page, rules_page
 from tools.published_page import published_page
+from tools.trade_table import trade_table
 
 from seqplan.load.document import load_text
 from seqplan.load.keys import KEYS, Status
@@ -51,6 +52,7 @@ def test_pages_made_from_the_code_are_up_to_date():
     published = (ROOT / "docs" / "published-orders.md").read_text(encoding="utf-8")
     assert (ROOT / "docs" / "rules.md").read_text(encoding="utf-8") == rules_page()
     assert (ROOT / "docs" / "audits.md").read_text(encoding="utf-8") == audits_page()
+    assert (ROOT / "docs" / "rule-table.md").read_text(encoding="utf-8") == trade_table()
     assert published == published_page()
     assert language == language_page(language)
 

@@ -12,7 +12,8 @@
    unit - to another place that the arcs allow, as long as the judgement gets better.
 
 No order is taken that sews a part when it already hangs on a larger one, where the author sewed
-it flat. Every order on the way holds every reason. The author's order stays unless something is
+it flat; nor one that goes against a preference to which the author's order keeps. Every order on
+the way holds every reason. The author's order stays unless something is
 better.
 Cost: ``n^2`` for a walk over n operations; a round of moves looks at most at ``3 n^2`` places.
 """
@@ -40,6 +41,8 @@ def booklet_order(
     reasons: Sequence[Reason],
     unit_of: Mapping[OpId, frozenset[str]],
     entry_of: Mapping[OpId, str],
+    *,
+    preferred: Sequence[Reason] = (),
 ) -> tuple[OpId, ...]:
     """Order operations unit by unit, near the author's order.
 
@@ -54,6 +57,9 @@ def booklet_order(
     entry_of
         The entry of the document that asks for it; operations of one entry stand together
         where that costs no change of unit.
+    preferred
+        What need not hold. As far as the author's order holds it, with the smallest repair, the
+        booklet does not break it either.
 
     Returns
     -------
@@ -70,7 +76,9 @@ def booklet_order(
     index = {operation: node for node, operation in enumerate(operations)}
     repaired = fewest_moves(operations, reasons).order or ()
     first = tuple(index[operation] for operation in repaired)
-    closure = _settled(operations, reasons, first)
+    position = {operation: place for place, operation in enumerate(repaired)}
+    kept = (reason for reason in preferred if repaired and reason.is_held(position))
+    closure = _settled(operations, (*reasons, *kept), first)
     if closure is None:
         raise NoOrderError
     sheet = Sheet.of(

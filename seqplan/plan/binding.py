@@ -26,12 +26,15 @@ class Binding(NamedTuple):
         Why no order exists at all, each an irreducible set of musts; empty when one does.
     is_written_order_valid
         Whether the written order holds every one of these reasons, so that nothing was given up.
+    preferred
+        What is only preferred: it binds nothing, and a booklet keeps what the author keeps of it.
     """
 
     held: tuple[Reason, ...]
     given_up: tuple[Reason, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
     is_written_order_valid: bool = False
+    preferred: tuple[Reason, ...] = ()
 
 
 def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
@@ -46,10 +49,11 @@ def bind(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:
     """
     position = {id_: place for place, id_ in enumerate(operations)}
     binding = tuple(r for r in reasons if r.strength is not Strength.PREFER)
+    preferred = tuple(r for r in reasons if r.strength is Strength.PREFER)
     if all(reason.is_held(position) for reason in binding):
         # The written order shows that all can be had; nothing need be searched, nor imported.
-        return Binding(binding, is_written_order_valid=True)
-    return _search(operations, binding)
+        return Binding(binding, is_written_order_valid=True, preferred=preferred)
+    return _search(operations, binding)._replace(preferred=preferred)
 
 
 def _search(operations: Sequence[OpId], reasons: Sequence[Reason]) -> Binding:

@@ -129,7 +129,9 @@ class Planner:
         """Unit by unit, near the author's order."""
         entries = {op.id: op.entry for op in self._c.operations}
         units = {id_: frozenset[str](unit) for id_, unit in self._units.items()}
-        order = booklet_order(self._c.ids, self._binding.held, units, entries)
+        order = booklet_order(
+            self._c.ids, self._binding.held, units, entries, preferred=self._binding.preferred
+        )
         return self._plan(Purpose.BOOKLET, order)
 
     def batch(self, limit: Limit = no_limit, observer: Observer | None = None) -> Plan:

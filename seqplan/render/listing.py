@@ -6,7 +6,7 @@ from textwrap import wrap
 from seqplan.base.ids import PieceId
 from seqplan.explain.why import Between, Grounds, Place
 from seqplan.explain.written import state
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.operation import Operation, Setup
 from seqplan.model.station import STANDARD_FOOT
 from seqplan.order.result import Proof
@@ -76,10 +76,10 @@ def list_rules(rules: Iterable[Rule]) -> str:
     """Print the rule book as a table: slug, strength, the rule in one sentence."""
     everything = tuple(rules)
     lines = [say("rules-title", count=len(everything)), ""]
-    for key, is_trade in (("rules-needs", False), ("rules-trade", True)):
+    for key, kind in (("rules-needs", ReasonKind.NEEDS), ("rules-trade", ReasonKind.RULE)):
         lines.append(say(key))
         for rule in everything:
-            if bool(rule.numbers) is is_trade:
+            if rule.kind is kind:
                 lines.append(f"  {rule.slug:<34}{rule.strength.value}")
                 lines += _indented(rule.headline, 6)
         lines.append("")
@@ -88,11 +88,14 @@ def list_rules(rules: Iterable[Rule]) -> str:
 
 def show_rule(rule: Rule) -> str:
     """Print everything about one rule."""
-    key = "rules-numbers" if rule.numbers else "rules-need"
-    numbers = ", ".join(str(number) for number in rule.numbers)
-    about = say(key, strength=rule.strength.value, numbers=numbers)
+    about = [say("rules-strength", strength=rule.strength.value)]
+    if rule.kind is ReasonKind.NEEDS:
+        about.append(say("rules-need"))
+    if rule.numbers:
+        key = "rules-number" if len(rule.numbers) == 1 else "rules-numbers"
+        about.append(say(key, numbers=", ".join(map(str, rule.numbers))))
     headline, _, rest = rule.text.strip().partition("\n")
-    return f"{rule.slug}\n\n{headline}\n{about}\n{rest.rstrip()}\n"
+    return f"{rule.slug}\n\n{headline}\n{' '.join(about)}\n{rest.rstrip()}\n"
 
 
 def unit_name(c: Construction, unit: frozenset[PieceId]) -> str:

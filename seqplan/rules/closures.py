@@ -1,4 +1,4 @@
-"""What several rules ask about the ends of zips and casings."""
+"""What several rules ask about the ends of zips, bands and casings."""
 
 from collections.abc import Iterator
 
@@ -27,6 +27,12 @@ def entries_ending_at(c: Construction, entry: EntryId) -> tuple[EntryId, ...]:
         if not corner.is_straight:
             found += [op.entry for op in c.on_segment.get(corner.neighbour.segment, ())]
     return tuple(id_ for id_ in dict.fromkeys(found) if id_ != entry)
+
+
+def runs_over(c: Construction, entry: EntryId, other: EntryId) -> bool:
+    """Whether one entry runs across what another sews, as a shirt hem over its front bands."""
+    demand = c.meetings.demands.get(entry)
+    return demand is not None and other in demand.always
 
 
 def _tips(c: Construction, entry: EntryId) -> Iterator[EdgeEnd]:

@@ -32,7 +32,10 @@ class Rule(NamedTuple):
     text
         What people read about it: one sentence, then *Why*, *Fires*, *Stays quiet*, *Sources*.
     numbers
-        Its places in the project's list of trade rules; none for needs.
+        Its places in the project's list of trade rules. A need has some where the trade teaches
+        what follows from the make anyway.
+    kind
+        Whether the trade says so, or it follows from what operations make.
     """
 
     slug: RuleSlug
@@ -40,11 +43,7 @@ class Rule(NamedTuple):
     derive: Derive
     text: str
     numbers: tuple[int, ...] = ()
-
-    @property
-    def kind(self) -> ReasonKind:
-        """A rule of the trade bears numbers; what bears none follows from what is made."""
-        return ReasonKind.RULE if self.numbers else ReasonKind.NEEDS
+    kind: ReasonKind = ReasonKind.RULE
 
     @property
     def headline(self) -> str:

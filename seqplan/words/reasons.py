@@ -275,4 +275,29 @@ SENTENCES: Final[dict[str, str]] = {
     "because-fastenings-last": (
         "A fastening is sewn on when the edge that bears it is done; before, it is in the way."
     ),
+    "because-staystitch-before-clipping": (
+        "The clips of `{after}` stop at the row of `{before}`, and would run on into the cloth."
+    ),
+    "because-sent-out-before-joined": (
+        "`{before}` takes a single piece; after `{after}` the rest of the garment hangs on it."
+    ),
+    "because-slit-before-band": (
+        "The band of `{after}` ends at the slit, so `{before}` cuts it first."
+    ),
+    "because-opening-finished-before-band-closed": (
+        "The band ends at the edge that `{before}` finishes, and `{after}` shuts that edge in."
+    ),
+    "because-trimmed-before-banded": (
+        "`{after}` covers the end of the seam; `{before}` no longer gets there then."
+    ),
+    "because-cord-opening-before-casing": (
+        "The cord leaves through one layer only: after `{after}`, `{before}` would go through both."
+    ),
+    "because-shell-hemmed-before-lining": (
+        "The lining is hemmed to the length that `{before}` gives the garment."
+    ),
+    "because-set-while-flat": (
+        "`{before}` is easier while the part lies flat, before `{after}` closes it."
+    ),
+    "because-hem-last": "The length is sure when `{before}` is done; `{after}` may as well wait.",
 }

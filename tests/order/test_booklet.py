@@ -64,6 +64,49 @@ def test_shuffled_reasons_give_the_same_booklet(booklet, shuffler):
         )
 
 
+@st.composite
+def booklets_with_preferences(draw):
+    names, given_reasons, unit_of, entry_of = draw(booklets())
+    pair = st.permutations(names).map(lambda order: reason(order[0] + order[1]))
+    preferred = draw(st.lists(pair, max_size=4)) if len(names) > 1 else []
+    return names, given_reasons, unit_of, entry_of, preferred
+
+
+@given(booklets_with_preferences())
+@settings(max_examples=100)
+def test_preferences_never_change_whether_there_is_a_booklet_nor_what_it_must_hold(booklet):
+    names, given_reasons, unit_of, entry_of, preferred = booklet
+    if not oracles.has_order(names, given_reasons):
+        with pytest.raises(NoOrderError, match="admit no order"):
+            booklet_order(names, given_reasons, unit_of, entry_of, preferred=preferred)
+        return
+    order = booklet_order(names, given_reasons, unit_of, entry_of, preferred=preferred)
+    assert sorted(order) == sorted(names)
+    assert oracles.holds(order, given_reasons)
+
+
+@given(booklets_with_preferences())
+@settings(max_examples=100)
+def test_a_booklet_keeps_the_preferences_that_the_repaired_text_keeps(booklet):
+    names, given_reasons, unit_of, entry_of, preferred = booklet
+    repaired = fewest_moves(names, given_reasons).order
+    if repaired is not None:
+        kept = [each for each in preferred if oracles.holds(repaired, [each])]
+        order = booklet_order(names, given_reasons, unit_of, entry_of, preferred=preferred)
+        assert oracles.holds(order, kept)
+        assert unit_changes(order, unit_of) <= unit_changes(repaired, unit_of)
+
+
+def test_a_preference_is_kept_where_the_author_keeps_it_and_given_up_where_not():
+    unit_of = units(a="F", b="B", c="F")
+    plain = booklet_order("abc", [], unit_of, alone("abc"))
+    assert plain == tuple("acb")
+    kept = booklet_order("abc", [], unit_of, alone("abc"), preferred=[reason("bc")])
+    assert kept == tuple("bac")
+    against = booklet_order("abc", [], unit_of, alone("abc"), preferred=[reason("ca")])
+    assert against == plain
+
+
 def test_going_to_a_larger_or_smaller_unit_is_no_change():
     unit_of = units(a="F", b="FB", c="B", d="S")
     assert unit_changes("abcd", unit_of) == 1

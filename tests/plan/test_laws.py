@@ -17,6 +17,10 @@ def _positions(plan: Plan) -> dict:
     return {id_: place for place, id_ in enumerate(plan.order)}
 
 
+def _binding(reasons) -> list:
+    return [reason for reason in reasons if reason.strength is not Strength.PREFER]
+
+
 @given(garments())
 @settings(max_examples=60)
 def test_every_order_holds_every_must_and_every_should_but_those_given_up_and_named(garment):
@@ -32,7 +36,7 @@ def test_every_order_holds_every_must_and_every_should_but_those_given_up_and_na
         position = _positions(plan)
         assert sorted(plan.order) == sorted(c.ids)
         assert all(r.is_held(position) for r in musts)
-        broken = {r for r in reasons if not r.is_held(position)}
+        broken = {r for r in _binding(reasons) if not r.is_held(position)}
         assert broken <= set(plan.given_up)
 
 
@@ -42,11 +46,23 @@ def test_nothing_is_given_up_where_everything_can_be_had(garment):
     c, _ = construct(garment)
     reasons = derive(c)
     binding = bind(c.ids, reasons)
-    if is_feasible(c.ids, reasons):
+    if is_feasible(c.ids, _binding(reasons)):
         assert binding.given_up == ()
     elif not binding.conflicts:
         for reason in binding.given_up:
             assert not is_feasible(c.ids, (*binding.held, reason))
+
+
+@given(garments())
+@settings(max_examples=60)
+def test_preferences_bind_nothing_and_are_told_to_nobody(garment):
+    c, _ = construct(garment)
+    reasons = derive(c)
+    binding, without = bind(c.ids, reasons), bind(c.ids, _binding(reasons))
+    assert binding._replace(preferred=()) == without
+    if not binding.conflicts:
+        assert Planner(c, binding).batch() == Planner(c, without).batch()
+        assert Planner(c, binding).repair() == Planner(c, without).repair()
 
 
 @given(garments())

@@ -4,10 +4,13 @@ import sys
 from pathlib import Path
 
 import pytest
-import yaml
+from tools.make_docs import rules_page
+from tools.printed import printed_orders
+from tools.trade_table import cases_of, shown_strengths, trade_rules
 
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import ReasonKind
+from seqplan.render.listing import list_rules, show_rule
 from seqplan.rules import needs, trade
 from seqplan.rules.book import RULE, RULES
 from seqplan.words.reasons import SENTENCES
@@ -15,8 +18,8 @@ from seqplan.words.reasons import SENTENCES
 HEADINGS = ["Why", "Fires", "Stays quiet", "Sources"]
 CASES = Path(__file__).parent / "cases"
 FOLLOWS = "Follows from what the operations make."
-WANTED = {7, 9, 10, 12, 25, 27, 28, 30, 32, 53, 54, 63, 72}
 
+every_number = pytest.mark.parametrize("listed", trade_rules(), ids=lambda listed: listed.number)
 every_rule = pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.slug)
 
 
@@ -28,11 +31,6 @@ def sections(rule):
     """The text of a rule by its headings, in their order."""
     parts = re.split(r"^([A-Z][a-z ]+)\n-+$", rule.text, flags=re.MULTILINE)
     return dict(zip(parts[1::2], map(str.strip, parts[2::2]), strict=True))
-
-
-def cases_of(rule):
-    path = CASES / f"{rule.slug.replace('-', '_')}.yaml"
-    return yaml.safe_load(path.read_text(encoding="utf-8"))
 
 
 @every_rule
@@ -65,7 +63,8 @@ def test_every_file_is_in_the_book(floor):
 @every_rule
 def test_needs_come_from_what_is_made_and_rules_of_the_trade_name_a_source(rule):
     is_need = module_of(rule).__name__.startswith(needs.__name__)
-    assert is_need == (not rule.numbers) == (rule.kind is ReasonKind.NEEDS)
+    assert is_need == (rule.kind is ReasonKind.NEEDS)
+    assert is_need or rule.numbers
     assert (sections(rule)["Sources"] == FOLLOWS) == is_need
 
 
@@ -104,10 +103,48 @@ def test_no_sentence_is_left_over():
     assert {name for name in SENTENCES if name not in source} <= ours
 
 
-def test_the_numbers_are_those_of_the_list_and_the_wanted_ones_are_covered():
-    numbers = [number for rule in RULES for number in rule.numbers]
-    assert all(1 <= number <= 78 for number in numbers)
-    assert set(numbers) >= WANTED
+def test_the_list_of_trade_rules_has_every_number_once():
+    assert [listed.number for listed in trade_rules()] == list(range(1, 79))
+    assert {number for rule in RULES for number in rule.numbers} <= set(range(1, 79))
+
+
+@every_number
+def test_a_trade_rule_is_in_the_book_or_it_is_said_why_not(listed):
+    said = [text for text in (listed.held, listed.left_out) if text]
+    assert len(said) == (0 if listed.rules else 1)
+
+
+@every_number
+def test_why_we_bind_more_or_less_than_the_trade_is_said_where_we_do(listed):
+    assert listed.is_weaker == bool(listed.weaker)
+    assert listed.is_stronger == bool(listed.stronger)
+
+
+@every_number
+def test_what_the_list_says_reads_as_sentences_and_names_printed_orders_that_are_kept(listed):
+    texts = [listed.text, *filter(None, listed[3:])]
+    assert all(text.endswith(".") for text in texts)
+    kept = {printed.order for printed in printed_orders()}
+    assert set(re.findall(r"\bO\d+\b", " ".join(texts))) <= kept
+
+
+@every_rule
+def test_every_number_of_a_rule_is_shown_by_a_case_in_which_it_fires(rule):
+    shown = {number for case in cases_of(rule) for number in case.get("shows", ())}
+    assert shown <= set(rule.numbers)
+    assert all(shown_strengths(rule, number) for number in rule.numbers)
+
+
+@every_rule
+def test_the_commands_and_the_page_tell_a_rule_in_the_same_words(rule):
+    page, book, told = rules_page(), list_rules(RULES), show_rule(rule)
+    assert " ".join(rule.headline.split()) in " ".join(book.split())
+    for text in (rule.headline, *sections(rule).values()):
+        assert text in told
+        assert text in page
+    for number in rule.numbers:
+        assert re.search(rf"Trade rules? .*\b{number}\b", told)
+    assert rule.strength.value in told
 
 
 @every_rule

@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from rules.reasoning import construction, reasons_of_file
+from tools.copies import copies, renamed_id
 
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import ReasonKind
@@ -96,3 +97,28 @@ operations:
         ("sides/finish", "rest"),
         ("sides/press", "rest"),
     }
+
+
+@every_garment
+def test_two_garments_in_one_file_have_the_reasons_of_each(path):
+    """Rules may ask about what hangs together by itself; an inspection of all is one of both."""
+    built, reasons = shipped(path)
+    both, problems = construct(copies(built.garment, 2))
+    assert not problems
+    for suffix in ("-0", "-1"):
+
+        def rename(id_, suffix=suffix):
+            return renamed_id(id_, built.garment.piece, suffix)
+
+        ours = {rename(id_) for id_ in built.ids}
+        assert ours <= set(both.ids)
+        got = {_said(reason) for reason in derive(both) if reason.operations <= ours}
+        assert got == {_said(r, rename) for r in reasons if r.rule != "inspected-last"}
+
+
+def _said(reason, rename=str):
+    bundles = (
+        frozenset((rename(arc.before), rename(arc.after)) for arc in bundle)
+        for bundle in reason.alternatives
+    )
+    return reason.rule, reason.strength, frozenset(bundles)

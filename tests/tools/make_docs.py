@@ -11,11 +11,13 @@ from pathlib import Path
 
 from seqplan.explain.audit.audit import Audit
 from seqplan.explain.audit.book import AUDITS
+from seqplan.graph.reason import ReasonKind
 from seqplan.load.keys import KEYS, Key, Section, Status
 from seqplan.rules.book import RULES
 from seqplan.rules.rule import Rule
 
 from .published_page import published_page
+from .trade_table import trade_table
 
 DOCS = Path(__file__).parents[2] / "docs"
 _BEGIN = "<!-- made from the table of keys -->"
@@ -29,15 +31,20 @@ def rules_page() -> str:
         "",
         "Made from the code by `python -m tests.tools.make_docs`; `seqplan rules` prints the same.",
         "",
-        "*must*: the other way is impossible or ruins cloth. *should*: accepted good practice, a",
-        "warning. A need follows from what operations make; the other rules are the trade's.",
+        "*must*: the other way is impossible or ruins cloth, an error. *should*: accepted good",
+        "practice, a warning. *prefer*: orders in print go both ways; it is no finding, but where",
+        "your own order keeps it, the booklet does, too. A need follows from what operations make;",
+        "the other rules are the trade's. The numbers are those of",
+        "[what the trade teaches](rule-table.md).",
         "",
-        "| rule | strength | trade rule |",
-        "|---|---|---|",
+        "| rule | strength | kind | trade rule |",
+        "|---|---|---|---|",
     ]
     for rule in RULES:
-        numbers = ", ".join(str(number) for number in rule.numbers) or "need"
-        lines.append(f"| [{rule.slug}](#{rule.slug}) | {rule.strength.value} | {numbers} |")
+        kind = "need" if rule.kind is ReasonKind.NEEDS else "trade"
+        numbers = ", ".join(map(str, rule.numbers))
+        row = (f"[{rule.slug}](#{rule.slug})", rule.strength.value, kind, numbers)
+        lines.append(f"| {' | '.join(row)} |")
     for rule in RULES:
         lines += ["", *_rule(rule)]
     return "\n".join(lines) + "\n"
@@ -135,6 +142,7 @@ def main() -> int:
     wanted = {
         DOCS / "rules.md": rules_page(),
         DOCS / "audits.md": audits_page(),
+        DOCS / "rule-table.md": trade_table(),
         DOCS / "published-orders.md": published_page(),
         language: language_page(language.read_text(encoding="utf-8")),
     }

@@ -22,7 +22,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
@@ -42,4 +42,10 @@ def _derive(c: Construction) -> Iterator[Reason]:
             yield arc(RULE, other, op, key="because-basting-removed-after")
 
 
-RULE = Rule(RuleSlug("basting-before-its-seam"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("basting-before-its-seam"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    kind=ReasonKind.NEEDS,
+)

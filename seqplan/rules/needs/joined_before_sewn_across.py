@@ -24,7 +24,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import Verb
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import SETTING_ON
@@ -36,4 +36,11 @@ def _derive(c: Construction) -> Iterator[Reason]:
     yield from continuous_runs(RULE, c, SETTING_ON | {Verb.SEW, Verb.INSERT})
 
 
-RULE = Rule(RuleSlug("joined-before-sewn-across"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("joined-before-sewn-across"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    numbers=(42, 49, 50, 52, 56, 60, 65, 67),
+    kind=ReasonKind.NEEDS,
+)

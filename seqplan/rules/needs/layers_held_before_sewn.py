@@ -25,7 +25,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import PieceId, RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer
@@ -67,4 +67,11 @@ _TAKING_UP = (
 _SHAPING = (Action.DART, Action.PLEAT, Action.GATHER)
 
 
-RULE = Rule(RuleSlug("layers-held-before-sewn"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("layers-held-before-sewn"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    numbers=(11, 22, 60, 68),
+    kind=ReasonKind.NEEDS,
+)

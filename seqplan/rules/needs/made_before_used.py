@@ -21,7 +21,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
 
@@ -34,4 +34,10 @@ def _derive(c: Construction) -> Iterator[Reason]:
                 yield arc(RULE, c.of_entry[makers[name]][-1], c.of_entry[entry.id][0], name=name)
 
 
-RULE = Rule(RuleSlug("made-before-used"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("made-before-used"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    kind=ReasonKind.NEEDS,
+)

@@ -22,7 +22,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import SeamKind
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, chain
@@ -34,4 +34,10 @@ def _derive(c: Construction) -> Iterator[Reason]:
             yield from chain(RULE, c.of_entry[entry.id])
 
 
-RULE = Rule(RuleSlug("own-seam-in-order"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("own-seam-in-order"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    kind=ReasonKind.NEEDS,
+)

@@ -24,7 +24,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
@@ -65,4 +65,10 @@ def _is_on_its_own(c: Construction, op: Operation) -> bool:
     return len(c.of_entry[op.entry]) == 1
 
 
-RULE = Rule(RuleSlug("seam-before-its-tidying"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("seam-before-its-tidying"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    kind=ReasonKind.NEEDS,
+)

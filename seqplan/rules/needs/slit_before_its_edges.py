@@ -23,7 +23,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
@@ -54,4 +54,10 @@ _ON_EDGES = (
 )
 
 
-RULE = Rule(RuleSlug("slit-before-its-edges"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("slit-before-its-edges"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    kind=ReasonKind.NEEDS,
+)

@@ -21,7 +21,7 @@ from collections.abc import Iterator
 
 from seqplan.base.ids import EntryId, RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.reason import Reason
+from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
@@ -46,4 +46,11 @@ def _entry_end(c: Construction, name: str) -> Operation | None:
     return c.closing(EntryId(name)) if EntryId(name) in c.garment.entry else None
 
 
-RULE = Rule(RuleSlug("there-before-fastened"), Strength.MUST, _derive, __doc__ or "")
+RULE = Rule(
+    RuleSlug("there-before-fastened"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    numbers=(68,),
+    kind=ReasonKind.NEEDS,
+)

@@ -35,14 +35,24 @@ from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
+    touching: dict[PieceId, list[Entry]] = {}
+    for entry in c.garment.entries:
+        for piece in _touched(entry):
+            touching.setdefault(piece, []).append(entry)
     for hole in c.acting(Action.BUTTONHOLE):
         named = {place.name for place in c.entry(hole).places if place.piece in hole.pieces}
-        for entry in c.garment.entries:
+        found = (entry for piece in hole.pieces for entry in touching.get(piece, ()))
+        for entry in dict.fromkeys(found):
             if entry.verb is Verb.PATCH_POCKET and hole.pieces & set(entry.pieces):
                 yield from _in_a_pocket(c, entry, hole)
             elif any(_layers(c, entry, piece, named) for piece in hole.pieces):
                 for op in (*c.of_entry[entry.id], *turned_by_hand(c, entry.id)):
                     yield arc(RULE, op, hole)
+
+
+def _touched(entry: Entry) -> frozenset[PieceId]:
+    edges = (ref.piece for ref in (*entry.run, *entry.to))
+    return frozenset((*edges, *entry.pieces, *entry.partners))
 
 
 def _in_a_pocket(c: Construction, entry: Entry, hole: Operation) -> Iterator[Reason]:

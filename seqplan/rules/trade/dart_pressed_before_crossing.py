@@ -42,5 +42,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 
 RULE = Rule(
-    RuleSlug("dart-pressed-before-crossing"), Strength.SHOULD, _derive, __doc__ or "", numbers=(13,)
+    RuleSlug("dart-pressed-before-crossing"),
+    Strength.SHOULD,
+    _derive,
+    __doc__ or "",
+    numbers=(13, 17),
 )

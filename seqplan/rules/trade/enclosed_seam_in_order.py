@@ -57,5 +57,5 @@ _IN_ORDER = (Action.TRIM, Action.GRADE, Action.CLIP)
 
 
 RULE = Rule(
-    RuleSlug("enclosed-seam-in-order"), Strength.MUST, _derive, __doc__ or "", numbers=(30,)
+    RuleSlug("enclosed-seam-in-order"), Strength.MUST, _derive, __doc__ or "", numbers=(30, 31, 73)
 )

@@ -43,5 +43,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 
 RULE = Rule(
-    RuleSlug("fullness-before-crossing-seam"), Strength.MUST, _derive, __doc__ or "", numbers=(12,)
+    RuleSlug("fullness-before-crossing-seam"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    numbers=(12, 15, 17, 60),
 )

@@ -50,5 +50,5 @@ _STITCHING = (
 
 
 RULE = Rule(
-    RuleSlug("fuse-before-first-seam"), Strength.SHOULD, _derive, __doc__ or "", numbers=(9,)
+    RuleSlug("fuse-before-first-seam"), Strength.SHOULD, _derive, __doc__ or "", numbers=(9, 55)
 )

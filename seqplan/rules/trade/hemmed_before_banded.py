@@ -21,13 +21,13 @@ Clothing and Health, 1916 (placket, then band).
 
 from collections.abc import Iterator
 
-from seqplan.base.ids import EntryId, RuleSlug
+from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.rules.closures import entries_ending_at
+from seqplan.rules.closures import entries_ending_at, runs_over
 from seqplan.rules.rule import Rule, arc
 
 
@@ -36,14 +36,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
         if entry.verb not in {Verb.BAND, Verb.GATHER}:
             continue
         for id_ in entries_ending_at(c, entry.id):
-            if c.garment.entry[id_].verb is Verb.HEM and not _runs_over(c, id_, entry.id):
+            if c.garment.entry[id_].verb is Verb.HEM and not runs_over(c, id_, entry.id):
                 for op in c.doing(id_, Action.HEM, Action.PRESS):
                     yield arc(RULE, op, c.opening(entry.id))
-
-
-def _runs_over(c: Construction, hem: EntryId, band: EntryId) -> bool:
-    demand = c.meetings.demands.get(hem)
-    return demand is not None and band in demand.always
 
 
 RULE = Rule(

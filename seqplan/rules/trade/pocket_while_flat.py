@@ -23,7 +23,6 @@ style, 2015 (zip before side seams).
 """
 
 from collections.abc import Iterator
-from itertools import combinations
 
 from seqplan.base.ids import EntryId, PieceId, RuleSlug
 from seqplan.base.strength import Strength
@@ -31,21 +30,21 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb, ZipMethod
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
-from seqplan.recipes.shape import Shape
 from seqplan.rules.rule import Rule, arc, either, names
-from seqplan.surface.closing import WaysRound
+from seqplan.rules.tubes import Tubes
 from seqplan.surface.glued import Glue
 from seqplan.words.say import say
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
+    tubes = Tubes(c)
     for op in c.acting(Action.STITCH_ON, Action.SET_ZIP, Action.SET_ON):
         last = c.of_entry[op.entry][-1]
         for piece in sorted(_carriers(c, op)):
             lined = _lined_by(c, piece)
             for seam in lined:
                 yield arc(RULE, last, c.main(seam))
-            for seams in _closing(c, piece):
+            for seams in tubes.closing(piece):
                 if set(seams) & set(lined):
                     continue
                 if len(seams) == 1:
@@ -83,52 +82,9 @@ def _is_lining(c: Construction, piece: PieceId, glue: Glue) -> bool:
     return piece in ids and any(c.garment.piece[id_].like == piece for id_ in ids)
 
 
-def _closing(c: Construction, piece: PieceId) -> Iterator[tuple[EntryId, ...]]:
-    """Find the seams that close a piece to a tube: as long as one of them is open, it lies flat.
-
-    Of a seam at the piece only what it sews there counts. One that closes a tube by itself does so
-    together with seams elsewhere, as the side seams do with a centre back seam.
-    """
-    sewn = [shape for shape in c.joins if shape.entry.verb is Verb.SEW]
-    at_piece = {shape.entry.id: _at(shape, piece) for shape in sewn}
-    ours = {id_: shape for id_, shape in at_piece.items() if shape.glues or shape.riders}
-    others = [shape for shape in sewn if shape.entry.id not in ours]
-    ways = WaysRound(c.body(others))
-    seams = {id_: c.body([shape]).glues for id_, shape in ours.items()}
-    alone = [id_ for id_, glues in seams.items() if ways.added_by(glues) > 0]
-    if len(alone) == 1:
-        seam = seams[alone[0]]
-        closes_by_itself = WaysRound(c.body(())).added_by(seam) > 0
-        helping = [] if closes_by_itself else others
-        elsewhere = (o.entry.id for o in helping if _lies_flat(c, seam, others, o))
-        yield (*alone, *sorted(elsewhere))
-    elif alone:
-        # With its shoulders sewn a body lies flat round its neck, with its sides sewn it does not;
-        # which of the two is which, edges do not tell.
-        yield tuple(sorted(alone))
-    for one, other in combinations(sorted(ours.keys() - set(alone)), 2):
-        if ways.added_by((*seams[one], *seams[other])) > 0:
-            yield one, other
-
-
-def _lies_flat(c: Construction, seam: tuple[Glue, ...], others: list[Shape], open_: Shape) -> bool:
-    """Whether a seam closes no tube as long as another one is open."""
-    sewn = WaysRound(c.body(shape for shape in others if shape is not open_))
-    return sewn.added_by(seam) == 0
-
-
-def _at(shape: Shape, piece: PieceId) -> Shape:
-    """A seam as far as it touches a piece."""
-
-    def touching(glues: tuple[Glue, ...]) -> tuple[Glue, ...]:
-        return tuple(g for g in glues if piece in {g.first.piece, g.second.piece})
-
-    return shape._replace(glues=touching(shape.glues), riders=touching(shape.riders))
-
-
 _PLACKETS = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
 
 
 RULE = Rule(
-    RuleSlug("pocket-while-flat"), Strength.SHOULD, _derive, __doc__ or "", numbers=(19, 20, 22, 58)
+    RuleSlug("pocket-while-flat"), Strength.SHOULD, _derive, __doc__ or "", numbers=(18, 19, 20, 58)
 )

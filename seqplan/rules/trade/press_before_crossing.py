@@ -37,5 +37,5 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 
 RULE = Rule(
-    RuleSlug("press-before-crossing"), Strength.SHOULD, _derive, __doc__ or "", numbers=(25,)
+    RuleSlug("press-before-crossing"), Strength.SHOULD, _derive, __doc__ or "", numbers=(25, 56, 65)
 )

@@ -52,5 +52,9 @@ _MAKING_READY = (Action.FINISH, Action.PRESS, Action.TURN, Action.CLOSE_BAND)
 
 
 RULE = Rule(
-    RuleSlug("topstitch-before-crossing"), Strength.SHOULD, _derive, __doc__ or "", numbers=(38, 76)
+    RuleSlug("topstitch-before-crossing"),
+    Strength.SHOULD,
+    _derive,
+    __doc__ or "",
+    numbers=(38, 66, 76),
 )

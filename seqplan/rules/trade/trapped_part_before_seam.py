@@ -47,5 +47,9 @@ def _lies_over(c: Construction, part: Operation) -> bool:
 
 
 RULE = Rule(
-    RuleSlug("trapped-part-before-seam"), Strength.MUST, _derive, __doc__ or "", numbers=(40, 41)
+    RuleSlug("trapped-part-before-seam"),
+    Strength.MUST,
+    _derive,
+    __doc__ or "",
+    numbers=(23, 40, 41, 60),
 )

@@ -30,6 +30,7 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
+from seqplan.rules.parts import pieces_of, rings_of
 from seqplan.rules.rule import Rule, arc, either
 from seqplan.surface.glued import Surface
 from seqplan.words.say import say
@@ -38,21 +39,22 @@ from seqplan.words.say import say
 def _derive(c: Construction) -> Iterator[Reason]:
     for turn in c.acting(Action.TURN):
         base = _joined_before(c, turn) if c.entry(turn).verb is Verb.TURN else set()
-        if not base or not _can_be_turned(c, turn, base):
+        way = _WayOut(c, turn, base)
+        if not base or not way.is_left(base):
             continue
         others = [
             shape.entry.id
             for shape in c.joins
             if shape.entry.id not in base and shape.skins <= turn.pieces
         ]
-        trapping = [id_ for id_ in others if not _can_be_turned(c, turn, base | {id_})]
+        trapping = [id_ for id_ in others if not way.is_left(base | {id_})]
         for seam in trapping:
             yield arc(RULE, turn, c.main(seam))
             for close in c.on_pieces(turn.pieces, Action.CLOSE_GAP):
                 if c.entry(close).closes != seam:
                     yield arc(RULE, c.main(seam), close, key="because-reached-through-gap")
         for one, other in combinations(sorted(set(others) - set(trapping)), 2):
-            if not _can_be_turned(c, turn, base | {one, other}):
+            if not way.is_left(base | {one, other}):
                 because = say("because-turned-before-closed-either", one=one, other=other)
                 bundles = ([(turn, c.main(one))], [(turn, c.main(other))])
                 yield either(RULE, bundles, asker=turn, because=because)
@@ -74,13 +76,22 @@ def _joined_before(c: Construction, turn: Operation) -> set[EntryId]:
     return needed
 
 
-def _can_be_turned(c: Construction, turn: Operation, seams: Iterable[EntryId]) -> bool:
-    """Whether what is sewn by then hangs together like a bag with a way out."""
-    shapes = [c.shapes[id_] for id_ in seams]
-    has_gap = any(shape.entry.gap is not None for shape in shapes)
-    parts = Surface(c.rings, (glue for shape in shapes for glue in shape.glues)).parts
-    ours = [part for part in parts if any(piece in turn.pieces for piece, _ in part.discs)]
-    return all(part.genus == 0 and (part.loops or has_gap) for part in ours)
+class _WayOut:
+    """Tells whether what is sewn by then hangs together like a bag with a way out."""
+
+    def __init__(self, c: Construction, turn: Operation, base: Iterable[EntryId]) -> None:
+        self._c = c
+        self._turned = turn.pieces
+        joined = (pieces_of(c.shapes[id_].glues) for id_ in base)
+        self._rings = rings_of(c, turn.pieces.union(*joined))
+
+    def is_left(self, seams: Iterable[EntryId]) -> bool:
+        shapes = [self._c.shapes[id_] for id_ in seams]
+        has_gap = any(shape.entry.gap is not None for shape in shapes)
+        glues = (glue for shape in shapes for glue in shape.glues)
+        parts = Surface(self._rings, glues).parts
+        ours = [part for part in parts if any(piece in self._turned for piece, _ in part.discs)]
+        return all(part.genus == 0 and (part.loops or has_gap) for part in ours)
 
 
 RULE = Rule(RuleSlug("turned-before-closed"), Strength.MUST, _derive, __doc__ or "", numbers=(35,))

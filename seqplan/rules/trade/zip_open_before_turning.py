@@ -28,8 +28,10 @@ from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
+from seqplan.rules.parts import hanging_together, pieces_of, rings_of
 from seqplan.rules.rule import Rule, arc, either, names
 from seqplan.surface.glued import Glue, Part, Surface
+from seqplan.surface.ring import Rings
 from seqplan.words.say import say
 
 
@@ -52,15 +54,22 @@ def _derive(c: Construction) -> Iterator[Reason]:
 
 def _closing_round(c: Construction, zip_: Operation) -> list[EntryId]:
     """The seams of the outside of which each closes it round the zip, if the others are sewn."""
-    skins = {
+    outside = {
         shape.entry.id: [glue for glue in shape.glues if _is_outside(c, glue)]
         for shape in c.joins
         if shape.entry.id != zip_.entry
     }
-    if not _is_closed(c, zip_, skins, None):
+    together = hanging_together(pieces_of(glues) for glues in outside.values())
+    beside = {segment.piece for segment in zip_.segments}
+    pieces = frozenset(beside).union(*(together.get(id_, ()) for id_ in beside))
+    skins = {id_: glues for id_, glues in outside.items() if glues and pieces_of(glues) <= pieces}
+    rings = rings_of(c, pieces)
+    if not _is_closed(c, zip_, rings, skins):
         return []
     return sorted(
-        id_ for id_, glues in skins.items() if glues and not _is_closed(c, zip_, skins, id_)
+        id_
+        for id_ in skins
+        if not _is_closed(c, zip_, rings, {k: v for k, v in skins.items() if k != id_})
     )
 
 
@@ -70,14 +79,10 @@ def _is_outside(c: Construction, glue: Glue) -> bool:
 
 
 def _is_closed(
-    c: Construction,
-    zip_: Operation,
-    skins: Mapping[EntryId, Sequence[Glue]],
-    unsewn: EntryId | None,
+    c: Construction, zip_: Operation, rings: Rings, skins: Mapping[EntryId, Sequence[Glue]]
 ) -> bool:
     """Whether nothing of the outside is open but the edges in which the zip is set."""
-    glues = (glue for id_, held in skins.items() if id_ != unsewn for glue in held)
-    parts = Surface(c.rings, glues).parts
+    parts = Surface(rings, (glue for held in skins.values() for glue in held)).parts
     beside = [part for part in parts if any(_lies_in(c, s, part) for s in zip_.segments)]
     shell = [part for part in beside if _is_shell(c, part)]
     free = {segment for part in shell for loop in part.loops for segment in loop}
