@@ -23,7 +23,9 @@ def continuous_runs(rule: Rule, c: Construction, verbs: frozenset[Verb]) -> Iter
             continue
         run = c.opening(id_)
         for seam in sorted(demand.always):
-            yield arc(rule, c.closing(seam), run)
+            is_held = c.garment.entry[seam].verb is Verb.HOLD
+            key = "because-held-before-sewn-across" if is_held else ""
+            yield arc(rule, c.closing(seam), run, key=key)
         for links in demand.all_but_one:
             bundles = [_others(c, links, place, id_) for place in range(len(links))]
             if all(bundles):

@@ -10,6 +10,18 @@ SENTENCES: Final[dict[str, str]] = {
     "because-joined-before-sewn-across": (
         "`{after}` runs across the seam that `{before}` sews, so the pieces are joined first."
     ),
+    "because-held-before-sewn-across": (
+        "`{after}` runs on over the layers that `{before}` holds there, so they are held first."
+    ),
+    "because-rolled-after-one": (
+        "`{run}` is sewn round what is rolled up between layers that one of {seams} joins before."
+    ),
+    "because-rolled-after-the-other-seam": (
+        "`{after}` is sewn round what is rolled up between the layers, and `{before}` joins these."
+    ),
+    "because-mouth-topstitched-before-backed": (
+        "`{before}` goes through the front of the pocket only, before `{after}` lays its back there."
+    ),
     "because-all-but-one": (
         "`{run}` runs right round over {seams}: all but one of these are sewn first, and any one"
         " of them may still be open."
