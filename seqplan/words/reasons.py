@@ -20,7 +20,7 @@ SENTENCES: Final[dict[str, str]] = {
         "`{after}` is sewn round what is rolled up between the layers, and `{before}` joins these."
     ),
     "because-mouth-topstitched-before-backed": (
-        "`{before}` goes through the front of the pocket only, before `{after}` lays its back there."
+        "`{before}` goes through the front of the pocket only, and `{after}` lays its back there."
     ),
     "because-all-but-one": (
         "`{run}` runs right round over {seams}: all but one of these are sewn first, and any one"
