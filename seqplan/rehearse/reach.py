@@ -48,7 +48,8 @@ def free_to_be_made(work: Work, op: Operation) -> Iterator[Trouble]:
 
 def not_lying_on_a_face(work: Work, op: Operation) -> Iterator[Trouble]:
     """A pocket has its mouth hemmed before it lies on the garment."""
-    if op.action is not Action.TURN_UP or not all(p in work.caught for p in op.pieces):
+    is_caught = bool(op.pieces) and all(piece in work.caught for piece in op.pieces)
+    if op.action is not Action.TURN_UP or not is_caught:
         return
     first = min((work.caught[p] for p in op.pieces), key=work.done.__getitem__)
     if work.c.op[first].action is Action.STITCH_ON:
