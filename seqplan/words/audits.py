@@ -93,6 +93,8 @@ SENTENCES: Final[dict[str, str]] = {
     "check-nothing-drawn-through-fix": (
         "Draw something through: `{{insert: ..., in: {name}}}`, or close it: `{{close: {name}}}`."
     ),
+    "check-pocket-without-mouth": "`{name}` is stitched on all round: the pocket has no mouth",
+    "check-pocket-without-mouth-fix": "Say which of its edges stays open: `open: {edge}`.",
     "check-gap-not-closed": "the gap of `{name}` is never closed",
     "check-gap-not-closed-fix": "Close it at the end: `{{close: {name}}}`.",
     "check-never-turned": ("sewn right sides together, and never turned right side out: {entries}"),

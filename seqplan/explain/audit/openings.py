@@ -58,6 +58,22 @@ def nothing_drawn_through(ledger: Ledger) -> Found:
             yield told("nothing-drawn-through", entry.path, name=entry.id)
 
 
+def pocket_without_mouth(ledger: Ledger) -> Found:
+    """A patch pocket has a mouth.
+
+    Stays quiet of patches, labels and badges, which are stitched on all round and called so, and of
+    pieces without edges.
+    """
+    for entry in ledger.c.garment.entries:
+        if entry.verb is not Verb.PATCH_POCKET or entry.mouth:
+            continue
+        pieces = [ledger.c.garment.piece[piece] for piece in entry.pieces]
+        names = [edge for piece in pieces for edge in piece.edge_names]
+        if names and not any(word in entry.id for word in ("patch", "badge", "label")):
+            edge = "mouth" if "mouth" in names else names[0]
+            yield told("pocket-without-mouth", entry.path, name=entry.id, edge=edge)
+
+
 def gap_not_closed(ledger: Ledger) -> Found:
     """The gap that a seam leaves is closed in the end.
 
