@@ -79,19 +79,27 @@ class Opened:
 
     def choose(self, selection: Selection) -> tuple[Diagnostic, ...]:
         """Give the findings that are asked for; what keeps the file from being read is always."""
-        found = [*self.loaded.diagnostics, *self.laid_out]
-        if self.construction is None:
-            return place(selection.of(found), self.loaded.where)
-        c = self.construction
-        found += check_leftovers(c, self.loaded.garment)
-        found += check_cautions(c.garment)
-        found += self._waiver_findings(c)
-        is_sound = all(item.severity is not Severity.ERROR for item in found)
+        reading = (*self.loaded.diagnostics, *self.laid_out)
+        blocking = [item for item in reading if item.severity is Severity.ERROR]
+        found = [item for item in reading if item.severity is not Severity.ERROR]
+        if self.construction is not None:
+            found += self._check(self.construction, selection, is_readable=not blocking)
+        return place([*blocking, *selection.of(found)], self.loaded.where)
+
+    def _check(
+        self, c: Construction, selection: Selection, *, is_readable: bool
+    ) -> list[Diagnostic]:
+        """What the check finds in a garment that could be laid out, as far as it could."""
+        found = [
+            *check_leftovers(c, self.loaded.garment),
+            *check_cautions(c.garment),
+            *self._waiver_findings(c),
+        ]
+        is_sound = is_readable and all(item.severity is not Severity.ERROR for item in found)
         found += self._order_findings(c, selection)
         if is_sound and not self._is_order_broken:
             found += self._rehearsal_findings(c)
-        found = selection.of(found)
-        return place(found, self.loaded.where)
+        return found
 
     @cached_property
     def set_aside(self) -> tuple[SetAside, ...]:

@@ -18,6 +18,8 @@ OTHERS: Final[Mapping[RuleSlug, Severity]] = {
     RuleSlug("left-undone"): Severity.WARNING,
     RuleSlug("unused-waiver"): Severity.WARNING,
     RuleSlug("not-looked-at-yet"): Severity.WARNING,
+    RuleSlug("edge-wanted"): Severity.WARNING,
+    RuleSlug("unknown-direction"): Severity.WARNING,
     RuleSlug("listed-twice"): Severity.WARNING,
     RuleSlug("options-alike"): Severity.WARNING,
     RuleSlug("look-alike-names"): Severity.WARNING,

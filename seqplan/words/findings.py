@@ -12,6 +12,8 @@ SENTENCES: Final[dict[str, str]] = {
     "finding-unused-waiver": "A waiver sets something aside.",
     "finding-kept-though-waived": "The written order breaks what a waiver sets aside.",
     "finding-not-looked-at-yet": "Every key is one that the program looks at already.",
+    "finding-edge-wanted": "Where an edge is meant, it is named.",
+    "finding-unknown-direction": "Allowances are pressed towards something that is there.",
     "finding-listed-twice": "Nothing stands twice in a list.",
     "finding-options-alike": "The options of a choice differ.",
     "finding-look-alike-names": "Names differ by more than case and accents.",

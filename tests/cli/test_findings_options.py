@@ -84,7 +84,7 @@ def test_a_name_that_does_not_exist_is_refused_with_the_nearest(broken, option, 
 
 def test_what_keeps_a_file_from_being_read_is_always_shown(tmp_path):
     path = tmp_path / "bad.yaml"
-    path.write_text("garment: Bad\noperations: {a: {do: x, afte: b}}\n")
+    path.write_text("garment: Bad\noperations: {a: {do: x, zzz: b}}\n")
     result = check(path, "--select", "raw-edge")
     assert result.exit_code == 1
     assert slugs(result) == ["unknown-key"]
@@ -103,3 +103,13 @@ def test_the_orders_stay_as_they_are(broken, tmp_path):
 
 def test_shipped_garments_have_no_warnings():
     assert run("check", *GARMENTS, "--strict").exit_code == 0
+
+
+def test_an_error_of_reading_stays_even_where_warnings_bear_its_name(tmp_path):
+    path = tmp_path / "bad.yaml"
+    path.write_text(
+        "garment: Bad\npieces: {bag: {edges: [top, side]}}\noperations: {a: {finish: bag}}\n"
+    )
+    result = check(path, "--ignore", "edge-wanted")
+    assert slugs(result) == ["edge-wanted"]
+    assert result.exit_code == 1

@@ -136,7 +136,7 @@ def logs(tmp_path, monkeypatch):
     broken_skirt(tmp_path)
     impossible(tmp_path)
     (tmp_path / "waived ä.yaml").write_text(WAIVED, encoding="utf-8")
-    (tmp_path / "bad.yaml").write_text("garment: Bad\noperations: {a: {do: x, afte: '{0}'}}\n")
+    (tmp_path / "bad.yaml").write_text("garment: Bad\noperations: {a: {do: x, zzz: '{0}'}}\n")
     (tmp_path / "empty.yaml").write_text("")
     names = ("broken.yaml", "impossible.yaml", "waived ä.yaml", "bad.yaml", "empty.yaml")
 
@@ -249,13 +249,13 @@ def test_what_is_not_asked_for_is_not_there_suppressed_either(tmp_path):
 
 def test_3_30_columns_count_characters_and_the_end_is_past_the_last(logs, tmp_path):
     (tmp_path / "wide.yaml").write_text(
-        "garment: Q\noperations: {\U00020000: {do: x, afte: b}}\n", encoding="utf-8"
+        "garment: Q\noperations: {\U00020000: {do: x, zzz: b}}\n", encoding="utf-8"
     )
     log = logs("wide.yaml")
     assert the_run(log)["columnKind"] == "unicodeCodePoints"
     (result,) = the_run(log)["results"]
     region = result["locations"][0]["physicalLocation"]["region"]
-    assert region == {"startLine": 2, "startColumn": 25, "endLine": 2, "endColumn": 29}
+    assert region == {"startLine": 2, "startColumn": 25, "endLine": 2, "endColumn": 28}
 
 
 def test_3_55_no_repair_is_given_as_an_edit_that_is_not_exact(logs):
