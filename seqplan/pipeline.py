@@ -14,11 +14,15 @@ from typing import TYPE_CHECKING
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId
+from seqplan.base.strength import Strength
+from seqplan.explain.cautions import check_cautions
 from seqplan.explain.leftover import check_leftovers
 from seqplan.explain.said import check_said
+from seqplan.explain.selection import EVERYTHING, Selection
 from seqplan.graph.reason import Reason
 from seqplan.load.document import Loaded, load_file, place
 from seqplan.plan.binding import Binding, bind
+from seqplan.plan.waivers import set_aside
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.expand import construct
 from seqplan.rules.derive import derive
@@ -27,8 +31,8 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from seqplan.explain.chart import Lanes
+    from seqplan.explain.waived import SetAside
     from seqplan.explain.why import Explainer
-    from seqplan.model.garment import Garment
     from seqplan.plan.plan import Planner
 
 
@@ -58,8 +62,10 @@ class Opened:
     @cached_property
     def binding(self) -> Binding:
         """Which reasons bind."""
-        ids = self.construction.ids if self.construction else ()
-        return bind(ids, self.reasons)
+        if self.construction is None:
+            return bind((), ())
+        waived = set_aside(self.construction.garment.waivers, self.reasons)
+        return bind(self.construction.ids, self.reasons, waived)
 
     @property
     def has_order(self) -> bool:
@@ -69,14 +75,43 @@ class Opened:
     @cached_property
     def findings(self) -> tuple[Diagnostic, ...]:
         """Everything that the check finds, in the order of the file."""
-        found = [*self.loaded.diagnostics, *self.laid_out]
+        return self.choose(EVERYTHING)
+
+    def choose(self, selection: Selection) -> tuple[Diagnostic, ...]:
+        """Give the findings that are asked for; what keeps the file from being read is always."""
+        reading = (*self.loaded.diagnostics, *self.laid_out)
+        blocking = [item for item in reading if item.severity is Severity.ERROR]
+        found = [item for item in reading if item.severity is not Severity.ERROR]
         if self.construction is not None:
-            found += check_leftovers(self.construction, self.loaded.garment)
-            found += self._waiver_findings(self.construction.garment)
-            found += self._order_findings(self.construction)
-            if not any(item.severity is Severity.ERROR for item in found):
-                found += self._rehearsal_findings(self.construction)
-        return place(found, self.loaded.where)
+            found += self._check(self.construction, selection, is_readable=not blocking)
+        return place([*blocking, *selection.of(found)], self.loaded.where)
+
+    def _check(
+        self, c: Construction, selection: Selection, *, is_readable: bool
+    ) -> list[Diagnostic]:
+        """What the check finds in a garment that could be laid out, as far as it could."""
+        found = [
+            *check_leftovers(c, self.loaded.garment),
+            *check_cautions(c.garment),
+            *self._waiver_findings(c),
+        ]
+        is_sound = is_readable and all(item.severity is not Severity.ERROR for item in found)
+        found += self._order_findings(c, selection)
+        if is_sound and not self._is_order_broken:
+            found += self._rehearsal_findings(c)
+        return found
+
+    @cached_property
+    def set_aside(self) -> tuple[SetAside, ...]:
+        """The waivers that hold, in the order of the file, with what they keep from the check."""
+        if self.construction is None or not self.construction.garment.waivers:
+            return ()
+        from seqplan.explain.waived import find_set_aside
+
+        return tuple(
+            each._replace(findings=place(each.findings, self.loaded.where))
+            for each in find_set_aside(self.construction, self.reasons)
+        )
 
     @property
     def has_errors(self) -> bool:
@@ -117,12 +152,12 @@ class Opened:
 
         return Explainer(self.garment, self.binding.held)
 
-    def _waiver_findings(self, garment: Garment) -> Iterable[Diagnostic]:
-        if not garment.waivers:
+    def _waiver_findings(self, c: Construction) -> Iterable[Diagnostic]:
+        if not c.garment.waivers:
             return ()
         from seqplan.explain.waived import check_waivers
 
-        return check_waivers(garment)
+        return check_waivers(c, self.reasons)
 
     def _rehearsal_findings(self, c: Construction) -> Iterable[Diagnostic]:
         """Where the written order gets stuck, if no reason tells already."""
@@ -135,17 +170,30 @@ class Opened:
 
         return check_rehearsed(c, found)
 
-    def _order_findings(self, c: Construction) -> Iterable[Diagnostic]:
+    @cached_property
+    def _is_order_broken(self) -> bool:
+        """Whether the written order breaks a must, or no order holds them all."""
+        binding = self.binding
+        if binding.is_written_order_valid or self.construction is None:
+            return False
+        position = {id_: place for place, id_ in enumerate(self.construction.ids)}
+        musts = (reason for reason in binding.held if reason.strength is Strength.MUST)
+        return bool(binding.conflicts) or not all(reason.is_held(position) for reason in musts)
+
+    def _order_findings(self, c: Construction, selection: Selection) -> Iterable[Diagnostic]:
+        """What the written order breaks; of two entries the worst reason that is asked for."""
         said = () if self.binding.conflicts else check_said(c, self.binding.held)
         if self.binding.is_written_order_valid:
             return said
         from seqplan.explain.written import check_binding, check_written
 
         found = (*check_binding(self.binding), *said)
-        if self.binding.conflicts or not check_written(c, self.binding):
+        held = tuple(reason for reason in self.binding.held if selection.takes(reason.rule))
+        chosen = self.binding._replace(held=held)
+        if self.binding.conflicts or not check_written(c, chosen):
             return found
         moved = [EntryId(name) for name in self.planner.repair().moved]
-        return (*found, *check_written(c, self.binding, moved))
+        return (*found, *check_written(c, chosen, moved))
 
 
 def open_garment(path: str | Path, picks: Mapping[str, str] | None = None) -> Opened:

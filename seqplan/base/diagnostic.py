@@ -12,12 +12,14 @@ class Severity(Enum):
 
     ERROR = "error"
     WARNING = "warning"
+    CAUTION = "caution"
+    """Something that can hurt whoever wears the garment; nothing is wrong with the file."""
     HINT = "hint"
 
     @property
     def rank(self) -> int:
-        """0 for an error, 1 for a warning, 2 for a hint."""
-        return ["error", "warning", "hint"].index(self.value)
+        """0 for an error, 1 for a warning, 2 for a caution, 3 for a hint."""
+        return ["error", "warning", "caution", "hint"].index(self.value)
 
 
 class Note(NamedTuple):
@@ -36,7 +38,7 @@ class Diagnostic(NamedTuple):
     slug
         The name of the fault or rule.
     severity
-        Error, warning or hint.
+        Error, warning, caution or hint.
     message
         One sentence without a final period that can stand alone; names in backticks.
     path

@@ -11,19 +11,22 @@ import click
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.errors import SeqplanError
+from seqplan.base.ids import RuleSlug
 from seqplan.cli.options import (
     command,
     dot_option,
     file_argument,
+    findings_options,
     format_option,
     pick_option,
     seconds_option,
 )
 from seqplan.cli.output import write_folder
 from seqplan.cli.progress import SearchProgress, deadline
-from seqplan.cli.report import findings_text
+from seqplan.cli.report import findings_text, status_of
 from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
+from seqplan.explain.selection import Selection
 from seqplan.pipeline import Opened, booklet_page, draw_graph, open_garment
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
@@ -45,10 +48,17 @@ _POLL_SECONDS = 0.3
 )
 @click.option("--watch", is_flag=True, help="Do it again each time the file is saved.")
 @pick_option
+@findings_options
 @seconds_option
 @dot_option
 @format_option
-def make(file: str, watch: bool, **settings: Any) -> None:
+def make(
+    file: str,
+    watch: bool,
+    only: frozenset[RuleSlug],
+    without: frozenset[RuleSlug],
+    **settings: Any,
+) -> None:
     r"""Check a garment and make everything from it.
 
     Into one folder go: what the check found, the order for a booklet, the order with the fewest
@@ -59,7 +69,7 @@ def make(file: str, watch: bool, **settings: Any) -> None:
     Example:
       seqplan make garments/breakwater-skirt.yaml -o out
     """
-    job = _Job(file, **settings)
+    job = _Job(file, Selection(only, without), **settings)
     status = job.run()
     if watch:
         _watch(job)
@@ -71,7 +81,9 @@ class _Job:
     """What is made from which file, and where it goes."""
 
     file: str
+    selection: Selection
     picks: dict[str, str]
+    strict: bool
     output: str
     seconds: float
     program: str | None
@@ -79,19 +91,21 @@ class _Job:
 
     def run(self) -> Status:
         opened = open_garment(self.file, self.picks)
-        files = _contents(opened, self.seconds, self.program)
+        found = opened.choose(self.selection)
+        told = findings_text(opened, found) + "\n"
+        files = {"check.txt": told} | _contents(opened, self.seconds, self.program)
         write_folder(Path(self.output), files)
         if self.form == "json":
             name = opened.loaded.name
-            findings = [diagnostic_data(item, name) for item in opened.findings]
+            findings = [diagnostic_data(item, name) for item in found]
             data = {"folder": self.output, "files": list(files), "findings": findings}
             click.echo(to_json(data), nl=False)
         else:
-            self._tell(opened, tuple(files))
-        return Status.FINDINGS if opened.has_errors else Status.FINE
+            self._tell(told, tuple(files))
+        return status_of(found, strict=self.strict)
 
-    def _tell(self, opened: Opened, files: tuple[str, ...]) -> None:
-        click.echo(findings_text(opened) + "\n")
+    def _tell(self, told: str, files: tuple[str, ...]) -> None:
+        click.echo(told)
         click.echo(say("made-folder", folder=self.output))
         for made in files:
             click.echo("  " + say(_LABELS[made]))
@@ -109,12 +123,12 @@ _LABELS = {
 
 
 def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str]:
-    """Make the text of every file; only the check's where there is nothing to plan."""
-    makers: dict[str, Callable[[], str]] = {"check.txt": lambda: findings_text(opened) + "\n"}
+    """Make the text of every file but the check's; none where there is nothing to plan."""
+    makers: dict[str, Callable[[], str]] = {}
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     if opened.has_order and all(item.severity is not Severity.ERROR for item in blocking):
         c, planner = opened.garment, opened.planner
-        makers |= {
+        makers = {
             "booklet-steps.txt": lambda: list_steps(c, planner.booklet()),
             "batch-steps.txt": lambda: list_steps(
                 c, planner.batch(deadline(seconds), SearchProgress())

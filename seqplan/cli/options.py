@@ -1,11 +1,13 @@
 """Options and arguments that several commands share."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any, TypeVar
 
 import click
 
+from seqplan.base.ids import RuleSlug
 from seqplan.cli.status import EXIT_CODES
+from seqplan.words.say import say
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -46,6 +48,62 @@ pick_option = click.option(
     callback=_read_picks,
     help="Of a garment that offers choices, the one with this option; the first one without.",
 )
+
+
+def _read_slugs(
+    _ctx: click.Context, _param: click.Parameter, values: tuple[str, ...]
+) -> frozenset[RuleSlug]:
+    """Read names of rules and findings, several in one value parted by commas."""
+    slugs = [slug.strip() for value in values for slug in value.split(",") if slug.strip()]
+    if not slugs:
+        return frozenset()
+    # Few name any, so only those wait for the rule book.
+    from seqplan.explain.selection import NAMES
+
+    unknown = [slug for slug in dict.fromkeys(slugs) if slug not in NAMES]
+    if unknown:
+        raise click.BadParameter(" ".join(_not_found(slug, NAMES) for slug in unknown))
+    return frozenset(map(RuleSlug, slugs))
+
+
+def _not_found(slug: str, names: Sequence[str]) -> str:
+    from difflib import get_close_matches
+
+    near = ", ".join(f"`{each}`" for each in get_close_matches(slug, names))
+    hint = say("not-found-near", names=near) if near else say("check-unknown-rule-fix")
+    return f"{say('not-found-finding', name=slug)}. {hint}"
+
+
+def findings_options(command: F) -> F:
+    """Add the options that choose what the check shows and what counts for its exit code.
+
+    They come to the command as ``only``, ``without`` and ``strict``.
+    """
+    for option in (
+        click.option(
+            "--strict", is_flag=True, help="Warnings count for the exit code as errors do."
+        ),
+        click.option(
+            "--ignore",
+            "without",
+            metavar="SLUG",
+            multiple=True,
+            callback=_read_slugs,
+            help="Leave these findings out; they do not count for the exit code either.",
+        ),
+        click.option(
+            "--select",
+            "only",
+            metavar="SLUG",
+            multiple=True,
+            callback=_read_slugs,
+            help="Of rules and findings show only these: names parted by commas, or several times."
+            " What keeps a file from being read is always shown.",
+        ),
+    ):
+        command = option(command)
+    return command
+
 
 seconds_option = click.option(
     "--seconds",

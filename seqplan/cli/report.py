@@ -1,48 +1,46 @@
 """Printing what was found, and stopping where a file cannot be worked with."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 
 import click
 
-from seqplan.base.diagnostic import Severity
+from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
 from seqplan.render.visible import visible
 from seqplan.words.say import say
 
 
-def findings_text(opened: Opened) -> str:
-    """Print every finding of a file and a line that sums them up."""
-    loaded = opened.loaded
+def findings_text(opened: Opened, findings: Sequence[Diagnostic]) -> str:
+    """Print findings of a file, and a line that sums them up."""
+    name = visible(opened.loaded.name)
     waived = _waived(opened)
-    if not opened.findings and opened.construction is not None:
+    if not findings and opened.construction is not None:
         count = len(opened.construction.operations)
         summary = say(
-            "check-summary-clean",
-            name=visible(loaded.name),
-            operations=count,
-            reasons=len(opened.reasons),
+            "check-summary-clean", name=name, operations=count, reasons=len(opened.reasons)
         )
         return "\n".join([summary, *waived])
-    counts = {s: sum(d.severity is s for d in opened.findings) for s in Severity}
-    summary = say(
-        "check-summary",
-        name=visible(loaded.name),
-        errors=counts[Severity.ERROR],
-        warnings=counts[Severity.WARNING],
-        hints=counts[Severity.HINT],
-    )
-    return "\n".join([_excerpts(opened), summary, *waived])
+    counts = {f"{s.value}s": sum(d.severity is s for d in findings) for s in Severity}
+    key = "check-summary-cautions" if counts["cautions"] else "check-summary"
+    summary = say(key, name=name, **counts)
+    return "\n".join([_excerpts(opened, findings), summary, *waived])
+
+
+def status_of(findings: Iterable[Diagnostic], *, strict: bool) -> Status:
+    """Tell with which exit code findings end a command; ``strict`` lets warnings count."""
+    counting = {Severity.ERROR, Severity.WARNING} if strict else {Severity.ERROR}
+    is_bad = any(item.severity in counting for item in findings)
+    return Status.FINDINGS if is_bad else Status.FINE
 
 
 def _waived(opened: Opened) -> tuple[str, ...]:
     """The rules that the author sets aside, a line each."""
-    garment = opened.construction.garment if opened.construction else None
-    if garment is None or not garment.waivers:
+    if not opened.set_aside:
         return ()
     from seqplan.explain.waived import list_waivers
 
-    return list_waivers(garment)
+    return tuple(visible(line) for line in list_waivers(opened.set_aside))
 
 
 def open_for_work(file: str, picks: Mapping[str, str] | None = None) -> Opened:
@@ -55,15 +53,15 @@ def open_for_work(file: str, picks: Mapping[str, str] | None = None) -> Opened:
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     is_blocked = any(item.severity is Severity.ERROR for item in blocking)
     if is_blocked or not opened.has_order:
-        click.echo(_excerpts(opened), err=True)
+        click.echo(_excerpts(opened, opened.findings), err=True)
         click.get_current_context().exit(Status.FINDINGS)
     if opened.has_errors:
         click.echo(say("steps-written-broken", name=visible(file)), err=True)
     return opened
 
 
-def _excerpts(opened: Opened) -> str:
+def _excerpts(opened: Opened, findings: Iterable[Diagnostic]) -> str:
     """Print findings with the lines they speak of."""
     from seqplan.render.excerpt import print_diagnostics
 
-    return print_diagnostics(opened.findings, opened.loaded.name, opened.loaded.text)
+    return print_diagnostics(findings, opened.loaded.name, opened.loaded.text)

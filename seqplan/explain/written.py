@@ -58,6 +58,11 @@ def check_written(
     return (*single, *(_one_for_all(c, early, lates, ranked) for (early, _), lates in many.items()))
 
 
+def _place(c: Construction, late: EntryId) -> Note:
+    """Where the other entry stands."""
+    return Note(say("check-other-place", late=late), c.garment.entry[late].path)
+
+
 def _much_too_early(
     ranked: Mapping[tuple[EntryId, EntryId], Sequence[Reason]],
 ) -> dict[tuple[EntryId, RuleSlug], list[EntryId]]:
@@ -75,7 +80,8 @@ def _one_for_all(
     ranked: Mapping[tuple[EntryId, EntryId], Sequence[Reason]],
 ) -> Diagnostic:
     place = {entry.id: number for number, entry in enumerate(c.garment.entries)}
-    last = max(lates, key=place.__getitem__)
+    in_order = sorted(lates, key=place.__getitem__)
+    last = in_order[-1]
     first = ranked[early, last][0]
     return Diagnostic(
         slug=first.rule,
@@ -83,10 +89,10 @@ def _one_for_all(
         message=say(
             "check-order-many",
             early=early,
-            late=_names(sorted(lates, key=lambda late: place[EntryId(late)])),
+            late=_names(in_order),
         ),
         path=c.garment.entry[early].path,
-        notes=(Note(first.because),),
+        notes=(Note(first.because), *(_place(c, late) for late in in_order)),
         fix=say("check-move-down", early=early, late=last),
     )
 
@@ -191,6 +197,7 @@ def _finding(
     is_folding = entry.verb in FOLDING
     if has(f"otherwise-{first.rule}") and (not is_folding or _flat_would_help(c, early, late)):
         notes.append(Note(say(f"otherwise-{first.rule}", early=early, late=late)))
+    notes.append(_place(c, late))
     move_up = late in moved and early not in moved
     return Diagnostic(
         slug=first.rule,

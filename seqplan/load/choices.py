@@ -3,7 +3,7 @@
 from collections.abc import Container, Mapping
 from typing import NamedTuple
 
-from seqplan.base.ids import EntryId, RuleSlug
+from seqplan.base.ids import OpId, RuleSlug
 from seqplan.load import fields
 from seqplan.load.keys import SEAMS, Section, keys_of
 from seqplan.load.names import (
@@ -163,21 +163,25 @@ def _waiver(node: Node, entries: Names, sink: Sink) -> Waiver | None:
         return None
     found = fields.read_fields(table, keys, sink)
     fields.check_required(found, keys, table, sink)
-    at = fields.names_of(found.get("at"), lambda item: _entry(item, entries, sink), sink)
+    at = fields.names_of(found.get("at"), lambda item: operation(item, entries, sink), sink)
     return Waiver(
         rule=RuleSlug(fields.text(found.get("rule"), sink) or ""),
-        at=tuple(EntryId(name) for name, _ in at),
+        at=tuple(OpId(name) for name, _ in at),
         because=fields.text(found.get("because"), sink) or "",
         path=table.path,
     )
 
 
-def _entry(node: Node, entries: Names, sink: Sink) -> str | None:
+def operation(node: Node, entries: Names, sink: Sink) -> str | None:
+    """Read the name of an entry, or of one operation of it, written ``entry/part``."""
     written = fields.text(node, sink)
     if written is None:
         return None
-    name = clean(written)
+    name, slash, part = (clean(piece) for piece in written.partition("/"))
     if name not in entries:
         report_unknown("unknown-operation", name, node, entries, sink)
-        return None
-    return name
+    elif slash and not part:
+        sink.error("part-without-name", node, entry=quoted(name))
+    else:
+        return f"{name}{slash}{part}"
+    return None

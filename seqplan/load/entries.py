@@ -6,10 +6,10 @@ from typing import Final
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.load import fields, joins, resolve
-from seqplan.load.choices import when
+from seqplan.load.choices import operation, when
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
-from seqplan.load.names import ALL, clean, report_unknown
+from seqplan.load.names import ALL, clean
 from seqplan.load.nodes import ListNode, Node, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import found_instead, quoted
@@ -55,20 +55,12 @@ def _after(entry_id: EntryId, node: Node | None, scope: Scope) -> tuple[OpId, ..
 
 
 def _operation(entry_id: EntryId, node: Node, scope: Scope) -> str | None:
-    """An entry, or one operation of it, written ``entry/part``."""
-    written = fields.text(node, scope.sink)
-    if written is None:
-        return None
-    name, slash, part = (clean(piece) for piece in written.partition("/"))
-    if name not in scope.entries:
-        report_unknown("unknown-operation", name, node, scope.entries, scope.sink)
-    elif name == entry_id:
+    """An entry, or one operation of it, but not of the entry itself."""
+    name = operation(node, scope.entries, scope.sink)
+    if name is not None and name.partition("/")[0] == entry_id:
         scope.sink.error("after-itself", node, entry=quoted(entry_id))
-    elif slash and not part:
-        scope.sink.error("part-without-name", node, entry=quoted(name))
-    else:
-        return f"{name}{slash}{part}"
-    return None
+        return None
+    return name
 
 
 def _on_edges(entry: Entry, found: Fields, scope: Scope) -> Entry:

@@ -301,7 +301,11 @@ KEYS: Final[tuple[Key, ...]] = (
     _SLIT(name="length", takes=Takes.LENGTH, help="How long it is."),
     # A waiver.
     _WAIVER(name="rule", takes=Takes.TEXT, is_required=True, help="The rule that is set aside."),
-    _WAIVER(name="at", takes=Takes.ENTRIES, help="The operations; all of them if left out."),
+    _WAIVER(
+        name="at",
+        takes=Takes.ENTRIES,
+        help="Entries, or operations `entry/part`; all of them if left out.",
+    ),
     _WAIVER(name="because", takes=Takes.TEXT, is_required=True, help="Why."),
     # A notion.
     _NOTION(name="kind", takes=Takes.TEXT, is_required=True, help="What it is: invisible zip."),

@@ -6,7 +6,7 @@ from enum import Enum
 from functools import cached_property
 from typing import NamedTuple
 
-from seqplan.base.ids import EntryId, NotionId, PieceId, RuleSlug
+from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
 from seqplan.base.measure import Length
 from seqplan.base.path import DocPath
 from seqplan.model.entry import Entry
@@ -107,7 +107,7 @@ class Waiver(NamedTuple):
     rule
         The rule's slug.
     at
-        The entries for which it is set aside; all of them if empty.
+        The entries, or single operations of them, for which it is set aside; all if empty.
     because
         The author's reason.
     path
@@ -115,7 +115,7 @@ class Waiver(NamedTuple):
     """
 
     rule: RuleSlug
-    at: tuple[EntryId, ...]
+    at: tuple[OpId, ...]
     because: str
     path: DocPath = ()
 

@@ -216,7 +216,7 @@ def _without(entry: Entry, gone: _Gone) -> Entry:
 def _waivers(waivers: Iterable[Waiver], gone: _Gone) -> Iterator[Waiver]:
     """Waivers for what is there; one for nothing at all would else hold everywhere."""
     for waiver in waivers:
-        at = tuple(entry for entry in waiver.at if entry not in gone.entries)
+        at = tuple(op for op in waiver.at if op.partition("/")[0] not in gone.entries)
         if at or not waiver.at:
             yield waiver._replace(at=at)
 

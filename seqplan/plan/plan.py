@@ -79,6 +79,8 @@ class Plan:
         The entries that a repair moved; operations where an entry had to be torn apart.
     given_up
         The shoulds that could not be had.
+    waived
+        The reasons that the author sets aside.
     """
 
     purpose: Purpose
@@ -91,6 +93,7 @@ class Plan:
     proof: Proof = Proof.FEASIBLE
     moved: tuple[str, ...] = ()
     given_up: tuple[Reason, ...] = ()
+    waived: tuple[Reason, ...] = ()
 
 
 class NoPlanError(ValueError):
@@ -186,6 +189,7 @@ class Planner:
             proof=proof,
             moved=moved,
             given_up=self._binding.given_up,
+            waived=self._binding.waived,
         )
 
     def _unit_groups(self, steps: list[Step]) -> tuple[Group, ...]:

@@ -2,6 +2,7 @@
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
+from seqplan.base.path import DocPath
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Operation, Setup
@@ -58,21 +59,27 @@ class _Expander:
         return [self._operation(entry, shape, ingredient) for ingredient in recipe]
 
     def check_references(self, operations: tuple[Operation, ...]) -> None:
-        """Report every ``after:`` that names a part which no recipe has."""
-        known = {op.id for op in operations}
-        for entry in self._garment.entries:
-            for reference in entry.after:
-                name, _, part = reference.partition("/")
-                if reference not in known:
-                    target = EntryId(name)
-                    self._report("unknown-part", entry, target, part, ("after",))
+        """Report every ``after:`` and waiver that names a part which no recipe has."""
+        named = [
+            *(
+                (ref, (*entry.path, "after"))
+                for entry in self._garment.entries
+                for ref in entry.after
+            ),
+            *((ref, (*waiver.path, "at")) for waiver in self._garment.waivers for ref in waiver.at),
+        ]
+        known = {op.id for op in operations} | self._garment.entry.keys()
+        for reference, path in named:
+            name, _, part = reference.partition("/")
+            if reference not in known:
+                self._report("unknown-part", EntryId(name), part, path)
 
     def _recipe(self, entry: Entry) -> Recipe:
         recipe = recipe_for(entry, self._garment)
         parts = {ingredient.part for ingredient in recipe}
         for part in entry.without:
             if part not in parts or part == MAIN:
-                self._report("unknown-part", entry, entry.id, part, ("without",))
+                self._report("unknown-part", entry.id, part, (*entry.path, "without"))
         return tuple(
             ingredient
             for ingredient in recipe
@@ -148,9 +155,7 @@ class _Expander:
             foot = STANDARD_FOOT
         return Setup(station, foot)
 
-    def _report(
-        self, slug: str, entry: Entry, target: EntryId, part: str, key: tuple[str, ...]
-    ) -> None:
+    def _report(self, slug: str, target: EntryId, part: str, path: DocPath) -> None:
         recipe = recipe_for(self._cloth.shapes[target].entry, self._garment)
         parts = ", ".join(f"`{i.part}`" for i in recipe if i.part != MAIN)
         self.problems.append(
@@ -158,7 +163,7 @@ class _Expander:
                 slug=RuleSlug(slug),
                 severity=Severity.ERROR,
                 message=say(f"shape-{slug}", entry=target, part=part),
-                path=(*entry.path, *key),
+                path=path,
                 fix=say(f"shape-{slug}-fix", parts=parts) if parts else None,
             )
         )

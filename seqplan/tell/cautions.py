@@ -1,11 +1,15 @@
-"""Cautions where something can hurt: by the stations used, and for who wears it.
+"""Cautions where something can hurt: by what the operations use, and for who wears it.
 
 They name what is usual and defer to local rules and to the makers' manuals. Sources: safety
-guidelines of sewing classes; HSE, sewing machines (overlock knives and guards); for children CPSC,
-"Drawstrings in Children's Upper Outerwear", EN 14682 as told by Tukes, 16 CFR 1501 on small parts.
+guidelines of sewing classes; HSE, sewing machines (overlock guards); National Safety Council and
+quilters' guides on rotary cutters; for children the sources that `explain.cautions` names. Of the
+knife of an overlocker, of hot adhesive and of magnets: common practice.
 """
 
-from seqplan.model.garment import Notion, Wearer
+from collections.abc import Iterator
+
+from seqplan.explain.cautions import find_cords, is_small_part, is_zip
+from seqplan.model.garment import Wearer
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Titled
@@ -13,42 +17,49 @@ from seqplan.tell.names import listing, readable
 from seqplan.tell.needs import stations_used
 from seqplan.words.say import has, say
 
-_SMALL = ("button", "hook", "snap", "bead", "toggle", "stud", "bell", "pompom", "eyelet")
-_CORDS = ("cord", "drawstring", "ribbon", "lace", "tie")
+_OF_ACTIONS = {
+    "fusing": (Action.FUSE,),
+    "washing": (Action.PRETREAT,),
+    "slashing": (Action.SLASH,),
+    "ripper": (Action.BUTTONHOLE, Action.REMOVE_BASTING),
+}
+_SET_WITH_TOOL = ("eyelet", "grommet", "rivet", "stud")
 
 
 def tell_cautions(c: Construction) -> tuple[Titled, ...]:
     """List what to take care of, whoever wears it first."""
-    keys = [s.id for s in stations_used(c) if has(f"caution-{s.id}")]
+    return (*_for_wearer(c), *(_caution(key) for key in _general(c)))
+
+
+def _general(c: Construction) -> Iterator[str]:
+    """What the tools and machines of this garment want, cutting first."""
     if c.garment.pieces:
-        keys = ["cutting", "pins", *keys]
-    if c.acting(Action.SLASH):
-        keys.append("slashing")
-    if c.acting(Action.BUTTONHOLE):
-        keys.append("ripper")
-    general = tuple(_caution(key) for key in keys)
-    return (*_for_wearer(c), *general)
+        yield "cutting"
+        yield "pins"
+    for station in stations_used(c):
+        if has(f"caution-{station.id}"):
+            yield station.id
+    yield from (key for key, actions in _OF_ACTIONS.items() if c.acting(*actions))
+    if any(word in notion.kind for notion in c.garment.notions for word in _SET_WITH_TOOL):
+        yield "setting"
 
 
-def _for_wearer(c: Construction) -> list[Titled]:
-    wearer = c.garment.wearer
-    cords = [notion for notion in c.garment.notions if _is_any(notion, _CORDS)]
+def _for_wearer(c: Construction) -> Iterator[Titled]:
+    """Cords and small parts for a child; cords, too, where nobody says who will use it."""
+    wearer, cords = c.garment.wearer, find_cords(c.garment)
     if wearer is None and cords:
-        return [_caution("maybe-child")]
+        yield _caution("maybe-child")
     if wearer is not Wearer.CHILD:
-        return []
-    found = [_caution("child")]
+        return
+    yield _caution("child")
     if cords:
-        found.append(_caution("child-cord"))
-    small = dict.fromkeys(readable(n.kind) for n in c.garment.notions if _is_any(n, _SMALL))
+        yield _caution("child-cord")
+    notions = c.garment.notions
+    small = [readable(notion.kind) for notion in notions if is_small_part(notion)]
+    if any(is_zip(notion) for notion in notions):
+        small.append(say("caution-zip-pull"))
     if small:
-        found.append(_caution("child-small", parts=listing(small)))
-    return found
-
-
-def _is_any(notion: Notion, words: tuple[str, ...]) -> bool:
-    kind = f"{notion.kind} {notion.id}".casefold()
-    return any(word in kind.replace("-", " ").split() or word + "s" in kind for word in words)
+        yield _caution("child-small", parts=listing(dict.fromkeys(small)))
 
 
 def _caution(key: str, **values: str) -> Titled:

@@ -1,15 +1,17 @@
 """Make a sheet: everything that a stranger needs to sew a garment from paper."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from itertools import groupby
 
-from seqplan.base.ids import EntryId, OpId, PieceId
+from seqplan.base.ids import OpId, PieceId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
 from seqplan.model.station import STANDARD_FOOT
 from seqplan.plan.plan import Group, Plan, Purpose, Step
+from seqplan.plan.waivers import is_named
 from seqplan.recipes.construction import Construction
+from seqplan.rules.book import RULE
 from seqplan.tell import usual
 from seqplan.tell.cautions import tell_cautions
 from seqplan.tell.content import Sheet, SheetGroup, SheetStep, StationKey
@@ -80,7 +82,7 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         variant=tuple(_variant(c)),
         sizes=garment.sizes,
         measures=tell_sizes(c),
-        notes=tuple(_waived(c, None)),
+        notes=tuple(_waived(c, plan)),
     )
 
 
@@ -95,6 +97,7 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
             terms = tuple(t for t in terms_in(_texts(sentences)) if t not in known)
             note = c.garment.entry[step.entry].note
             is_continued = step.entry in seen
+            names = _names_in(step, is_continued=is_continued)
             found.append(
                 SheetStep(
                     number=step.number,
@@ -103,7 +106,7 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
                     sentences=sentences,
                     terms=terms,
                     note=as_sentence(note) if note and not is_continued else None,
-                    waived=() if is_continued else tuple(_waived(c, step.entry)),
+                    waived=tuple(_waived(c, plan, names)),
                     picture=None if is_continued else _line(c.garment.entry[step.entry].picture),
                 )
             )
@@ -123,11 +126,21 @@ def _variant(c: Construction) -> Iterator[str]:
         yield say("sheet-variant", others=listing(others), **values)
 
 
-def _waived(c: Construction, entry: EntryId | None) -> Iterator[str]:
-    """Why the designer sets a rule aside: for an entry, or everywhere."""
+def _waived(c: Construction, plan: Plan, names: Collection[str] | None = None) -> Iterator[str]:
+    """Why the designer sets a rule aside: at what bears one of the names, or everywhere."""
     for waiver in c.garment.waivers:
-        if entry in waiver.at or (entry is None and not waiver.at):
-            yield say("sheet-waived", because=as_clause(waiver.because))
+        is_here = not waiver.at if names is None else not set(waiver.at).isdisjoint(names)
+        if is_here and any(is_named(waiver, reason) for reason in plan.waived):
+            rule = as_clause(RULE[waiver.rule].headline)
+            key = "sheet-waived-everywhere" if names is None else "sheet-waived"
+            usual = rule[:1].lower() + rule[1:]
+            yield say(key, usual=usual, because=as_clause(waiver.because))
+
+
+def _names_in(step: Step, *, is_continued: bool) -> set[str]:
+    """What a waiver may call a step: its operations, and its entry where that begins."""
+    parts: set[str] = {op.id for op in step.operations if op.part}
+    return parts if is_continued else parts | {step.entry}
 
 
 def _headed(c: Construction, plan: Plan) -> Iterator[tuple[str, list[Step]]]:

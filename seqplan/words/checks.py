@@ -8,6 +8,7 @@ SENTENCES: Final[dict[str, str]] = {
     "or-between-bundles": ", or ",
     "check-order": "`{early}` comes before `{late}`",
     "check-order-many": "`{early}` comes before {late}",
+    "check-other-place": "`{late}` stands here.",
     "check-move-down": "Move `{early}` below `{late}`.",
     "check-move-up": "Move `{late}` above `{early}`.",
     "otherwise-crossing-seams-before-hem": (
@@ -52,6 +53,24 @@ SENTENCES: Final[dict[str, str]] = {
     "check-unknown-rule": "no rule is called `{rule}`",
     "check-unknown-rule-near": "Did you mean {names}?",
     "check-unknown-rule-fix": "`seqplan rules` lists them all.",
+    "check-cannot-be-waived": "`{rule}` cannot be set aside: it is a must",
+    "check-cannot-be-waived-why": (
+        "The other way is impossible or ruins the cloth, whatever the reason; only good practice,"
+        " a should, can be set aside."
+    ),
+    "check-cannot-be-waived-fix": (
+        "Take the waiver out, and change the order, or name another method in the operation."
+    ),
+    "check-unused-waiver": "nothing to set aside: `{rule}` asks nothing of {at}",
+    "check-unused-waiver-anywhere": "nothing to set aside: `{rule}` asks nothing of this garment",
+    "check-unused-waiver-fix": "Take the waiver out.",
+    "check-unused-waiver-elsewhere": (
+        "Take it out, or name other operations: `{rule}` speaks of {names} here."
+    ),
+    "check-kept-though-waived": "the written order keeps `{rule}`, though you set it aside",
+    "check-kept-though-waived-fix": (
+        "Take the waiver out, unless other orders than the written one shall be free of the rule."
+    ),
     "check-waived": "You set `{rule}` aside at {at}: {because}.",
     "check-waived-everywhere": "You set `{rule}` aside everywhere: {because}.",
     "check-free-word": "one operation is told in free words",
@@ -59,6 +78,37 @@ SENTENCES: Final[dict[str, str]] = {
     "check-free-words-why": (
         "The program keeps them in order by `after:`, `makes:` and `uses:`, but cannot tell what"
         " they do to the cloth."
+    ),
+    "check-cord-at-neck": "the cord or tie `{name}` is at the neck or hood, and a child wears it",
+    "check-cord-at-neck-source": (
+        "It can catch and strangle. EN 14682 (Europe) has no cords at hood or neck for children up"
+        " to seven, and no free ends there up to fourteen; CPSC and ASTM F1816 (United States) have"
+        " none there in outerwear of sizes 2T to 12."
+    ),
+    "check-cord-at-neck-fix": (
+        "Do without `{name}`: use elastic, or a fastening that lets go when it is pulled."
+    ),
+    "check-free-cord-ends": "the cord or tie `{name}` has free ends, and a child wears it",
+    "check-free-cord-ends-source": (
+        "Long ends catch in doors, playground equipment and wheels. EN 14682 (Europe) limits them;"
+        " ASTM F1816 (United States) has at most 3 in (7.5 cm) hanging out at waist and hem, no"
+        " knots or toggles at the ends, and the cord tacked to its channel."
+    ),
+    "check-free-cord-ends-fix": (
+        "Keep the ends of `{name}` short, tack it in the middle of its channel, or use elastic."
+    ),
+    "check-small-part": "`{name}` may be small enough to swallow, and a child wears it",
+    "check-small-part-zip": "the pull of `{name}` may come off, and a child wears it",
+    "check-small-part-source": (
+        "What comes off and fits into the cylinder of 16 CFR 1501 (United States; 1.25 in, 32 mm,"
+        " wide) can choke a child under three. That text exempts the buttons of clothes; they have"
+        " to hold all the same."
+    ),
+    "check-small-part-fix": (
+        "For a small child leave `{name}` out, or fasten it so that a hard pull does not loosen it."
+    ),
+    "check-caution-rules": (
+        "This is a usual caution; the rules of the country where it is worn decide."
     ),
     "left-out-pieces": "{entry} needs the piece {name}, which {pick} leaves out",
     "left-out-notions": "{entry} needs the notion {name}, which {pick} leaves out",

@@ -55,6 +55,9 @@ SENTENCES: Final[dict[str, str]] = {
     "rules-need": "It follows from what the operations make.",
     "check-summary-clean": "{name}: {operations} operations, {reasons} reasons, nothing to mend",
     "check-summary": "{name}: errors {errors}, warnings {warnings}, hints {hints}",
+    "check-summary-cautions": (
+        "{name}: errors {errors}, warnings {warnings}, cautions {cautions}, hints {hints}"
+    ),
     "made-folder": "Wrote to {folder}:",
     "made-check": "check.txt           what the check found",
     "made-booklet-steps": "booklet-steps.txt   the order for a booklet",
@@ -66,6 +69,7 @@ SENTENCES: Final[dict[str, str]] = {
     "searching": "Searching: best so far {best} changes, at least {bound}",
     "not-found-name": "the garment has no operation `{name}`",
     "not-found-near": "Did you mean {names}?",
+    "not-found-finding": "no rule or finding is called `{name}`",
     "not-found-rule": "there is no rule `{name}`",
     "no-order-exists": "No order exists; `seqplan check {name}` says why.",
 }

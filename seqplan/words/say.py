@@ -21,6 +21,7 @@ CATALOGUES = (
     "steps",
     "editor",
     "starter",
+    "findings",
 )
 """The modules that hold sentences, in the order in which they are searched."""
 

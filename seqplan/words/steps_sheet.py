@@ -17,7 +17,12 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-size-column": "Size",
     "sheet-size-table": "By size",
     "sheet-size-length": "{kind}, length",
-    "sheet-waived": "Here the usual order is not kept, on purpose: {because}.",
+    "sheet-waived": (
+        "For this step a usual rule is set aside on purpose ({usual}). The reason: {because}."
+    ),
+    "sheet-waived-everywhere": (
+        "For this garment a usual rule is set aside on purpose ({usual}). The reason: {because}."
+    ),
     "sheet-picture-own": "Place for the designer's picture",
     "sheet-steps-label": "Steps",
     "sheet-operations-label": "Things to tick",

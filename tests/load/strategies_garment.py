@@ -626,7 +626,7 @@ def waivers(draw: st.DrawFn, ids: list[str]) -> tuple[Waiver, ...]:
     return tuple(
         Waiver(
             RuleSlug(rule),
-            tuple(EntryId(name) for name in draw(_some(ids))),
+            tuple(OpId(name) for name in draw(_some([*ids, *(f"{name}/press" for name in ids)]))),
             draw(texts()),
             ("waive", place),
         )

@@ -90,7 +90,11 @@ def test_a_notion_has_a_length_for_each_size() -> None:
 
 @pytest.mark.parametrize("brackets", ["[{}]", "{}"])
 def test_a_rule_is_waived_for_some_operations_or_for_all(brackets: str) -> None:
-    line = "{rule: a-rule, at: [look, channel], because: it has to}"
+    line = "{rule: a-rule, at: [look, channel / turn-up], because: it has to}"
     (waiver,) = _garment(top=f"waive: {brackets.format(line)}").waivers
-    assert (waiver.rule, waiver.at, waiver.because) == ("a-rule", ("look", "channel"), "it has to")
+    assert (waiver.rule, waiver.at, waiver.because) == (
+        "a-rule",
+        ("look", "channel/turn-up"),
+        "it has to",
+    )
     assert _garment(top="waive: [{rule: a-rule, because: so}]").waivers[0].at == ()

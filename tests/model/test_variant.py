@@ -60,8 +60,8 @@ _GARMENT = Garment(
         ),
     ),
     waivers=(
-        Waiver(RuleSlug("one"), (EntryId("bag"), EntryId("side")), "so"),
-        Waiver(RuleSlug("two"), (EntryId("bag"),), "so"),
+        Waiver(RuleSlug("one"), (OpId("bag/press"), OpId("side")), "so"),
+        Waiver(RuleSlug("two"), (OpId("bag"),), "so"),
         Waiver(RuleSlug("three"), (), "so"),
     ),
 )

@@ -28,7 +28,7 @@ def garments(draw: st.DrawFn) -> Garment:
     named = {entry.into for entry in entries} | {entry.to_name for entry in entries}
     keep = [e for e in entries if e.id in named or e.verb is Verb.SEW or draw(st.integers(0, 4))]
     names = [entry.id for entry in keep]
-    for _ in range(draw(st.integers(0, 3))):
+    for _ in range(draw(st.integers(0, 3)) if keep else 0):
         place = draw(st.integers(0, len(keep) - 1))
         others = [name for name in names if name != keep[place].id]
         if others:

@@ -9,6 +9,7 @@ from seqplan.load.document import load_file
 from seqplan.model.variant import choose
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
+from seqplan.plan.waivers import set_aside
 from seqplan.recipes.expand import construct
 from seqplan.render.handout.page import booklet_html
 from seqplan.rules.derive import derive
@@ -82,7 +83,9 @@ def garment(name, **picks):
 @cache
 def made(name, bottom="boxed"):
     c = garment(name, bottom=bottom)
-    return make_sheet(c, Planner(c, bind(c.ids, derive(c))).booklet())
+    reasons = derive(c)
+    waived = set_aside(c.garment.waivers, reasons)
+    return make_sheet(c, Planner(c, bind(c.ids, reasons, waived)).booklet())
 
 
 def steps(sheet):
@@ -120,7 +123,8 @@ def test_what_differs_from_size_to_size_is_a_table():
 def test_why_a_rule_is_set_aside_stands_in_the_step():
     step = steps(made("spyglass-pouch"))["outer-round"]
     (why,) = step.waived
-    assert why.startswith("Here the usual order is not kept, on purpose: the cloth is waxed")
+    assert why.startswith("For this step a usual rule is set aside on purpose (a seam is")
+    assert why.endswith("The reason: the waxed cloth shows a second row of holes.")
 
 
 def test_a_picture_has_its_place_and_caption():
@@ -134,7 +138,11 @@ def test_a_picture_has_its_place_and_caption():
 
 def test_what_the_page_says_of_choices_sizes_and_waivers():
     page = booklet_html(made("spyglass-pouch"))
-    for text in ("This booklet is for", "Sizes: small, large", "Here the usual order is not kept"):
+    for text in (
+        "This booklet is for",
+        "Sizes: small, large",
+        "a usual rule is set aside on purpose",
+    ):
         assert text in page
     assert "This booklet is for" not in booklet_html(made("tiller-cuff"))
 

@@ -150,6 +150,40 @@ def test_cautions_follow_the_stations_that_are_used():
         assert "come first" in sheet(name).caution_intro
 
 
+USED = {
+    "Fusing": "operations: {it: {fuse: bag, with: shell}}",
+    "Washing cloth": "operations: {it: {pretreat: shell}}",
+    "Iron": "operations: {it: {hem: bag.top, depth: 2}}",
+    "Overlocker": "operations: {it: {finish: bag.top}}",
+    "Hand needles": "operations: {it: {hem: bag.top, depth: 2, by: hand}}",
+    "Cutting into a piece": "operations: {it: {slash: bag.top}}",
+    "Seam ripper": "operations: {it: {buttonhole: bag.top}}",
+    "Eyelets, rivets and studs": "notions: {s: {kind: eyelet}}\n"
+    "operations: {it: {attach: s, at: bag}}",
+}
+BAG = """
+wearer: adult
+fabrics: {shell: {kind: woven}}
+pieces: {bag: {of: shell, cut: 1, edges: [top, side, foot, side]}}
+"""
+
+
+@pytest.mark.parametrize("title", USED)
+def test_a_caution_stands_where_the_garment_needs_it_and_only_there(title):
+    assert title in titles(sheet_of(BAG + USED[title]))
+    assert title not in titles(sheet_of(BAG + "operations: {it: {baste: bag.side}}"))
+
+
+def test_free_words_alone_want_no_cautions_of_cutting_and_pinning():
+    assert titles(sheet_of("operations: {one: {do: Fold the paper}}")) == []
+
+
+def test_the_zip_of_a_childs_garment_has_a_pull_that_may_come_off():
+    made = sheet("dress")
+    (small,) = [caution for caution in made.cautions if caution.title == "Small parts"]
+    assert "button and the pull of a zip" in small.lines[0]
+
+
 def test_cords_and_small_parts_are_cautioned_against_for_children():
     made = sheet_of(CORD % "wearer: child")
     assert titles(made)[:3] == ["Made for a child", "Cords on children's clothes", "Small parts"]

@@ -2,6 +2,7 @@
 
 from seqplan.base.diagnostic import Diagnostic
 from seqplan.base.path import Span, format_path
+from seqplan.explain.waived import SetAside
 from seqplan.render.machine.document import Data
 
 
@@ -16,6 +17,17 @@ def diagnostic_data(item: Diagnostic, name: str) -> Data:
         "place": _span(item.span),
         "notes": [{"message": note.message, "place": _span(note.span)} for note in item.notes],
         "fix": item.fix,
+    }
+
+
+def set_aside_data(aside: SetAside, name: str) -> Data:
+    """Give a waiver that holds: rule, operations, reason, and what is not reported for it."""
+    waiver, findings = aside
+    return {
+        "rule": waiver.rule,
+        "at": list(waiver.at),
+        "because": waiver.because,
+        "findings": [diagnostic_data(item, name) for item in findings],
     }
 
 

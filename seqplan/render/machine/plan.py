@@ -18,6 +18,7 @@ def plan_data(plan: Plan) -> Data:
         "proof": plan.proof.value,
         "moved": list(plan.moved),
         "given_up": [reason_data(reason) for reason in plan.given_up],
+        "waived": [reason_data(reason) for reason in plan.waived],
     }
 
 
