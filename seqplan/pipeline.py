@@ -72,6 +72,19 @@ class Opened:
         """Whether there is a garment, and an order for it."""
         return self.construction is not None and not self.binding.conflicts
 
+    @property
+    def can_be_sewn(self) -> bool:
+        """Whether there is an order that the cloth allows, too."""
+        if not self.has_order:
+            return False
+        from seqplan.plan.plan import NoPlanError
+
+        try:
+            self.planner.booklet()
+        except NoPlanError:
+            return False
+        return True
+
     @cached_property
     def findings(self) -> tuple[Diagnostic, ...]:
         """Everything that the check finds, in the order of the file."""
@@ -192,8 +205,16 @@ class Opened:
         chosen = self.binding._replace(held=held)
         if self.binding.conflicts or not check_written(c, chosen):
             return found
-        moved = [EntryId(name) for name in self.planner.repair().moved]
-        return (*found, *check_written(c, chosen, moved))
+        return (*found, *check_written(c, chosen, self._moved()))
+
+    def _moved(self) -> list[EntryId]:
+        """What the smallest repair moves; nothing where no order can be sewn at all."""
+        from seqplan.plan.plan import NoPlanError
+
+        try:
+            return [EntryId(name) for name in self.planner.repair().moved]
+        except NoPlanError:
+            return []
 
 
 def open_garment(path: str | Path, picks: Mapping[str, str] | None = None) -> Opened:

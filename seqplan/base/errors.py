@@ -2,7 +2,12 @@
 
 
 class SeqplanError(Exception):
-    """The base of all errors that the program raises on purpose."""
+    """The base of all errors that the program raises on purpose.
+
+    ``is_finding`` tells what is wrong with the garment from what is wrong with files and tools.
+    """
+
+    is_finding = False
 
 
 class _NamedError(SeqplanError):

@@ -46,7 +46,7 @@ class _Commands(click.Group):
             return super().invoke(ctx)
         except SeqplanError as error:
             click.echo(f"seqplan: {visible(str(error))}", err=True)
-            ctx.exit(Status.UNREADABLE)
+            ctx.exit(Status.FINDINGS if error.is_finding else Status.UNREADABLE)
 
 
 @click.group(

@@ -126,7 +126,7 @@ def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, 
     """Make the text of every file but the check's; none where there is nothing to plan."""
     makers: dict[str, Callable[[], str]] = {}
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
-    if opened.has_order and all(item.severity is not Severity.ERROR for item in blocking):
+    if opened.can_be_sewn and all(item.severity is not Severity.ERROR for item in blocking):
         c, planner = opened.garment, opened.planner
         makers = {
             "booklet-steps.txt": lambda: list_steps(c, planner.booklet()),

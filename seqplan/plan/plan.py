@@ -1,10 +1,11 @@
 """Orders for a purpose, grouped into what a person reads: visits or units, and steps."""
 
-from collections.abc import Hashable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from itertools import groupby
 
+from seqplan.base.errors import SeqplanError
 from seqplan.base.ids import EntryId, OpId, PieceId
 from seqplan.graph.reason import Reason
 from seqplan.model.operation import Operation, Setup
@@ -15,10 +16,13 @@ from seqplan.order.limits import Limit, no_limit
 from seqplan.order.observer import Observer
 from seqplan.order.repair import fewest_moves
 from seqplan.order.result import Proof
-from seqplan.plan.binding import Binding
+from seqplan.plan.binding import Binding, bind
+from seqplan.plan.lessons import lesson
 from seqplan.plan.unit import Unit, find_units
 from seqplan.plan.whole_entries import between_entries
 from seqplan.recipes.construction import Construction
+from seqplan.rehearse.walk import rehearse
+from seqplan.words.say import say
 
 
 class Purpose(Enum):
@@ -96,12 +100,20 @@ class Plan:
     waived: tuple[Reason, ...] = ()
 
 
-class NoPlanError(ValueError):
-    """The reasons admit no order; ``binding`` says why."""
+class NoPlanError(SeqplanError):
+    """The reasons, or the cloth itself, admit no order; ``binding`` says why."""
+
+    is_finding = True
 
     def __init__(self, binding: Binding) -> None:
-        super().__init__("the reasons admit no order")
+        super().__init__(binding)
         self.binding = binding
+
+    def __str__(self) -> str:
+        because = (
+            reason.because for conflict in self.binding.conflicts[:1] for reason in conflict.reasons
+        )
+        return " ".join((say("plan-none"), *dict.fromkeys(because)))
 
 
 class Planner:
@@ -125,6 +137,8 @@ class Planner:
             raise NoPlanError(binding)
         self._c = c
         self._binding = binding
+        self._held = binding.held
+        self._given_up = binding.given_up
         self._units = find_units(c, binding.held)
         self._setups: Mapping[OpId, Hashable] = {op.id: op.setup for op in c.operations}
 
@@ -132,20 +146,30 @@ class Planner:
         """Unit by unit, near the author's order."""
         entries = {op.id: op.entry for op in self._c.operations}
         units = {id_: frozenset[str](unit) for id_, unit in self._units.items()}
-        order = booklet_order(
-            self._c.ids, self._binding.held, units, entries, preferred=self._binding.preferred
-        )
-        return self._plan(Purpose.BOOKLET, order)
+
+        def find() -> Plan:
+            order = booklet_order(
+                self._c.ids, self._held, units, entries, preferred=self._binding.preferred
+            )
+            return self._plan(Purpose.BOOKLET, order)
+
+        return self._rehearsed(find)
 
     def batch(self, limit: Limit = no_limit, observer: Observer | None = None) -> Plan:
         """The fewest changes of set-up, proven unless the limit stops the search."""
-        result = fewest_changes(
-            self._c.ids, self._binding.held, self._setups, limit=limit, observer=observer
-        )
-        order = result.order
-        if order is None:
-            order = self.repair().order
-        return self._plan(Purpose.BATCH, order, lower_bound=result.lower_bound, proof=result.proof)
+
+        def find() -> Plan:
+            result = fewest_changes(
+                self._c.ids, self._held, self._setups, limit=limit, observer=observer
+            )
+            order = result.order
+            if order is None:
+                order = self.repair().order
+            return self._plan(
+                Purpose.BATCH, order, lower_bound=result.lower_bound, proof=result.proof
+            )
+
+        return self._rehearsed(find)
 
     def repair(self, limit: Limit = no_limit) -> Plan:
         """The author's order with the fewest entries moved.
@@ -153,14 +177,37 @@ class Planner:
         Entries are kept whole, as their author would move them. Where no order keeps them whole,
         the fewest single operations are moved.
         """
+        return self._rehearsed(lambda: self._repair(limit))
+
+    def _rehearsed(self, find: Callable[[], Plan]) -> Plan:
+        """Find an order, walk it, and learn from where it gets stuck, until it does not.
+
+        What is learnt holds for later orders too.
+        """
+        while True:
+            plan = find()
+            learnt = lesson(self._c, rehearse(self._c, plan.order))
+            if learnt is None or learnt in self._held:
+                return plan
+            self._hold((*self._held, learnt))
+
+    def _hold(self, reasons: tuple[Reason, ...]) -> None:
+        """Hold further reasons; good practice that cannot be had with them is given up."""
+        binding = bind(self._c.ids, reasons)
+        if binding.conflicts:
+            raise NoPlanError(binding)
+        self._held = binding.held
+        self._given_up = (*self._given_up, *binding.given_up)
+
+    def _repair(self, limit: Limit) -> Plan:
         entries = tuple(OpId(id_) for id_ in self._c.garment.entry)
-        whole = between_entries(self._c, self._binding.held)
+        whole = between_entries(self._c, self._held)
         repair = None if whole is None else fewest_moves(entries, whole, limit=limit)
         if repair is not None and repair.order is not None:
             parts = self._c.of_entry
             order = tuple(op.id for id_ in repair.order for op in parts[EntryId(id_)])
         else:
-            repair = fewest_moves(self._c.ids, self._binding.held, limit=limit)
+            repair = fewest_moves(self._c.ids, self._held, limit=limit)
             if repair.order is None:
                 raise NoPlanError(self._binding)
             order = repair.order
@@ -188,7 +235,7 @@ class Planner:
             lower_bound=lower_bound,
             proof=proof,
             moved=moved,
-            given_up=self._binding.given_up,
+            given_up=self._given_up,
             waived=self._binding.waived,
         )
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from seqplan.model.operation import Action
 from seqplan.rehearse.trouble import Trouble
-from seqplan.rehearse.work import TURNED_SEAMS, Work
+from seqplan.rehearse.work import Work, is_turned_seam
 
 
 def debts(work: Work) -> Iterator[Trouble]:
@@ -17,7 +17,7 @@ def debts(work: Work) -> Iterator[Trouble]:
     for id_, sewn in work.joined.items():
         shape = work.c.shapes[id_]
         is_meant = any(shape.skins <= turn.pieces or turn.entry == id_ for turn in turns)
-        if shape.entry.seam in TURNED_SEAMS and is_meant and id_ not in work.turned:
+        if is_turned_seam(work.c, shape) and is_meant and id_ not in work.turned:
             yield Trouble(sewn, "never-turned")
     closings = {work.c.entry(op).closes for op in work.c.acting(Action.CLOSE_GAP)}
     for id_, sewn in work.gaps.items():

@@ -24,6 +24,12 @@ def cannot_turn(work: Work, op: Operation) -> Iterator[Trouble]:
     pieces = op.pieces if _is_whole(work, op) else work.c.shapes[op.entry].skins
     if not pieces:
         return
+    if _is_whole(work, op) and not any(work.c.shapes[id_].skins & pieces for id_ in work.joined):
+        seams = (s.entry.id for s in work.c.joins if s.skins & pieces)
+        first = next(seams, None)
+        if first is not None:
+            yield Trouble(op.id, "nothing-there", missing=work.c.main(first).id)
+        return
     surface = _surface(work, fresh)
     for part in _with_several(surface, pieces):
         if part.genus and part.is_two_sided:

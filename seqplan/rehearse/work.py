@@ -3,12 +3,12 @@
 from collections.abc import Callable, Iterable, Mapping
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
-from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.entry import SeamKind, Sides, Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Segment
+from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
-from seqplan.recipes.shape import JOINS
+from seqplan.recipes.shape import JOINS, Shape
 from seqplan.surface.glued import Part, Surface
 
 Place = Segment | PieceId
@@ -116,8 +116,21 @@ class Work:
             return
         for id_ in self.joined:
             shape = self.c.shapes[id_]
-            if shape.entry.seam in TURNED_SEAMS and shape.skins <= op.pieces:
+            if is_turned_seam(self.c, shape) and shape.skins <= op.pieces:
                 self.turned.setdefault(id_, op.id)
+
+
+def is_turned_seam(c: Construction, shape: Shape) -> bool:
+    """Whether a seam lies inside in the end: it is turned, or joins the outside to a lining."""
+    if shape.entry.seam in TURNED_SEAMS:
+        return True
+    if shape.entry.verb is not Verb.SEW or shape.entry.sides is not Sides.RIGHT_TOGETHER:
+        return False
+    layers = {
+        (c.garment.piece[g.first.piece].layer, c.garment.piece[g.second.piece].layer)
+        for g in shape.glues
+    }
+    return any({Layer.SHELL, Layer.LINING} == set(pair) for pair in layers)
 
 
 def taken_up(c: Construction, op: Operation) -> set[PieceId]:

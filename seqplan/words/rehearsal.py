@@ -108,6 +108,7 @@ SENTENCES = {
     "rehearse-zip-shut": (
         "`{op}` has to come out through the zip of `{blame}`, and the zip is shut."
     ),
+    "plan-none": "No order can be sewn, as the file stands:",
     # Repairs.
     "rehearse-move-above": "Move {moved} above `{anchor}`.",
     "rehearse-move-below": "Move {moved} below `{anchor}`.",

@@ -349,6 +349,7 @@ ERRORS: tuple[tuple[str, str], ...] = (
     ("no-slit", file_with(operation="x: {tower placket: ¶front.side, with: cuff}")),
     ("unknown-edge", file_with(operation="x: {patch pocket: pocket, at: front, open: ¶muoth}")),
     ("key-of-zip", file_with(operation="x: {insert: tape, in: channel, with: ¶strap}")),
+    ("with-without-bound", file_with(operation="x: {sew: back.side, with: ¶strap}")),
     ("key-of-zip", file_with(operation="x: {insert: tape, in: channel, part: ¶3 from side}")),
     ("two-verbs", file_with(operation="x: {hold: front.waist, ¶band: back.waist, with: cuff}")),
     ("wrong-type", file_with(operation="x: {do: ¶[A, B]}")),

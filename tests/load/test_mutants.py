@@ -111,7 +111,7 @@ def test_what_reads_as_a_garment_can_be_listed_drawn_and_handed_out(first: int) 
         with named(number):
             opened = _opened(mutant(number))
             blocking = (*opened.loaded.diagnostics, *opened.laid_out)
-            if opened.has_order and all(d.severity is not Severity.ERROR for d in blocking):
+            if opened.can_be_sewn and all(d.severity is not Severity.ERROR for d in blocking):
                 _draw(opened)
 
 
