@@ -36,6 +36,26 @@ def fewest_changes(operations, reasons, setup_of):
     )
 
 
+def price(order, tracks):
+    """Walk through an order, track by track, and add up what is paid on the way."""
+    paid = 0
+    for track in tracks:
+        here = track.start
+        for operation in order:
+            want = track.needs.get(operation)
+            if want is None:
+                continue
+            if here is not None:
+                paid += track.costs[track.states.index(here)][track.states.index(want)]
+            here = want
+    return paid
+
+
+def least_price(operations, reasons, tracks):
+    """Give the least price of any valid order; None if there is none."""
+    return min((price(order, tracks) for order in valid_orders(operations, reasons)), default=None)
+
+
 def moves(operations, order):
     """Give the fewest operations to lift out of an order so that the rest stands as written."""
     written = positions(operations)
