@@ -101,7 +101,14 @@ def test_hundreds_of_small_graphs_cost_what_trying_every_order_says(kind, either
 
 @st.composite
 def tracks_for(draw, names):
-    kinds = draw(st.lists(st.sampled_from(KINDS["all together"] + KINDS["a symmetric table"] + KINDS["any table"]), max_size=3))
+    kinds = draw(
+        st.lists(
+            st.sampled_from(
+                KINDS["all together"] + KINDS["a symmetric table"] + KINDS["any table"]
+            ),
+            max_size=3,
+        )
+    )
     seed = draw(st.integers(0, 10**6))
     return [Drawn(seed + place).track(names, kind) for place, kind in enumerate(kinds)]
 

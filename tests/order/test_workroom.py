@@ -72,7 +72,7 @@ def test_a_station_without_a_machine_is_named():
     ids=["one name twice", "none of it", "less than no time", "less than no needle time"],
 )
 def test_a_workroom_that_cannot_be_is_refused(machines):
-    with pytest.raises(ValueError, match="name of its own|cannot be"):
+    with pytest.raises(ValueError, match=r"name of its own|cannot be"):
         Workroom(machines)
 
 
