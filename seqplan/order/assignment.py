@@ -10,9 +10,6 @@ Cost: cubic in the number of rows.
 
 from collections.abc import Sequence
 
-FORBIDDEN = 1 << 40
-"""Dearer than everything that is allowed taken together."""
-
 
 def assign(costs: Sequence[Sequence[int]]) -> tuple[int, list[int], list[int]]:
     """Assign every row a column of its own as cheaply as possible.
@@ -28,45 +25,44 @@ def assign(costs: Sequence[Sequence[int]]) -> tuple[int, list[int], list[int]]:
         The least cost; a price for every row; a price for every column.
     """
     size = len(costs)
-    row_price, column_price = [0] * size, [0] * (size + 1)
-    # The last column is a made-up one in which the row to be placed starts.
-    row_in = [-1] * (size + 1)
+    row_price, column_price = [0] * size, [0] * size
+    row_in = [-1] * size
     for row in range(size):
-        row_in[size] = row
-        _place(costs, row_in, row_price, column_price)
-    del column_price[size]
+        _place(row, costs, row_in, row_price, column_price)
     return sum(row_price) + sum(column_price), row_price, column_price
 
 
 def _place(
+    new: int,
     costs: Sequence[Sequence[int]],
     row_in: list[int],
     row_price: list[int],
     column_price: list[int],
 ) -> None:
-    """Place the row that stands in the made-up column, moving others where that is cheaper."""
-    size = len(costs)
-    least = [FORBIDDEN << 20] * size
-    came = [size] * size
-    free = set(range(size))
-    seen = [size]
-    column = size
-    while row_in[column] >= 0:
+    """Give one more row a column, moving others where that is cheaper; ``row_in`` is -1 if free."""
+    size, start = len(costs), -1
+    least = [cost - row_price[new] - column_price[c] for c, cost in enumerate(costs[new])]
+    came = [start] * size
+    far, near = set(range(size)), list[int]()
+    while True:
+        column = min(far, key=least.__getitem__)
+        step = least[column]
+        row_price[new] += step
+        for each in near:
+            row_price[row_in[each]] += step
+            column_price[each] -= step
+        far.remove(column)
+        near.append(column)
         row = row_in[column]
+        if row < 0:
+            break
         price, line = row_price[row], costs[row]
-        for each in free:
+        for each in far:
+            least[each] -= step
             over = line[each] - price - column_price[each]
             if over < least[each]:
                 least[each], came[each] = over, column
-        column = min(free, key=least.__getitem__)
-        step = least[column]
-        for each in seen:
-            row_price[row_in[each]] += step
-            column_price[each] -= step
-        for each in free:
-            least[each] -= step
-        free.remove(column)
-        seen.append(column)
-    while column != size:
+    while came[column] != start:
         row_in[column] = row_in[came[column]]
         column = came[column]
+    row_in[column] = new

@@ -25,7 +25,7 @@ from dataclasses import dataclass
 
 from seqplan.graph.bits import bits
 from seqplan.graph.closure import Closure
-from seqplan.order.assignment import FORBIDDEN, assign
+from seqplan.order.assignment import assign
 from seqplan.order.changes import Costs, shortest
 
 ANY = -1
@@ -156,15 +156,13 @@ def _of_single(closure: Closure, side: Side, holders: Sequence[int]) -> Prices:
         above[kind] = closure.ancestors[node] & caring
         below[kind] = closure.descendants[node] & caring
 
-    def cost(one: int, other: int) -> int:
+    def cost(one: int, other: int) -> int | None:
         if one == other or above[one] & holders[other] or below[one] & above[other]:
-            return FORBIDDEN
+            return None
         return 0 if one == len(side.costs) else side.costs[one][other]
 
     exits = [*kinds, side.start]
-    rows = [
-        [*(cost(one, other) for other in kinds), FORBIDDEN if below[one] else 0] for one in exits
-    ]
+    rows = [[*(cost(one, other) for other in kinds), None if below[one] else 0] for one in exits]
     return _prices(len(side.costs), exits, kinds, rows)
 
 
@@ -184,17 +182,22 @@ def _of_several(side: Side, counts: Sequence[int]) -> Prices:
 
     exits = [*kinds, side.start]
     rows = [
-        [*(cost(one, other) for other in kinds), FORBIDDEN if one == none and kinds else 0]
+        [*(cost(one, other) for other in kinds), None if one == none and kinds else 0]
         for one in exits
     ]
     return _prices(none, exits, kinds, rows)
 
 
 def _prices(
-    none: int, exits: Sequence[int], kinds: Sequence[int], rows: Sequence[Sequence[int]]
+    none: int, exits: Sequence[int], kinds: Sequence[int], rows: Sequence[Sequence[int | None]]
 ) -> Prices:
-    """Read the prices off the cheapest assignment; of equal rows the dearest will do for all."""
-    _, row_price, column_price = assign(rows)
+    """Read the prices off the cheapest assignment; of equal rows the dearest will do for all.
+
+    What cannot be, None in the table, costs more than everything that can taken together.
+    """
+    never = 1 + sum(max((cost for cost in row if cost is not None), default=0) for row in rows)
+    table = [[never if cost is None else cost for cost in row] for row in rows]
+    _, row_price, column_price = assign(table)
     leaving: dict[int, int] = {}
     entering: dict[int, int] = {}
     for kind, price in zip(exits, row_price, strict=True):

@@ -1,28 +1,31 @@
 """Print the CPU time to proof of the fewest changes of set-up, beside a general solver's.
 
 Run as ``python -m tests.benchmarks.bench_against_solver [seconds [pattern]]``: the solver gets so
-many seconds for each instance (60 without a word); the pattern picks instances by name.
+many seconds for each instance and model (60 without a word); the pattern picks instances by name.
 
 The solver is CP-SAT of OR-tools, if it can be imported; without it only our own times are printed.
-It gets one worker, so that its CPU time is its running time, a fixed seed, our quick order as a
-hint, our bound for every set-up, and a model that suits it well: visits in a row, each to one
-set-up, every operation in one of them. Both get the same reasons, either-ors too. CPU seconds of
-the process are taken of both; the solver's do not include building the model, and ours are
-the median of five runs.
+It gets one worker, so that its CPU time is its running time, a fixed seed, and a model of visits
+in a row, each to one set-up, every operation in one of them. It gets the same reasons, either-ors
+too. Two models: ``plain`` has as many visits as the first order that comes to hand, the
+written one; ``helped`` has as many as our quick order, which it gets as a hint, and our bound on
+the visits to every set-up. CPU seconds of the process are taken of both; the solver's do not
+include building the model, and ours are the median of five runs.
 """
 
 # ruff: noqa: T201
 import statistics
 import sys
-import time
 from collections import defaultdict
+from itertools import pairwise
+from typing import NamedTuple
 
 from seqplan.graph.choices import Problem
 from seqplan.graph.directions import settle_all
 from seqplan.order.fewest import count_changes, fewest_changes
 from seqplan.order.result import Proof
 from seqplan.order.visits import VisitSearch, chain_levels
-from tests.benchmarks.instances import DATA, invented, shipped
+from tests.benchmarks.instances import invented, shipped
+from tests.benchmarks.timing import timed
 
 try:
     import ortools
@@ -32,22 +35,13 @@ except ImportError:
 
 SEED = 1
 RUNS = 5
-
-
-def clocked(work, runs=1):
-    """Run some work; its outcome, and the median of its CPU seconds."""
-    spent = []
-    for _ in range(runs):
-        begun = time.process_time()
-        outcome = work()
-        spent.append(time.process_time() - begun)
-    return outcome, statistics.median(spent)
+MODELS = ("plain", "helped")
 
 
 class VisitModel:
-    """Visits in a row for CP-SAT, as many as our quick order makes."""
+    """Visits in a row for CP-SAT."""
 
-    def __init__(self, instance):
+    def __init__(self, instance, *, is_helped):
         self.problem = Problem.of(instance.operations, instance.reasons)
         settled = settle_all(self.problem.start, range(len(instance.operations)))
         numbers = {}
@@ -55,8 +49,11 @@ class VisitModel:
             numbers.setdefault(instance.setup_of[each], len(numbers))
             for each in instance.operations
         ]
-        changes, order = VisitSearch(self.setups).quick(settled.closure)
-        self.most = changes + 1
+        order = settled.closure.walk((1 << len(self.setups)) - 1)
+        if is_helped:
+            _, order = VisitSearch(self.setups).quick(settled.closure)
+        visits = [self.setups[node] for node in order]
+        self.most = 1 + sum(one != other for one, other in pairwise(visits))
         self.model = cp_model.CpModel()
         self.at = self.visits()
         self.visit = self.operations()
@@ -65,11 +62,8 @@ class VisitModel:
             self.hold(pair)
         for choice in self.problem.choices:
             self.either_or(choice)
-        v, last = -1, None
-        for node in order:
-            v += self.setups[node] != last
-            last = self.setups[node]
-            self.model.add_hint(self.visit[node], v)
+        if is_helped:
+            self.help(order)
 
     def flag(self):
         return self.model.new_bool_var("")
@@ -78,7 +72,7 @@ class VisitModel:
         return self.model.new_int_var(0, end - 1, "")
 
     def visits(self):
-        """Give every visit one set-up, unlike that of the one before; bound and minimise them."""
+        """Give every visit one set-up, unlike that of the one before; minimise them."""
         kinds = range(max(self.setups) + 1)
         at = [[self.flag() for _ in kinds] for _ in range(self.most)]
         used = [self.flag() for _ in at]
@@ -88,9 +82,6 @@ class VisitModel:
                 self.model.add_implication(used[v], used[v - 1])
                 for one, other in zip(at[v - 1], row, strict=True):
                     self.model.add_at_most_one(one, other)
-        levels = chain_levels(self.problem.start.closure, self.setups)
-        for kind in kinds:
-            self.model.add(sum(row[kind] for row in at) >= len(levels[kind]) - 1)
         self.model.minimize(sum(used))
         return at
 
@@ -123,6 +114,17 @@ class VisitModel:
             for pair in bundle:
                 self.hold(pair, [flag])
 
+    def help(self, order):
+        """Tell what we know: the visits that chains need, and an order."""
+        levels = chain_levels(self.problem.start.closure, self.setups)
+        for kind, steps in enumerate(levels):
+            self.model.add(sum(row[kind] for row in self.at) >= len(steps) - 1)
+        v, last = -1, None
+        for node in order:
+            v += self.setups[node] != last
+            last = self.setups[node]
+            self.model.add_hint(self.visit[node], v)
+
     def solve(self, seconds):
         """Solve; the least visits found, the bound, and whether the one is the other."""
         solver = cp_model.CpSolver()
@@ -139,29 +141,41 @@ class VisitModel:
         )
 
 
+class Row(NamedTuple):
+    """Seconds, and whether there is a proof: ours, and by the solver's model."""
+
+    ours: tuple[float, bool]
+    theirs: dict[str, tuple[float, bool]]
+
+
 def compare(instance, seconds):
-    """Print a line for one instance; our and the solver's time, and who proved."""
-    result, ours = clocked(
+    """Print a line for one instance."""
+    result, ours = timed(
         lambda: fewest_changes(instance.operations, instance.reasons, instance.setup_of), RUNS
     )
     assert count_changes(result.order, instance.setup_of) == result.cost
-    line = f"{instance.name:22} {result.cost:4} changes, {result.proof.value} in {ours:8.4f} s"
-    if cp_model is None:
-        print(line, flush=True)
-        return ours, result.proof is Proof.OPTIMAL, None, None
-    model = VisitModel(instance)
-    (visits, bound, proven), theirs = clocked(lambda: model.solve(seconds))
-    found = "nothing" if visits is None else visits - 1
-    print(
-        f"{line}; solver {found} changes, bound {bound - 1}, "
-        f"{'optimal' if proven else 'not proven'} in {theirs:7.2f} s, {theirs / ours:8.0f} times",
-        flush=True,
-    )
-    if visits is not None:
-        assert result.cost <= visits - 1, "a worse order than the solver's"
-    if proven:
-        assert result.cost == visits - 1, "the proofs disagree"
-    return ours, result.proof is Proof.OPTIMAL, theirs, proven
+    line = f"{instance.name:20} {result.cost:3} changes, {result.proof.value} {ours:7.4f} s"
+    theirs = {}
+    for name in MODELS if cp_model else ():
+        model = VisitModel(instance, is_helped=name == "helped")
+        (visits, bound, proven), spent = timed(lambda model=model: model.solve(seconds))
+        found = "none" if visits is None else visits - 1
+        line += f"; {name} {found}"
+        line += " optimal" if proven else f", no better than {bound - 1},"
+        line += f" {spent:6.2f} s, {spent / ours:6.0f} times"
+        theirs[name] = spent, proven
+        assert visits is None or result.cost <= visits - 1, "a worse order than the solver's"
+        assert not proven or result.cost == visits - 1, "the proofs disagree"
+    print(line, flush=True)
+    return Row((ours, result.proof is Proof.OPTIMAL), theirs)
+
+
+def total(columns):
+    """Sum up seconds and proofs; the median of the seconds too."""
+    spent = [seconds for seconds, _ in columns]
+    median = statistics.median(spent)
+    proven = sum(proven for _, proven in columns)
+    return median, f"proven {proven}/{len(spent)}, median {median:.4f} s, most {max(spent):.4f} s"
 
 
 def main(seconds, pattern):
@@ -169,29 +183,15 @@ def main(seconds, pattern):
         print("OR-tools is not here: only our own times.")
     else:
         print(f"OR-tools {ortools.__version__}, CP-SAT, 1 worker, seed {SEED}, {seconds} s each")
-    if not DATA.is_dir():
-        print(f"No instances in {DATA}: only the shipped garments.")
     groups = defaultdict(list)
-    instances = [*invented(pattern)]
-    if pattern == "*":
-        instances += shipped()
-    for instance in instances:
+    for instance in [*invented(pattern), *(shipped() if pattern == "*" else ())]:
         groups[instance.group].append(compare(instance, seconds))
     for group, rows in groups.items():
-        ours = [row[0] for row in rows]
-        line = (
-            f"{group}: proven {sum(row[1] for row in rows)} of {len(rows)}, "
-            f"median {statistics.median(ours):.4f} s, most {max(ours):.4f} s"
-        )
-        if cp_model is not None:
-            theirs = [row[2] for row in rows]
-            ratio = statistics.median(theirs) / statistics.median(ours)
-            line += (
-                f"; solver: proven {sum(row[3] for row in rows)}, median "
-                f"{statistics.median(theirs):.2f} s, most {max(theirs):.1f} s; "
-                f"medians {ratio:.0f} to 1"
-            )
-        print(line)
+        ours, line = total([row.ours for row in rows])
+        print(f"{group}: {line}")
+        for name in rows[0].theirs:
+            theirs, line = total([row.theirs[name] for row in rows])
+            print(f"    {name}: {line}; medians {theirs / ours:.0f} to 1")
 
 
 if __name__ == "__main__":

@@ -4,6 +4,7 @@ Instances are found by the environment variable SEQPLAN_DATA, else in ``../share
 repository.
 """
 
+# ruff: noqa: T201
 import json
 import os
 from collections.abc import Hashable, Mapping
@@ -40,13 +41,15 @@ def arc(before, after):
 
 def invented(pattern="*"):
     """Read the garment-like instances, the small ones first."""
+    if not DATA.is_dir():
+        print(f"No instances in {DATA}.")
     paths = (DATA / "garmentlike").glob(f"{pattern}.json")
     for path in sorted(paths, key=lambda each: (each.stem.split("_")[1], each.stem)):
         told = json.loads(path.read_text(encoding="utf-8"))
         operations = tuple(OpId(f"op-{number}") for number in range(told["n"]))
         yield Instance(
             name=path.stem,
-            group=f"{told['kind']}, {told['n']} operations",
+            group=f"{told['n']} operations",
             operations=operations,
             reasons=tuple(arc(operations[one], operations[other]) for one, other in told["edges"]),
             setup_of=dict(zip(operations, told["class_of"], strict=True)),

@@ -7,7 +7,7 @@ import oracles
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from strategies import problems, reason, reasons
+from strategies import LETTERS, problems, reason, reasons
 
 from seqplan.graph.choices import Problem
 from seqplan.order.changes import Changes, Track
@@ -97,6 +97,21 @@ def test_hundreds_of_small_graphs_cost_what_trying_every_order_says(kind, either
         if either_ors:
             given_reasons += drawn.either_ors(names)
         agrees(names, given_reasons, [drawn.track(names, each) for each in KINDS[kind]])
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_larger_graphs_cost_what_going_step_by_step_says(kind):
+    for seed in range(12):
+        drawn = Drawn(seed)
+        names = LETTERS[: drawn.random.randint(9, 13)]
+        hidden = drawn.random.sample(names, len(names))
+        pairs = combinations(hidden, 2)
+        given_reasons = [reason(a + b) for a, b in pairs if drawn.random.random() < 0.25]
+        tracks = [drawn.track(names, each) for each in KINDS[kind]]
+        arcs = [each.alternatives[0][0] for each in given_reasons]
+        best = oracles.least_price_stepwise(names, arcs, tracks)
+        result = cheapest_order(names, given_reasons, Changes(tuple(tracks)))
+        assert result.cost == oracles.price(result.order, tracks) == best
 
 
 @st.composite
