@@ -185,7 +185,7 @@ def compare(instance, seconds):
         (visits, bound, proven), spent = timed(lambda model=model: model.solve(seconds))
         found = "none" if visits is None else visits - 1
         line += f"; {name} {found}"
-        line += " optimal" if proven else f", no better than {bound - 1},"
+        line += " optimal" if proven else f", bound {max(bound - 1, 0)},"
         line += f" {spent:6.2f} s, {spent / ours:6.0f} times"
         theirs[name] = spent, proven
         assert visits is None or result.cost <= visits - 1, "a worse order than the solver's"

@@ -111,6 +111,6 @@ def main(most, kinds):
 
 if __name__ == "__main__":
     main(
-        int(sys.argv[1]) if len(sys.argv) > 1 else 20_000,
+        int(sys.argv[1]) if len(sys.argv) > 1 else 25_000,
         sys.argv[2:] or [*KINDS, "sop"],
     )
