@@ -36,6 +36,51 @@ def fewest_changes(operations, reasons, setup_of):
     )
 
 
+def price(order, tracks):
+    """Walk through an order, track by track, and add up what is paid on the way."""
+    paid = 0
+    for track in tracks:
+        here = track.start
+        for operation in order:
+            want = track.needs.get(operation)
+            if want is None:
+                continue
+            if here is not None:
+                paid += track.costs[track.states.index(here)][track.states.index(want)]
+            here = want
+    return paid
+
+
+def least_price(operations, reasons, tracks):
+    """Give the least price of any valid order; None if there is none."""
+    return min((price(order, tracks) for order in valid_orders(operations, reasons)), default=None)
+
+
+def least_price_stepwise(operations, arcs, tracks):
+    """Give the least price under arcs, one operation at a time, forgetting only the order so far.
+
+    Slower than any search and right for any prices; good for some fifteen operations.
+    """
+    before = {each: {arc.before for arc in arcs if arc.after == each} for each in operations}
+    level = {(frozenset(), tuple(track.start for track in tracks)): 0}
+    for _ in operations:
+        reached = {}
+        for (done, here), paid in level.items():
+            for each in operations:
+                if each in done or not before[each] <= done:
+                    continue
+                there, cost = [], paid
+                for track, state in zip(tracks, here, strict=True):
+                    want = track.needs.get(each, state)
+                    if want is not None and state is not None:
+                        cost += track.costs[track.states.index(state)][track.states.index(want)]
+                    there.append(want)
+                key = done | {each}, tuple(there)
+                reached[key] = min(cost, reached.get(key, cost))
+        level = reached
+    return min(level.values())
+
+
 def moves(operations, order):
     """Give the fewest operations to lift out of an order so that the rest stands as written."""
     written = positions(operations)

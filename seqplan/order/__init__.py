@@ -1,1 +1,1 @@
-"""Orders of operations: fewest changes of set-up, fewest moves, unit by unit. Knows no garment."""
+"""Orders of operations: fewest or cheapest changes, fewest moves, by unit. Knows no garment."""

@@ -10,7 +10,8 @@
    author's, and solve: a valid order, hence an upper bound. If nothing can be settled, the case
    holds no order at all.
 5. A quick valid order stands before all this, so that a search that is stopped has an answer.
-6. Stop when no case is left whose bound is below the best order.
+6. Stop when no case is left whose bound is below the best order. A search that is stopped earlier
+   looks for one better order with bounded effort.
 
 Cost: one inner search per case and per way of settling the rest; the number of cases is
 exponential in the either-ors at worst, and small when either-ors are correlated.
@@ -55,6 +56,10 @@ class InnerSearch(Protocol):
 
     def quick(self, closure: Closure) -> tuple[int, tuple[int, ...]]:
         """Give the cost of a valid order, and the order, without search."""
+        ...
+
+    def thorough(self, closure: Closure) -> tuple[int, tuple[int, ...]]:
+        """Give a better valid order, with more effort but within bounds, if there is a way."""
         ...
 
     def solve(self, closure: Closure, ceiling: int, meter: Meter) -> Inner:
@@ -144,7 +149,7 @@ class _Search:
                 self.take_up(case, answer.lower, answer.order)
             if self.meter.is_spent:
                 self.push(case, max(bound, answer.lower))
-                return self.stopped()
+                return self.stopped(settled)
         self.tell(self.cost)
         return Outcome(self.order, self.cost, self.cost, Proof.OPTIMAL)
 
@@ -211,8 +216,11 @@ class _Search:
             self.raised = bound
             self.observer.raised(bound)
 
-    def stopped(self) -> Outcome:
-        """Sum up when the limit has said stop."""
+    def stopped(self, settled: Decision) -> Outcome:
+        """Sum up when the limit has said stop; ``settled`` is a case without open either-ors."""
+        cost, order = self.inner.thorough(settled.closure)
+        if cost < self.cost:
+            self.accept(cost, order)
         lower = min([self.cost, *(bound for bound, _, _, _ in self.queue)])
         proof = Proof.OPTIMAL if lower == self.cost else Proof.FEASIBLE
         return Outcome(self.order, self.cost, lower, proof)

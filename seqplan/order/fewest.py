@@ -1,6 +1,7 @@
-"""The order with the fewest changes of set-up, with proof.
+"""The order with the cheapest, or the fewest, changes of set-up, with proof.
 
-The search under plain arcs is in `visits`, the one over either-ors in `branch`.
+What a change costs is said in `changes`. The search under plain arcs is in `cheapest`, or in
+`visits` where changes are only counted; the one over either-ors in `branch`.
 """
 
 from collections.abc import Hashable, Mapping, Sequence
@@ -9,7 +10,9 @@ from itertools import pairwise
 from seqplan.base.ids import OpId
 from seqplan.graph.choices import Problem
 from seqplan.graph.reason import Reason
-from seqplan.order.branch import branch_and_bound
+from seqplan.order.branch import InnerSearch, branch_and_bound
+from seqplan.order.changes import Changes
+from seqplan.order.cheapest import CheapestSearch
 from seqplan.order.limits import Limit, Meter, no_limit
 from seqplan.order.observer import Observer
 from seqplan.order.result import SearchResult
@@ -50,11 +53,50 @@ def fewest_changes(
     UnknownOperationError
         A reason names an operation that is not among ``operations``.
     """
+    return cheapest_order(
+        operations, reasons, Changes.counted(setup_of), limit=limit, observer=observer
+    )
+
+
+def cheapest_order(
+    operations: Sequence[OpId],
+    reasons: Sequence[Reason],
+    changes: Changes,
+    *,
+    limit: Limit = no_limit,
+    observer: Observer | None = None,
+) -> SearchResult:
+    """Find an order whose changes of set-up cost least.
+
+    Parameters
+    ----------
+    operations
+        Every operation once, in the author's order; it breaks ties, and what is done between two
+        changes keeps it as far as the arcs allow.
+    reasons
+        All that must hold, either-ors included.
+    changes
+        What changes cost.
+    limit
+        Says when to stop; the best order so far is then returned with its gap.
+    observer
+        Told what the search does.
+
+    Returns
+    -------
+    SearchResult
+        Its cost is in the unit of the changes.
+
+    Raises
+    ------
+    UnknownOperationError
+        A reason names an operation that is not among ``operations``.
+    """
     watcher = Observer() if observer is None else observer
     meter = Meter(limit, watcher)
-    numbers: dict[Hashable, int] = {}
-    setups = [numbers.setdefault(setup_of[each], len(numbers)) for each in operations]
-    outcome = branch_and_bound(Problem.of(operations, reasons), VisitSearch(setups), meter, watcher)
+    outcome = branch_and_bound(
+        Problem.of(operations, reasons), _search(operations, changes), meter, watcher
+    )
     order = outcome.order
     return SearchResult(
         order=None if order is None else tuple(operations[node] for node in order),
@@ -63,6 +105,16 @@ def fewest_changes(
         proof=outcome.proof,
         states=meter.states,
     )
+
+
+def _search(operations: Sequence[OpId], changes: Changes) -> InnerSearch:
+    """Choose the search: counting visits is the quicker one, where it will do."""
+    if changes.are_counted:
+        track = changes.tracks[0]
+        needs = [track.needs.get(each) for each in operations]
+        if None not in needs:
+            return VisitSearch([track.number[need] for need in needs])
+    return CheapestSearch(operations, changes)
 
 
 def count_changes(order: Sequence[OpId], setup_of: Mapping[OpId, Hashable]) -> int:

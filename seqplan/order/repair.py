@@ -114,6 +114,10 @@ class MoveSearch:
         stay = most_that_stay(self._clashes(closure))
         return self.size - len(stay), _rebuilt(closure, stay)
 
+    def thorough(self, closure: Closure) -> tuple[int, tuple[int, ...]]:
+        """Make the smallest repair; there is no better one under these arcs."""
+        return self.quick(closure)
+
     def solve(self, closure: Closure, ceiling: int, meter: Meter) -> Inner:
         """Make the smallest repair, unless it takes ``ceiling`` moves or more."""
         lower = self.bound(closure)
