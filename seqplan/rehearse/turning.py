@@ -25,7 +25,7 @@ def cannot_turn(work: Work, op: Operation) -> Iterator[Trouble]:
     if not pieces:
         return
     if _is_whole(work, op) and not any(work.c.shapes[id_].skins & pieces for id_ in work.joined):
-        seams = (s.entry.id for s in work.c.joins if s.skins & pieces)
+        seams = (s.entry.id for s in work.c.joins if s.skins <= pieces)
         first = next(seams, None)
         if first is not None:
             yield Trouble(op.id, "nothing-there", missing=work.c.main(first).id)

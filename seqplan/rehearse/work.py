@@ -14,6 +14,8 @@ from seqplan.surface.glued import Part, Surface
 Place = Segment | PieceId
 """What a deed leaves its mark on: a cut edge, or a piece as a whole."""
 
+_HAND = "hand"
+
 TURNED_SEAMS = frozenset({SeamKind.ENCLOSED, SeamKind.FACED})
 """Seams that are sewn right sides together and then turned, so that they lie inside."""
 
@@ -121,10 +123,15 @@ class Work:
 
 
 def is_turned_seam(c: Construction, shape: Shape) -> bool:
-    """Whether a seam lies inside in the end: it is turned, or joins the outside to a lining."""
+    """Whether a seam lies inside in the end: it is turned, or joins the outside to a lining.
+
+    What is closed by hand is closed from the right side.
+    """
     if shape.entry.seam in TURNED_SEAMS:
         return True
-    if shape.entry.verb is not Verb.SEW or shape.entry.sides is not Sides.RIGHT_TOGETHER:
+    is_by_hand = c.main(shape.entry.id).setup.station == _HAND
+    is_inside = shape.entry.verb is Verb.SEW and shape.entry.sides is Sides.RIGHT_TOGETHER
+    if is_by_hand or not is_inside:
         return False
     layers = {
         (c.garment.piece[g.first.piece].layer, c.garment.piece[g.second.piece].layer)
