@@ -1,6 +1,7 @@
 """What holds of every order that the program gives, for any garment."""
 
 from hypothesis import given, settings
+from plan.found import plans
 from plan.garments import garments
 
 from seqplan.base.strength import Strength
@@ -8,22 +9,10 @@ from seqplan.graph.conflict import conflicts
 from seqplan.graph.directions import is_feasible
 from seqplan.order.result import Proof
 from seqplan.plan.binding import bind
-from seqplan.plan.lessons import LESSON
-from seqplan.plan.plan import NoPlanError, Plan, Planner
+from seqplan.plan.plan import Plan, Planner
 from seqplan.recipes.expand import construct
 from seqplan.rehearse.walk import rehearse
 from seqplan.rules.derive import derive
-
-
-def plans(c, binding) -> tuple:
-    """A booklet, a batch and a repair; none where the cloth allows no order, which is said."""
-    planner = Planner(c, binding)
-    try:
-        return planner.booklet(), planner.batch(), planner.repair()
-    except NoPlanError as error:
-        (conflict, *_) = error.binding.conflicts
-        assert LESSON in {reason.rule for reason in conflict.reasons}
-        return ()
 
 
 def _positions(plan: Plan) -> dict:

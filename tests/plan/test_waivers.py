@@ -5,6 +5,7 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from plan.found import plans
 from plan.garments import garments
 from strategies import reason
 
@@ -14,7 +15,6 @@ from seqplan.graph.directions import is_feasible
 from seqplan.graph.reason import Arc, ReasonKind
 from seqplan.model.garment import Waiver
 from seqplan.plan.binding import bind
-from seqplan.plan.plan import Planner
 from seqplan.plan.waivers import is_named, is_waivable, set_aside
 from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULES
@@ -82,8 +82,8 @@ def test_no_waiver_makes_an_impossible_order_possible(drawn):
     assert set(musts) <= set(binding.held)
     assert binding.conflicts == bind(c.ids, reasons).conflicts
     assert bool(binding.conflicts) == (not is_feasible(c.ids, musts))
-    if not binding.conflicts:
-        position = {id_: place for place, id_ in enumerate(Planner(c, binding).booklet().order)}
+    for plan in () if binding.conflicts else plans(c, binding):
+        position = {id_: place for place, id_ in enumerate(plan.order)}
         assert all(r.is_held(position) for r in musts)
 
 
