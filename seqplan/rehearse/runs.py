@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from seqplan.base.ids import OpId
 from seqplan.model.entry import SeamMethod, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.shape import COVERING
@@ -56,9 +57,15 @@ def before_the_band_closes(work: Work, op: Operation) -> Iterator[Trouble]:
             ends = work.c.doing(work.c.op[band].entry, Action.CLOSE_ENDS) if band else ()
             done = [e.id for e in ends if e.id in work.done and e.part != "join"]
             close = done[0] if done else close
-            if close is not None:
+            if close is not None and not _runs_over(work, op, close):
                 yield Trouble(op.id, "band-closed-already", blame=close)
                 return
+
+
+def _runs_over(work: Work, op: Operation, close: OpId) -> bool:
+    """Whether a zip goes on up the end of the band, so that it lies beside it and not in it."""
+    band = set(work.c.entry(work.c.op[close]).partners)
+    return any(segment.piece in band for segment in op.segments)
 
 
 def ends_before_wrapping(work: Work, op: Operation) -> Iterator[Trouble]:
