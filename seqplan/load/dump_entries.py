@@ -96,6 +96,8 @@ def _direction(entry: Entry) -> str | None:
 def _method(entry: Entry) -> str | None:
     if entry.verb is Verb.STRAP:
         return None if entry.strap is StrapMethod.TURNED else entry.strap.value
+    if entry.verb is Verb.BUTTONHOLE:
+        return "bound" if entry.is_bound else None
     method = entry.method or entry.how
     return method.value if method else None
 

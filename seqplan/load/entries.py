@@ -171,7 +171,8 @@ def _box_corner(entry: Entry, found: Fields, scope: Scope) -> Entry:
 def _buttonhole(entry: Entry, found: Fields, scope: Scope) -> Entry:
     number = fields.number(found.get("number"), scope.sink, keys_with(entry.verb)["number"].bounds)
     places = resolve.places(found.get(entry.verb.value), scope)
-    return entry._replace(places=places, number=number)
+    method = fields.choice(found.get("method"), scope.sink, keys_with(entry.verb)["method"])
+    return entry._replace(places=places, number=number, is_bound=method == "bound")
 
 
 def _turn(entry: Entry, found: Fields, scope: Scope) -> Entry:

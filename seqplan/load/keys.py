@@ -558,6 +558,13 @@ KEYS: Final[tuple[Key, ...]] = (
         help="Turned: sewn and drawn through. Folded: pressed in and topstitched.",
     ),
     _ENTRY(
+        name="method",
+        takes=Takes.CHOICE,
+        verbs=(Verb.BUTTONHOLE,),
+        choices=("worked", "bound"),
+        help="Worked with thread, late; or bound with cloth, before the facing is sewn on.",
+    ),
+    _ENTRY(
         name="through",
         takes=Takes.TEXT,
         verbs=(Verb.TURN, Verb.ROLL),

@@ -239,6 +239,8 @@ class Entry(NamedTuple):
         Where a seam is topstitched afterwards, in the author's words; ``None`` for not at all.
     strap
         How a strap is made.
+    is_bound
+        Whether buttonholes are bound with cloth, before the facing, and not worked with thread.
     number
         How many: buttonholes, darts.
     hours
@@ -309,6 +311,7 @@ class Entry(NamedTuple):
     from_wrong_side: bool = False
     topstitch: str | None = None
     strap: StrapMethod = StrapMethod.TURNED
+    is_bound: bool = False
     number: int | None = None
     hours: int | None = None
     width: Length | None = None

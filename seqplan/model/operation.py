@@ -72,6 +72,10 @@ class Action(Enum):
     CLOSE_GAP = "close gap"
     REMOVE_BASTING = "remove basting"
     BUTTONHOLE = "buttonhole"
+    BIND_HOLE = "bind buttonhole"
+    """Set lips of cloth into a slash, in the outer cloth alone."""
+    OPEN_BEHIND = "open behind"
+    """Cut the facing open behind a bound buttonhole and hem it to the lips."""
 
     FOLD = "fold"
     UNFOLD = "unfold"

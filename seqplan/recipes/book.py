@@ -263,8 +263,17 @@ def _press_of(reach: Reach) -> Ingredient:
 
 
 def _buttonhole(entry: Entry, _garment: Garment) -> Recipe:
-    """Buttonholes on several pieces are as many operations: each piece is ready at its own time."""
+    """Buttonholes on several pieces are as many operations: each piece is ready at its own time.
+
+    Bound ones are made in the outer cloth, and the facing is opened behind them at the end.
+    """
     pieces = list(dict.fromkeys(place.piece for place in entry.places))
+    if entry.is_bound:
+        return (
+            Ingredient(MAIN, Action.BIND_HOLE, _LOCKSTITCH),
+            Ingredient("press", Action.PRESS, _IRON),
+            Ingredient("behind", Action.OPEN_BEHIND, _HAND),
+        )
     return tuple(
         Ingredient(
             piece if place else MAIN, Action.BUTTONHOLE, _LOCKSTITCH, "buttonhole", piece=piece

@@ -17,6 +17,7 @@ from seqplan.rules.needs import (
 from seqplan.rules.rule import Rule
 from seqplan.rules.trade import (
     band_in_order,
+    bound_buttonholes_before_facing,
     buttonholes_after_layers,
     buttonholes_before_buttons,
     casing_in_order,
@@ -120,6 +121,7 @@ RULES: Final[tuple[Rule, ...]] = (
     topstitch_before_crossing.RULE,
     mouth_topstitched_before_backed.RULE,
     buttonholes_after_layers.RULE,
+    bound_buttonholes_before_facing.RULE,
     buttonholes_before_buttons.RULE,
     centred_zip_after_seam_below.RULE,
     invisible_zip_before_seam_below.RULE,

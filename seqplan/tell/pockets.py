@@ -206,6 +206,28 @@ def buttonhole(s: Scene) -> Told:
     return Told((*texts, say("step-buttonhole-open")), say("step-check-buttonhole"))
 
 
+def bind_hole(s: Scene) -> Told:
+    """Making bound buttonholes in the outer cloth."""
+    lips = s.usual(usual.LIPS)
+    texts = (
+        say("step-bound-try"),
+        say("step-bound-lips", place=s.places, lips=lips),
+        *_how_many(s),
+        say("step-bound-cut"),
+    )
+    return Told(texts, say("step-check-bound"))
+
+
+def press_hole(s: Scene) -> Told:
+    """Pressing bound buttonholes before anything lies behind them."""
+    return Told((say("step-bound-press"),))
+
+
+def open_behind(s: Scene) -> Told:
+    """Opening the facing behind bound buttonholes."""
+    return Told((say("step-bound-behind", place=s.places),), say("step-check-buttonhole"))
+
+
 def _how_many(s: Scene) -> list[str]:
     number = s.entry.number
     if number is None:
@@ -237,7 +259,14 @@ OF_VERB = {
         Action.CLOSE_BAND: close_bag,
         Action.CLOSE_ENDS: close_welt_ends,
     },
+    Verb.BUTTONHOLE: {Action.PRESS: press_hole},
 }
 """Who tells what the recipes of these verbs do."""
 
-TELLERS = {Action.BOX: box, Action.SLASH: slash, Action.BUTTONHOLE: buttonhole}
+TELLERS = {
+    Action.BOX: box,
+    Action.SLASH: slash,
+    Action.BUTTONHOLE: buttonhole,
+    Action.BIND_HOLE: bind_hole,
+    Action.OPEN_BEHIND: open_behind,
+}

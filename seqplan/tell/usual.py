@@ -36,6 +36,9 @@ TOPSTITCH = 6
 """From seam or edge: common practice."""
 FIRST_TURN = 10
 """The first turn of an edge turned twice: common practice; never deeper than the second."""
+LIPS = 3
+"""Each lip of a bound buttonhole, 1/8 in: The Bound Buttonhole, Circular 442, Univ. of Hawaii (from
+memory)."""
 SLIP_STITCH_APART = 6
 """Between hand stitches of a hem: common practice."""
 OVERLAP_OF_STITCHING = 20

@@ -22,6 +22,14 @@ SENTENCES: Final[dict[str, str]] = {
     "because-mouth-topstitched-before-backed": (
         "`{before}` goes through the front of the pocket only, and `{after}` lays its back there."
     ),
+    "because-bound-buttonholes-before-facing": (
+        "`{before}` is made from the wrong side of the outer cloth, which `{after}` covers."
+    ),
+    "because-bound-in-order": (
+        "A bound buttonhole is made, pressed, and opened behind: `{before}` comes before `{after}`."
+    ),
+    "because-opened-behind": "`{after}` goes through the facing, which `{before}` puts in place.",
+    "because-fused-before-bound": "`{before}` makes the cloth firm that `{after}` cuts.",
     "because-all-but-one": (
         "`{run}` runs right round over {seams}: all but one of these are sewn first, and any one"
         " of them may still be open."

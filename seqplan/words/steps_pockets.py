@@ -216,6 +216,29 @@ _CORNERS: Final[dict[str, str]] = {
         "Put a pin across each end of a buttonhole, just inside the bar, and cut it open with the"
         " seam ripper, from each end towards the middle, never towards your hand."
     ),
+    "step-bound-try": (
+        "Make one on a scrap first, with the same interfacing, and try whether the button passes"
+        " through."
+    ),
+    "step-bound-lips": (
+        "Mark the ends of each buttonhole on {place}. Fold two strips of the cloth lengthwise and"
+        " stitch them on, right side down, one on each side of the mark, each {lips} wide from fold"
+        " to stitching, exactly from end to end; fasten both ends of each row."
+    ),
+    "step-bound-cut": (
+        "Cut between the rows along the mark, only the cloth and not the strips, and into the"
+        " corners at each end; draw the strips through to the wrong side and stitch the small"
+        " triangles at the ends to them."
+    ),
+    "step-check-bound": "both lips are equally wide, meet in the middle, and the corners are square.",
+    "step-bound-press": (
+        "Press each buttonhole from the wrong side, its lips closed by a few long stitches."
+    ),
+    "step-bound-behind": (
+        "On the wrong side of {place} put a pin through each end of every buttonhole, slash the"
+        " facing between the pins, turn its edges under and sew them by hand to the lips; take the"
+        " long stitches out."
+    ),
     "step-check-buttonhole": "the button passes through, and no thread of the bars is cut.",
 }
 

@@ -33,7 +33,7 @@ def buttonhole_without_button(ledger: Ledger) -> Found:
     hints where the file lists no notions at all.
     """
     c = ledger.c
-    holes = c.acting(Action.BUTTONHOLE)
+    holes = c.acting(Action.BUTTONHOLE, Action.BIND_HOLE)
     if not holes or ledger.tells(*_FOR_HOLES) or ledger.is_brought(Verb.ATTACH):
         return
     used = {n for op in c.operations for n in op.notions}
@@ -53,7 +53,7 @@ def button_without_buttonhole(ledger: Ledger) -> Found:
     snaps and covered or decorative buttons.
     """
     c = ledger.c
-    if c.acting(Action.BUTTONHOLE) or ledger.is_brought(Verb.BUTTONHOLE):
+    if c.acting(Action.BUTTONHOLE, Action.BIND_HOLE) or ledger.is_brought(Verb.BUTTONHOLE):
         return
     if ledger.tells("buttonhole", "loop", "hole", "decor") or any(
         _is_of(notion, "loop", "frog") or "loop" in notion.id for notion in c.garment.notions

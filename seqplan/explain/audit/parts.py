@@ -60,7 +60,7 @@ def _parts(ledger: Ledger) -> list[frozenset[PieceId]]:
         or op.entry in astray
         or op.pieces & set(c.entry(op).partners)
     ]
-    fastened = [op.pieces for op in c.acting(Action.BUTTONHOLE, Action.ATTACH)]
+    fastened = [op.pieces for op in c.acting(Action.BUTTONHOLE, Action.BIND_HOLE, Action.ATTACH)]
     groups.append(frozenset().union(*fastened))
     for group in groups:
         for piece in group & ledger.used:

@@ -34,7 +34,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for button in c.acting(Action.ATTACH):
         notion = c.garment.notion.get(button.notions[0]) if button.notions else None
         if notion is not None and _is_button(notion):
-            holes = c.acting(Action.BUTTONHOLE)
+            holes = c.acting(Action.BUTTONHOLE, Action.OPEN_BEHIND)
             facing_it = [hole for hole in holes if hole.pieces & button.pieces]
             for hole in facing_it or holes:
                 yield arc(RULE, hole, button)

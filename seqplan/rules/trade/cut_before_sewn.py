@@ -86,6 +86,7 @@ _BY_MARKS = frozenset(
         Action.STITCH_ON,
         Action.SET_ZIP,
         Action.BUTTONHOLE,
+        Action.BIND_HOLE,
     }
 )
 """What cannot be done without its marks."""

@@ -46,6 +46,7 @@ _STITCHING = (
     Action.MAKE_STRAP,
     Action.TURN_UP,
     Action.BUTTONHOLE,
+    Action.BIND_HOLE,
 )
 
 
