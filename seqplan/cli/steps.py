@@ -1,13 +1,24 @@
 """`seqplan steps`: an order for a booklet or a batch, or the written one repaired."""
 
+from typing import TypedDict, Unpack
+
 import click
 
 from seqplan.cli.options import command, file_argument, format_option, pick_option, seconds_option
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import open_for_work
+from seqplan.cli.status import Status
+from seqplan.model.workroom import Workroom
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.plan import plan_data
+
+
+class _Search(TypedDict):
+    """How to look for a batch."""
+
+    seconds: float
+    workroom: str | None
 
 
 @command()
@@ -26,10 +37,21 @@ from seqplan.render.machine.plan import plan_data
     is_flag=True,
     help="Keep the written order and move as few entries as possible (then --for does not count).",
 )
+@click.option(
+    "--workroom",
+    metavar="ROOM.yaml",
+    help="Your own machines and their minutes; a batch then takes the fewest of these minutes.",
+)
 @seconds_option
 @format_option
 def steps(
-    file: str, picks: dict[str, str], purpose: str, repair: bool, seconds: float, form: str
+    file: str,
+    picks: dict[str, str],
+    purpose: str,
+    form: str,
+    *,
+    repair: bool,
+    **search: Unpack[_Search],
 ) -> None:
     r"""List the operations in an order that holds.
 
@@ -38,16 +60,39 @@ def steps(
       seqplan steps garments/breakwater-skirt.yaml
       seqplan steps garments/breakwater-skirt.yaml --for batch
       seqplan steps garments/breakwater-skirt.yaml --repair
+      seqplan steps garments/breakwater-skirt.yaml --for batch --workroom room.yaml
+
+    \b
+    A workroom file:
+      workroom: Harbour hall
+      machines:
+        old machine: {station: lockstitch, setup: 2, foot: 3, stitch: 1}
     """
+    room = _read_room(search["workroom"])
+    limit = deadline(search["seconds"])
     opened = open_for_work(file, picks)
     planner = opened.planner
     if repair:
-        plan = planner.repair(deadline(seconds))
+        plan = planner.repair(limit)
     elif purpose == "batch":
-        plan = planner.batch(deadline(seconds), SearchProgress())
+        plan = planner.batch(limit, SearchProgress(), room)
     else:
         plan = planner.booklet()
     if form == "json":
         click.echo(to_json(plan_data(plan)), nl=False)
     else:
         click.echo(list_steps(opened.garment, plan), nl=False)
+
+
+def _read_room(path: str | None) -> Workroom | None:
+    """Read the workroom; what is wrong with it is printed and ends the command."""
+    if path is None:
+        return None
+    from seqplan.load.workroom import load_workroom
+    from seqplan.render.excerpt import print_diagnostics
+
+    loaded = load_workroom(path)
+    if loaded.workroom is None:
+        click.echo(print_diagnostics(loaded.diagnostics, loaded.name, loaded.text), err=True)
+        click.get_current_context().exit(Status.FINDINGS)
+    return loaded.workroom

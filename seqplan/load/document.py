@@ -67,6 +67,17 @@ def load_file(path: str | Path) -> Loaded:
     UnreadableFileError
         When there is no such file, it is a folder, it may not be read, or it is too large.
     """
+    return load_text(read_bytes(path), name=str(path))
+
+
+def read_bytes(path: str | Path) -> bytes:
+    """Read a file whole, as far as it is not too large.
+
+    Raises
+    ------
+    UnreadableFileError
+        When there is no such file, it is a folder, it may not be read, or it is too large.
+    """
     try:
         # Not Path.open: pathlib and what it imports take longer than reading the file.
         with open(path, "rb") as file:  # noqa: PTH123
@@ -83,7 +94,7 @@ def load_file(path: str | Path) -> Loaded:
     if len(data) > SIZE_LIMIT:
         limit = SIZE_LIMIT // 1_000_000
         raise UnreadableFileError(str(path), say("why-too-large", limit=limit))
-    return load_text(data, name=str(path))
+    return data
 
 
 def _read(root: Node | None, sink: Sink) -> Garment | None:

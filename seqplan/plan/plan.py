@@ -8,14 +8,16 @@ from itertools import groupby
 from seqplan.base.errors import SeqplanError
 from seqplan.base.ids import EntryId, OpId, PieceId
 from seqplan.graph.reason import Reason
-from seqplan.model.operation import Operation, Setup
+from seqplan.model.operation import Action, Operation, Setup
 from seqplan.model.station import STANDARD_FOOT
+from seqplan.model.workroom import Needs, Workroom
 from seqplan.order.booklet import booklet_order, unit_changes
-from seqplan.order.fewest import count_changes, fewest_changes
+from seqplan.order.fewest import cheapest_order, count_changes, fewest_changes
 from seqplan.order.limits import Limit, no_limit
 from seqplan.order.observer import Observer
 from seqplan.order.repair import fewest_moves
 from seqplan.order.result import Proof
+from seqplan.order.workroom import changes_in
 from seqplan.plan.binding import Binding, bind
 from seqplan.plan.lessons import lesson
 from seqplan.plan.unit import Unit, find_units
@@ -81,6 +83,9 @@ class Plan:
         For a batch: whether the changes are proven fewest. For a repair: the moves.
     moved
         The entries that a repair moved; operations where an entry had to be torn apart.
+    price
+        Minutes of getting ready in the workroom that it was made for; ``None`` without one. The
+        lower bound is then in minutes, too.
     given_up
         The shoulds that could not be had.
     waived
@@ -96,8 +101,25 @@ class Plan:
     lower_bound: int | None = None
     proof: Proof = Proof.FEASIBLE
     moved: tuple[str, ...] = ()
+    price: int | None = None
     given_up: tuple[Reason, ...] = ()
     waived: tuple[Reason, ...] = ()
+
+
+_STITCHES = {
+    Action.BASTE: "long",
+    Action.GATHER: "long",
+    Action.BUTTONHOLE: "buttonhole",
+    Action.TOPSTITCH: "topstitch",
+}
+"""Stitches that are set for an operation; everything else is sewn straight, of usual length."""
+
+
+def needs_of(op: Operation) -> Needs:
+    """What has to be mounted and set for an operation."""
+    is_sewn = bool(op.setup.foot)
+    stitch = _STITCHES.get(op.action, "straight") if is_sewn else ""
+    return Needs(op.setup.station, op.setup.foot, stitch=stitch)
 
 
 class NoPlanError(SeqplanError):
@@ -155,8 +177,23 @@ class Planner:
 
         return self._rehearsed(find)
 
-    def batch(self, limit: Limit = no_limit, observer: Observer | None = None) -> Plan:
-        """The fewest changes of set-up, proven unless the limit stops the search."""
+    def batch(
+        self,
+        limit: Limit = no_limit,
+        observer: Observer | None = None,
+        workroom: Workroom | None = None,
+    ) -> Plan:
+        """The fewest changes of set-up, proven unless the limit stops the search.
+
+        With a workroom: the fewest minutes of getting its machines ready.
+
+        Raises
+        ------
+        NoMachineError
+            An operation needs a station that the workroom does not have.
+        """
+        if workroom is not None:
+            return self._rehearsed(lambda: self._cheapest(workroom, limit, observer))
 
         def find() -> Plan:
             result = fewest_changes(
@@ -170,6 +207,18 @@ class Planner:
             )
 
         return self._rehearsed(find)
+
+    def _cheapest(self, workroom: Workroom, limit: Limit, observer: Observer | None) -> Plan:
+        changes = changes_in(workroom, {op.id: needs_of(op) for op in self._c.operations})
+        result = cheapest_order(self._c.ids, self._held, changes, limit=limit, observer=observer)
+        order = self.repair().order if result.order is None else result.order
+        return self._plan(
+            Purpose.BATCH,
+            order,
+            lower_bound=result.lower_bound,
+            proof=result.proof,
+            price=changes.cost(order),
+        )
 
     def repair(self, limit: Limit = no_limit) -> Plan:
         """The author's order with the fewest entries moved.
@@ -221,6 +270,7 @@ class Planner:
         lower_bound: int | None = None,
         proof: Proof = Proof.FEASIBLE,
         moved: tuple[str, ...] = (),
+        price: int | None = None,
     ) -> Plan:
         ops = [self._c.op[id_] for id_ in order]
         steps = _steps(ops, split_visits=purpose is Purpose.BATCH)
@@ -235,6 +285,7 @@ class Planner:
             lower_bound=lower_bound,
             proof=proof,
             moved=moved,
+            price=price,
             given_up=self._given_up,
             waived=self._binding.waived,
         )

@@ -135,6 +135,9 @@ def _about(plan: Plan) -> Iterator[str]:
     )
     if plan.purpose is Purpose.BATCH:
         key = "steps-proven" if plan.proof is Proof.OPTIMAL else "steps-gap"
+        if plan.price is not None:
+            yield say("steps-price", minutes=plan.price)
+            key += "-minutes"
         yield say(key, bound=plan.lower_bound)
     for reason in plan.given_up:
         yield from _indented(say("steps-given-up", line=state(reason), rule=reason.rule), 0)

@@ -19,6 +19,12 @@ SENTENCES: Final[dict[str, str]] = {
         "Not proven: some order may have as few as {bound} changes. Give it more time with"
         " `--seconds`."
     ),
+    "steps-price": "In this workroom: {minutes} min of getting ready.",
+    "steps-proven-minutes": "No valid order takes fewer of these minutes (proven).",
+    "steps-gap-minutes": (
+        "Not proven: some order may take as few as {bound} of these minutes. Give it more time with"
+        " `--seconds`."
+    ),
     "steps-repair-gap": "Not proven to be the fewest moves: the search was stopped early.",
     "steps-given-up": "Good practice given up for this garment: {line} ({rule}).",
     "steps-written-broken": (

@@ -230,7 +230,7 @@ _CORNERS: Final[dict[str, str]] = {
         " corners at each end; draw the strips through to the wrong side and stitch the small"
         " triangles at the ends to them."
     ),
-    "step-check-bound": "both lips are equally wide and meet in the middle; the corners are square.",
+    "step-check-bound": "both lips are equally wide and meet in the middle.",
     "step-bound-press": (
         "Press each buttonhole from the wrong side, its lips closed by a few long stitches."
     ),

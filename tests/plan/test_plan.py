@@ -1,8 +1,12 @@
 """Orders for a purpose, on garments small enough to see through."""
 
+import itertools
 from textwrap import dedent
 
 from seqplan.load.document import load_text
+from seqplan.model.station import DEFAULT_STATIONS
+from seqplan.model.workroom import Machine, Workroom
+from seqplan.order.result import Proof
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner, change_minutes
 from seqplan.plan.unit import find_units
@@ -119,3 +123,23 @@ def test_shoulds_that_contradict_one_another_give_up_the_least_and_name_it():
     assert [reason.rule for reason in binding.given_up] == ["invisible-zip-before-seam-below"]
     position = {id_: place for place, id_ in enumerate(planner.booklet().order)}
     assert position["centre"] < position["zip"]
+
+
+def test_a_dear_machine_is_gone_to_less_often():
+    c, _, planner = _planner(TUNIC)
+    dear = Workroom(
+        tuple(
+            Machine(name=s.id, station=s.id, setup_minutes=60 if s.id == "iron" else 1)
+            for s in DEFAULT_STATIONS
+        )
+    )
+    plan = planner.batch(workroom=dear)
+    assert plan.proof is Proof.OPTIMAL
+    assert plan.price == plan.lower_bound
+
+    def visits(order):
+        at = [c.op[op].setup.station for op in order]
+        return sum(b == "iron" != a for a, b in itertools.pairwise(["", *at]))
+
+    assert visits(plan.order) <= visits(planner.batch().order)
+    assert visits(plan.order) < visits(planner.booklet().order)

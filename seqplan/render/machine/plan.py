@@ -14,6 +14,7 @@ def plan_data(plan: Plan) -> Data:
         "changes": plan.changes,
         "change_minutes": plan.change_minutes,
         "unit_changes": plan.unit_changes,
+        "workroom_minutes": plan.price,
         "lower_bound": plan.lower_bound,
         "proof": plan.proof.value,
         "moved": list(plan.moved),

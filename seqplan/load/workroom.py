@@ -1,0 +1,129 @@
+"""A workroom file: one's own machines, and the minutes that it takes to get each ready.
+
+    workroom: Harbour hall
+    machines:
+      old machine: {station: lockstitch, setup: 2, foot: 1, needle: 2}
+      overlocker:  {station: overlocker, setup: 4}
+
+What the file does not name keeps the usual minutes of its station.
+"""
+
+from pathlib import Path
+from typing import Final, NamedTuple
+
+from seqplan.base.diagnostic import Diagnostic
+from seqplan.base.errors import UnreadableFileError
+from seqplan.load import fields
+from seqplan.load.document import read_bytes
+from seqplan.load.keys import Key, Section, Takes
+from seqplan.load.nodes import MappingNode, Pair
+from seqplan.load.sink import Sink, found_instead, quoted
+from seqplan.load.text import read_text
+from seqplan.load.tree import read_tree
+from seqplan.load.where import Where, place
+from seqplan.model.station import DEFAULT_STATIONS
+from seqplan.model.workroom import NOTHING, Machine, Needs, Workroom
+
+_MOST_MINUTES = 10_000
+_MINUTES: Final = {
+    "setup": "Minutes to go there and get ready.",
+    "foot": "Minutes to change the presser foot.",
+    "needle": "Minutes to change the needle.",
+    "stitch": "Minutes to set another stitch.",
+    "colour": "Minutes to thread another colour.",
+}
+
+
+def _key(name: str, takes: Takes, help_: str, *, is_required: bool = False) -> Key:
+    bounds = (0, _MOST_MINUTES) if takes is Takes.NUMBER else (0, 0)
+    return Key(Section.STATION, name, takes, help_, bounds=bounds, is_required=is_required)
+
+
+_TOP: Final = {
+    "workroom": _key("workroom", Takes.TEXT, "Its name.", is_required=True),
+    "machines": _key("machines", Takes.TABLE, "The machines.", is_required=True),
+}
+_MACHINE: Final = {
+    "station": _key("station", Takes.TEXT, "What kind of station it is.", is_required=True),
+    **{name: _key(name, Takes.NUMBER, text) for name, text in _MINUTES.items()},
+    "mounted": _key("mounted", Takes.TEXT, "The presser foot that is on it."),
+}
+
+
+class LoadedWorkroom(NamedTuple):
+    """What came of reading a workroom file.
+
+    Parameters
+    ----------
+    workroom
+        The machines, or ``None`` where the file has an error.
+    diagnostics
+        Everything found, each with its place.
+    text, name
+        The text that was read, and what it is called.
+    """
+
+    workroom: Workroom | None
+    diagnostics: tuple[Diagnostic, ...]
+    text: str
+    name: str
+
+
+def load_workroom(path: str | Path) -> LoadedWorkroom:
+    """Read a workroom file.
+
+    Raises
+    ------
+    UnreadableFileError
+        When it cannot be read at all.
+    """
+    sink = Sink()
+    text, is_readable = read_text(read_bytes(path), sink)
+    root = read_tree(text, sink) if is_readable else None
+    machines = _machines(root, sink) if isinstance(root, MappingNode) else ()
+    if root is not None and not isinstance(root, MappingNode):
+        sink.error("wrong-type", root, words="expected-workroom", found=found_instead(root))
+    if root is None and not sink.has_errors:
+        raise UnreadableFileError(str(path), "it is empty")
+    workroom = None if sink.has_errors else Workroom(machines)
+    return LoadedWorkroom(workroom, place(sink.found, Where(root)), text, str(path))
+
+
+def _machines(root: MappingNode, sink: Sink) -> tuple[Machine, ...]:
+    found = fields.read_fields(root, _TOP, sink)
+    fields.check_required(found, _TOP, root, sink)
+    table = fields.table(root.get("machines"), sink)
+    read = [_machine(pair, sink) for pair in (table.pairs if table else ())]
+    named = [machine for machine in read if machine is not None]
+    served = {machine.station for machine in named}
+    usual = Workroom.of_stations(s for s in DEFAULT_STATIONS if s.id not in served)
+    return (*named, *usual.machines)
+
+
+def _machine(pair: Pair, sink: Sink) -> Machine | None:
+    table = fields.mapping(pair.value, sink, words="expected-machine")
+    if table is None:
+        return None
+    found = fields.read_fields(table, _MACHINE, sink)
+    fields.check_required(found, _MACHINE, pair, sink)
+    station = fields.text(found.get("station"), sink)
+    known = {each.id: each for each in DEFAULT_STATIONS}
+    minutes = {
+        name: fields.number(found.get(name), sink, _MACHINE[name].bounds) for name in _MINUTES
+    }
+    if station is None or station not in known:
+        if station is not None:
+            fix = sink.suggest(station, known, "")
+            sink.error("unknown-station", found["station"], name=quoted(station), fix=fix)
+        return None
+    usual = {"setup": known[station].minutes, "foot": known[station].foot_minutes}
+    foot = fields.text(found.get("mounted"), sink)
+    return Machine(
+        name=pair.key,
+        station=station,
+        **{
+            f"{name}_minutes": usual.get(name, 0) if value is None else value
+            for name, value in minutes.items()
+        },
+        mounted=Needs(station, foot=foot) if foot else NOTHING,
+    )

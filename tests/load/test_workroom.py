@@ -1,0 +1,60 @@
+"""Workroom files: one's own machines, and every fault in one run."""
+
+import pytest
+
+from seqplan.base.errors import UnreadableFileError
+from seqplan.load.workroom import load_workroom
+
+
+def written(tmp_path, text):
+    path = tmp_path / "room.yaml"
+    path.write_text(text, encoding="utf-8")
+    return load_workroom(path)
+
+
+def test_what_is_not_named_keeps_its_usual_minutes(tmp_path):
+    loaded = written(
+        tmp_path,
+        "workroom: Hall\nmachines:\n  old: {station: lockstitch, setup: 7, mounted: zip}\n",
+    )
+    room = loaded.workroom
+    assert loaded.diagnostics == ()
+    old = room.machine_for("lockstitch")
+    assert (old.name, old.setup_minutes, old.foot_minutes) == ("old", 7, 1)
+    assert old.mounted.foot == "zip"
+    assert room.machine_for("overlocker").setup_minutes == 2
+
+
+def test_every_fault_is_told_at_once(tmp_path):
+    loaded = written(
+        tmp_path,
+        "workroom: Hall\n"
+        "machines:\n"
+        "  old: {station: lockstich, setup: two, feet: 3}\n"
+        "  other: table\n"
+        "  third: {setup: 2}\n",
+    )
+    assert loaded.workroom is None
+    found = [(d.slug, d.span.line) for d in loaded.diagnostics]
+    assert sorted(found) == [
+        ("missing-key", 5),
+        ("unknown-key", 3),
+        ("unknown-station", 3),
+        ("unreadable-number", 3),
+        ("wrong-type", 4),
+    ]
+
+
+@pytest.mark.parametrize("text", ["[a]", "a", "workroom: Hall\n", "machines: {}\n"])
+def test_what_is_no_workroom_is_refused_with_a_place(tmp_path, text):
+    loaded = written(tmp_path, text)
+    assert loaded.workroom is None
+    assert all(d.span is not None for d in loaded.diagnostics)
+    assert loaded.diagnostics
+
+
+def test_an_empty_file_and_none_at_all_are_refused(tmp_path):
+    with pytest.raises(UnreadableFileError):
+        written(tmp_path, "")
+    with pytest.raises(UnreadableFileError):
+        load_workroom(tmp_path / "nowhere.yaml")
