@@ -1,9 +1,11 @@
 """Steps, reasons and rules as plain text for a terminal. Pure: data in, text out."""
 
 from collections.abc import Iterable, Iterator
-from textwrap import wrap
+from textwrap import dedent, wrap
 
-from seqplan.base.ids import PieceId
+from seqplan.base.ids import PieceId, RuleSlug
+from seqplan.explain.audit.book import AUDIT
+from seqplan.explain.selection import FINDINGS, headline
 from seqplan.explain.why import Between, Grounds, Place
 from seqplan.explain.written import state
 from seqplan.graph.reason import Reason, ReasonKind
@@ -84,6 +86,26 @@ def list_rules(rules: Iterable[Rule]) -> str:
                 lines += _indented(rule.headline, 6)
         lines.append("")
     return "\n".join(lines)
+
+
+def list_findings(slugs: Iterable[RuleSlug]) -> str:
+    """Print what else a check finds: name, how bad it is, what it is about."""
+    lines = [say("rules-findings")]
+    for slug in slugs:
+        lines.append(f"  {slug:<34}{FINDINGS[slug].value}")
+        lines += _indented(headline(slug), 6)
+    return "\n".join(lines) + "\n"
+
+
+def show_finding(slug: RuleSlug) -> str:
+    """Print everything about one thing that a check finds."""
+    audit = AUDIT.get(slug)
+    text = dedent((audit.find.__doc__ or "") if audit else headline(slug)).strip()
+    first, _, rest = text.partition("\n")
+    # Docstrings are indented by four after their first line.
+    more = dedent(rest).strip()
+    severity = say("rules-severity", severity=FINDINGS[slug].value)
+    return "\n".join([f"{slug}\n", first, severity, *([f"\n{more}"] if more else [])]) + "\n"
 
 
 def show_rule(rule: Rule) -> str:

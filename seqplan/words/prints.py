@@ -55,6 +55,8 @@ SENTENCES: Final[dict[str, str]] = {
     "rules-line": "{slug}  {strength}",
     "rules-needs": "Needs: what an operation cannot do without",
     "rules-trade": "Rules of the trade",
+    "rules-findings": "What else a check finds",
+    "rules-severity": "Told as: {severity}.",
     "rules-strength": "Strength: {strength}.",
     "rules-number": "Trade rule {numbers}.",
     "rules-numbers": "Trade rules {numbers}.",

@@ -4,7 +4,7 @@ import json
 from itertools import pairwise
 
 import pytest
-from cli.running import GARMENTS, SKIRT, broken_skirt, impossible, run
+from cli.running import GARMENTS, ROOT, SKIRT, broken_skirt, impossible, run
 
 
 def test_every_shipped_garment_checks_clean_in_one_run():
@@ -170,3 +170,51 @@ def test_what_is_left_over_is_told(tmp_path):
     assert "no operation uses the notion `lace`" in result.output
     assert "the edge `back-facing.lower` is left raw" in result.output
     assert "the edge `front-facing.lower` is left raw" in result.output
+
+
+@pytest.mark.parametrize("slug", ["raw-edge", "cannot-be-done", "press-before-crossing"])
+def test_whatever_stands_behind_a_finding_can_be_asked_about(slug):
+    result = run("rules", slug)
+    assert result.exit_code == 0
+    assert result.stdout.startswith(f"{slug}\n")
+    data = json.loads(run("rules", slug, "--format", "json").stdout)
+    assert data["slug"] == slug
+    assert data["headline"] in " ".join(result.stdout.split())
+
+
+def test_the_list_of_rules_ends_with_what_else_a_check_finds():
+    listed = run("rules").stdout
+    everything = json.loads(run("rules", "--format", "json").stdout)
+    for each in (*everything["rules"], *everything["findings"]):
+        assert each["slug"] in listed
+
+
+def test_a_rehearsal_is_told_step_by_step_and_ends_with_its_outcome(tmp_path):
+    path = ROOT / "garments" / "ferry-waistcoat.yaml"
+    told = run("rehearse", path)
+    assert told.exit_code == 0
+    assert "All 32 operations can be done in this order." in told.stdout
+    data = json.loads(run("rehearse", path, "--format", "json", "--order", "batch").stdout)
+    assert data["reached"] == len(data["order"]) == 32
+    assert data["troubles"] == data["left_undone"] == []
+    stuck = tmp_path / "pouch.yaml"
+    text = (ROOT / "garments" / "tide-table-pouch.yaml").read_text(encoding="utf-8")
+    stuck.write_text(text.replace("  open-zip:     {open: zip}\n", ""), encoding="utf-8")
+    result = run("rehearse", stuck)
+    assert result.exit_code == 1
+    assert "Stuck after" in result.stdout
+    assert "{open: zip}" in result.stdout
+
+
+def test_a_batch_for_a_workroom_counts_its_minutes(tmp_path):
+    room = tmp_path / "room.yaml"
+    room.write_text("workroom: Hall\nmachines:\n  old: {station: lockstitch, setup: 9}\n")
+    path = ROOT / "garments" / "gull-skirt.yaml"
+    result = run("steps", path, "--for", "batch", "--workroom", room)
+    assert result.exit_code == 0
+    assert "No valid order takes fewer of these minutes (proven)." in result.stdout
+    room.write_text("workroom: Hall\nmachines:\n  old: {station: lockstich}\n")
+    result = run("steps", path, "--for", "batch", "--workroom", room)
+    assert result.exit_code == 1
+    assert "Did you mean `lockstitch`?" in result.stderr
+    assert run("steps", path, "--for", "batch", "--workroom", tmp_path / "no").exit_code == 3

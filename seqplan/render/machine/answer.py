@@ -2,7 +2,9 @@
 
 from collections.abc import Iterable
 
+from seqplan.base.ids import RuleSlug
 from seqplan.base.path import format_path
+from seqplan.explain.selection import FINDINGS, headline
 from seqplan.explain.why import Between, Grounds, Place
 from seqplan.graph.reason import Reason
 from seqplan.render.machine.document import Data
@@ -56,6 +58,11 @@ def rule_data(rule: Rule) -> Data:
         "headline": rule.headline,
         "text": rule.text.strip(),
     }
+
+
+def finding_data(slug: RuleSlug) -> Data:
+    """Give what a check finds besides broken rules."""
+    return {"slug": slug, "severity": FINDINGS[slug].value, "headline": headline(slug)}
 
 
 def _grounds(grounds: Iterable[Grounds]) -> list[Data]:
