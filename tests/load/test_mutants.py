@@ -112,16 +112,15 @@ def test_what_reads_as_a_garment_can_be_listed_drawn_and_handed_out(first: int) 
             opened = _opened(mutant(number))
             blocking = (*opened.loaded.diagnostics, *opened.laid_out)
             if opened.can_be_sewn and all(d.severity is not Severity.ERROR for d in blocking):
-                _draw(opened)
+                _draw(opened, list(Lanes)[number // 20 % len(Lanes)])
 
 
-def _draw(opened: Opened) -> None:
+def _draw(opened: Opened, lanes: Lanes) -> None:
     c = opened.garment
     for plan in (opened.planner.booklet(), opened.planner.repair()):
         assert list_steps(c, plan)
-    for lanes in Lanes:
-        chart = make_chart(c, opened.binding.held, lanes)
-        assert chart_to_dot(chart, c, title=c.garment.name, lanes=lanes)
+    chart = make_chart(c, opened.binding.held, lanes)
+    assert chart_to_dot(chart, c, title=c.garment.name, lanes=lanes)
     assert "</html>" in booklet_page(opened)
     if c.garment.entries:
         first, last = c.garment.entries[0].id, c.garment.entries[-1].id
