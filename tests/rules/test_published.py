@@ -75,12 +75,5 @@ def test_a_second_order_that_works_is_accepted(case, tmp_path):
     assert found_in(case, tmp_path) == ()
 
 
-@cases("waits")
-def test_what_no_rule_sees_yet_still_waits(case, tmp_path):
-    known = {finding.slug for finding in findings(case.path)}
-    assert {finding.slug for finding in found_in(case, tmp_path)} & set(RULE) <= known
-    assert case.why
-
-
 def test_every_order_that_must_be_rejected_is_listed():
     assert {case.case for case in rejected_orders()} >= MUST_REJECT
