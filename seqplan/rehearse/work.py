@@ -62,9 +62,7 @@ class Work:
 
     def parts_with(self, pieces: frozenset[PieceId]) -> list[Part]:
         """The connected parts that these pieces lie in, as they are sewn now."""
-        return [
-            part for part in self.surface.parts if any(piece in pieces for piece, _ in part.discs)
-        ]
+        return list(self.surface.parts_with(pieces))
 
     def gaps_in(self, part: Part) -> list[EntryId]:
         """The seams of a part that have been left open somewhere."""

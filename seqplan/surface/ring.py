@@ -63,6 +63,11 @@ class Rings:
         """The cut copy of cloth that the edge belongs to; both halves of a fold are one."""
         return self._discs[segment]
 
+    @property
+    def discs(self) -> Iterable[tuple[PieceId, int]]:
+        """Every cut copy of cloth that has edges, in the order of the pieces."""
+        return self._on
+
     def on(self, disc: tuple[PieceId, int]) -> Sequence[Segment]:
         """The cut edges round one cut copy of cloth."""
         return self._on[disc]
