@@ -93,6 +93,10 @@ SENTENCES: Final[dict[str, str]] = {
     "check-nothing-drawn-through-fix": (
         "Draw something through: `{{insert: ..., in: {name}}}`, or close it: `{{close: {name}}}`."
     ),
+    "check-channel-too-narrow": (
+        "`{name}` is {depth} deep, and `{thread}`, which is drawn through it, is {width} wide"
+    ),
+    "check-channel-too-narrow-fix": "Make the channel 6 mm (¼ in) deeper than that is wide.",
     "check-pocket-without-mouth": "`{name}` is stitched on all round: the pocket has no mouth",
     "check-pocket-without-mouth-fix": "Say which of its edges stays open: `open: {edge}`.",
     "check-gap-not-closed": "the gap of `{name}` is never closed",

@@ -33,6 +33,7 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     seams.left_sewn_to_right,
     openings.nothing_drawn_through,
     openings.pocket_without_mouth,
+    openings.channel_too_narrow,
     openings.gap_not_closed,
     openings.never_turned,
     openings.nothing_to_turn,

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import EntryId, NotionId
+from seqplan.base.measure import both
 from seqplan.explain.audit.audit import Found, quoted, told
 from seqplan.explain.audit.ledger import Ledger, Units, discs_of
 from seqplan.model.entry import Entry, SeamKind, SeamMethod, Sides, Verb
@@ -11,6 +12,9 @@ from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.shape import Shape
 from seqplan.surface.glued import Glue
+
+_EASE_MM = 3
+"""What a channel has to be deeper than what is drawn through it."""
 
 _TURNED = frozenset({SeamKind.ENCLOSED, SeamKind.FACED})
 
@@ -56,6 +60,28 @@ def nothing_drawn_through(ledger: Ledger) -> Found:
             continue
         if not ledger.tells("elastic", "cord", "ribbon", "thread", "draw"):
             yield told("nothing-drawn-through", entry.path, name=entry.id)
+
+
+def channel_too_narrow(ledger: Ledger) -> Found:
+    """A channel is at least 3 mm (an eighth of an inch) deeper than elastic or tape is wide.
+
+    Stays quiet where either measure is not given. Source: Apparel standards, elastic and 1/8 in;
+    Singer, How to insert elastic in a casing (elastic and 1/4 in).
+    """
+    for entry in ledger.c.garment.entries:
+        if entry.verb is not Verb.INSERT or entry.into is None or entry.notion is None:
+            continue
+        depth = ledger.c.garment.entry[entry.into].depth
+        width = ledger.c.garment.notion[entry.notion].width
+        if depth is not None and width is not None and depth.mm < width.mm + _EASE_MM:
+            yield told(
+                "channel-too-narrow",
+                ledger.c.garment.entry[entry.into].path,
+                name=entry.into,
+                depth=both(depth),
+                thread=entry.notion,
+                width=both(width),
+            )
 
 
 def pocket_without_mouth(ledger: Ledger) -> Found:
