@@ -6,9 +6,9 @@ from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.repair import Repair, gap_places, repairs
-from seqplan.rehearse.trouble import Trouble
+from seqplan.rehearse.trouble import tell_trouble
 from seqplan.rehearse.walk import Rehearsal
-from seqplan.words.say import has, say
+from seqplan.words.say import say
 
 STUCK = RuleSlug("cannot-be-done")
 """The slug of an operation that the work as it lies does not allow."""
@@ -24,14 +24,6 @@ def check_rehearsed(c: Construction, found: Rehearsal) -> tuple[Diagnostic, ...]
     is left undone at the end is a warning.
     """
     return (*_stuck(c, found), *_undone(c, found))
-
-
-def tell_trouble(trouble: Trouble) -> str:
-    """Say in one sentence why an operation cannot be done."""
-    key = f"rehearse-{trouble.why}"
-    if not has(key):
-        key = "rehearse-too-late"
-    return say(key, op=trouble.op, blame=trouble.blame, missing=trouble.missing)
 
 
 def tell_repair(repair: Repair) -> str:

@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from seqplan.base.ids import OpId
+from seqplan.words.say import has, say
 
 
 class Trouble(NamedTuple):
@@ -27,3 +28,11 @@ class Trouble(NamedTuple):
     blame: OpId | None = None
     missing: OpId | None = None
     names: tuple[tuple[str, str], ...] = ()
+
+
+def tell_trouble(trouble: Trouble) -> str:
+    """Say in one sentence why an operation cannot be done."""
+    key = f"rehearse-{trouble.why}"
+    if not has(key):
+        key = "rehearse-too-late"
+    return say(key, op=trouble.op, blame=trouble.blame, missing=trouble.missing)

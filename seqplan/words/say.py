@@ -18,6 +18,8 @@ CATALOGUES = (
     "audits",
     "labels",
     "rehearsal",
+    "leeway",
+    "rescue",
     "steps",
     "editor",
     "starter",

@@ -2,11 +2,11 @@
 
 from collections.abc import Sequence
 
-from seqplan.explain.rehearsed import tell_repair, tell_trouble
+from seqplan.explain.rehearsed import tell_repair
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.lying import After
 from seqplan.rehearse.repair import gap_places, repairs
-from seqplan.rehearse.trouble import Trouble
+from seqplan.rehearse.trouble import Trouble, tell_trouble
 from seqplan.rehearse.walk import Rehearsal
 from seqplan.render.machine.document import Data
 

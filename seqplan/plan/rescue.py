@@ -1,0 +1,423 @@
+"""When something was forgotten: the least to undo, and the order from there to the end.
+
+1. What is done stands in the order that the work followed. What may stay is a beginning of that:
+   an operation stays when all that must come before it was done before it and stays, too.
+2. Under plain arcs that leaves no choice. Either-ors are branched on (`branch`): of all ways of
+   settling them, one counts in which the least is undone - first the fewest operations that
+   cannot be undone, then the fewest operations.
+3. Musts alone cost an unpicked seam. Good practice is held as far as what stays allows, and the
+   least of it is given up.
+4. The order from there to the end does what was forgotten as soon as it can be done, then goes on
+   in the order that the work followed.
+5. The whole is rehearsed: what stays, then the rest. Where the work as it lies does not let an
+   operation through although no must says so, that becomes one more reason that binds - it has to
+   come before the operation that is to blame, or after the one that is missing - and the search
+   starts again. The least is the least under all these reasons.
+
+Cost: a search as in `branch` for every turn of step 5, and the give-up of good practice.
+"""
+
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Final
+
+from seqplan.base.ids import OpId, RuleSlug
+from seqplan.base.strength import Strength
+from seqplan.graph.bits import bits
+from seqplan.graph.choices import Problem
+from seqplan.graph.closure import Closure, close
+from seqplan.graph.conflict import give_up
+from seqplan.graph.directions import NoOrderError, find_directions, is_feasible
+from seqplan.graph.precedence import Precedence
+from seqplan.graph.reason import Arc, Reason, ReasonKind
+from seqplan.order.branch import Inner, branch_and_bound
+from seqplan.order.limits import Limit, Meter, no_limit
+from seqplan.order.observer import Observer
+from seqplan.order.result import Proof
+from seqplan.plan.binding import Binding
+from seqplan.plan.undoing import UNDOING, Undoing
+from seqplan.recipes.construction import Construction
+from seqplan.rehearse.trouble import tell_trouble
+from seqplan.rehearse.walk import Rehearsal, rehearse
+from seqplan.words.say import say
+
+DONE: Final = RuleSlug("done-already")
+"""The slug of the reason that what stays comes first."""
+
+REHEARSED: Final = RuleSlug("cannot-be-done")
+"""The slug of a reason that only the rehearsal gives."""
+
+
+@dataclass(frozen=True, slots=True)
+class Unpicking:
+    """What stays of what is done, and what is undone.
+
+    Parameters
+    ----------
+    kept, undone
+        Operations in the order in which they were done.
+    chosen
+        For every reason the alternative that makes it so.
+    proof
+        Whether it is proven that no less can be undone.
+    """
+
+    kept: tuple[OpId, ...]
+    undone: tuple[OpId, ...]
+    chosen: tuple[int, ...]
+    proof: Proof
+
+
+@dataclass(frozen=True, slots=True)
+class Undone:
+    """An operation that is undone.
+
+    Parameters
+    ----------
+    op
+        The operation.
+    how
+        What it takes.
+    reason
+        Why it cannot stay.
+    """
+
+    op: OpId
+    how: Undoing
+    reason: Reason
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rescue:
+    """What to undo, and how to go on.
+
+    Parameters
+    ----------
+    missed
+        What was forgotten, in the order that the work followed.
+    done
+        What had been done, in that order.
+    implied
+        What of it nobody named, but has to come before what was named.
+    undone
+        What is undone, the last first.
+    kept
+        What stays.
+    rest
+        What is done from there on, the undone included, to the end.
+    given_up
+        The good practice that cannot be kept without undoing more.
+    proof
+        Whether it is proven that no less can be undone.
+    rehearsal
+        How far ``kept`` and ``rest`` go with the work in hand.
+    """
+
+    missed: tuple[OpId, ...]
+    done: tuple[OpId, ...]
+    implied: tuple[OpId, ...]
+    undone: tuple[Undone, ...]
+    kept: tuple[OpId, ...]
+    rest: tuple[OpId, ...]
+    given_up: tuple[Reason, ...]
+    proof: Proof
+    rehearsal: Rehearsal
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """How far the work has come.
+
+    Parameters
+    ----------
+    order
+        The order that it followed: every operation once.
+    done
+        What is done. What must come before it is taken as done, too, unless it was forgotten.
+    missed
+        What was forgotten; what stands in both counts as forgotten.
+    """
+
+    order: Sequence[OpId]
+    done: Collection[OpId]
+    missed: Collection[OpId]
+
+
+def find_rescue(
+    c: Construction,
+    binding: Binding,
+    at: Standing,
+    *,
+    by_the_book: bool = False,
+    limit: Limit = no_limit,
+) -> Rescue:
+    """Find the least to undo so that what was forgotten can be done, and the order from there on.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    binding
+        The reasons that bind; they must admit an order.
+    at
+        How far the work has come.
+    by_the_book
+        Whether good practice is a reason to undo something, too.
+    limit
+        When to break off the search for the least; the least found is then given.
+
+    Raises
+    ------
+    NoOrderError
+        The reasons admit no order, or none was found within the limit.
+    """
+    binds = [r for r in binding.held if by_the_book or r.strength is Strength.MUST]
+    implied = _implied(at, binds)
+    sequence = [
+        id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
+    ]
+    weights = _weights(c, sequence)
+    lesson: Reason | None = None
+    while True:
+        binds += [lesson] if lesson else []
+        unpicking = least_to_undo(at.order, binds, sequence, weights, limit=limit)
+        shoulds = [r for r in binding.held if r not in set(binds)]
+        rest, given_up = _order_from(unpicking.kept, at, binds, shoulds)
+        walk = rehearse(c, (*unpicking.kept, *rest))
+        lesson = _lesson(c, walk)
+        if lesson is None or not is_feasible(at.order, [*binds, lesson]):
+            break
+    return Rescue(
+        missed=tuple(id_ for id_ in at.order if id_ in at.missed),
+        done=tuple(sequence),
+        implied=tuple(id_ for id_ in sequence if id_ in implied),
+        undone=tuple(_undone(c, binds, unpicking, sequence, at.missed)),
+        kept=unpicking.kept,
+        rest=rest,
+        given_up=given_up,
+        proof=unpicking.proof,
+        rehearsal=walk,
+    )
+
+
+def _lesson(c: Construction, walk: Rehearsal) -> Reason | None:
+    """What the first trouble teaches: an arc that the order does not hold."""
+    for trouble in walk.troubles:
+        if trouble.blame or trouble.missing:
+            before, after = trouble.missing or trouble.op, trouble.blame or trouble.op
+            if trouble.blame and trouble.missing:
+                before = trouble.op
+            return Reason(
+                alternatives=((Arc(before, after),),),
+                kind=ReasonKind.NEEDS,
+                strength=Strength.MUST,
+                rule=REHEARSED,
+                because=tell_trouble(trouble),
+                source=c.op[trouble.op].path,
+            )
+    return None
+
+
+def _implied(at: Standing, reasons: Sequence[Reason]) -> frozenset[OpId]:
+    """What must come before what is done, and was neither named nor forgotten."""
+    closure = _closure(at.order, reasons)
+    index = {id_: node for node, id_ in enumerate(at.order)}
+    before = 0
+    for id_ in set(at.done) - set(at.missed):
+        before |= closure.ancestors[index[id_]]
+    return frozenset(at.order[node] for node in bits(before)) - set(at.done) - set(at.missed)
+
+
+def _closure(order: Sequence[OpId], reasons: Sequence[Reason]) -> Closure:
+    """What follows from the reasons before anything is chosen."""
+    start = Problem.of(order, reasons).start
+    if start is None:
+        raise NoOrderError
+    return start.closure
+
+
+def _weights(c: Construction, sequence: Sequence[OpId]) -> list[int]:
+    """What cannot be undone outweighs everything that can."""
+    lost = len(sequence) + 1
+    return [lost if UNDOING[c.op[id_].action] is Undoing.LOST else 1 for id_ in sequence]
+
+
+def least_to_undo(
+    operations: Sequence[OpId],
+    reasons: Sequence[Reason],
+    sequence: Sequence[OpId],
+    weights: Sequence[int],
+    *,
+    limit: Limit = no_limit,
+) -> Unpicking:
+    """Find the least to undo of what is done, so that some order begins with what stays.
+
+    Parameters
+    ----------
+    operations
+        Every operation once; ties go by their order.
+    reasons
+        All that must hold.
+    sequence
+        What is done, in the order in which it was done.
+    weights
+        What it costs to undo each operation of ``sequence``: positive.
+    limit
+        When to break off the search.
+
+    Raises
+    ------
+    NoOrderError
+        The reasons admit no order, or the limit came before the first.
+    """
+    index = {operation: node for node, operation in enumerate(operations)}
+    search = _Undoing([index[each] for each in sequence], weights)
+    watcher = Observer()
+    outcome = branch_and_bound(
+        Problem.of(operations, reasons), search, Meter(limit, watcher), watcher
+    )
+    if outcome.order is None:
+        raise NoOrderError
+    position = {operations[node]: place for place, node in enumerate(outcome.order)}
+    chosen = tuple(reason.held_alternatives(position)[0] for reason in reasons)
+    arcs = (
+        a for reason, which in zip(reasons, chosen, strict=True) for a in reason.alternatives[which]
+    )
+    closure = close(len(operations), [(index[arc.before], index[arc.after]) for arc in arcs])
+    if closure is None:
+        raise NoOrderError
+    stays = set(search.kept(closure))
+    return Unpicking(
+        kept=tuple(each for each in sequence if index[each] in stays),
+        undone=tuple(each for each in sequence if index[each] not in stays),
+        chosen=chosen,
+        proof=outcome.proof,
+    )
+
+
+class _Undoing:
+    """Minimises the weight of what is undone: exact under plain arcs, without search."""
+
+    def __init__(self, sequence: Sequence[int], weights: Sequence[int]) -> None:
+        self.sequence = sequence
+        self.weights = weights
+
+    def kept(self, closure: Closure) -> list[int]:
+        """Those that stay: all that must come before them was done before and stays."""
+        seen = 0
+        kept = []
+        for node in self.sequence:
+            if not closure.ancestors[node] & ~seen:
+                seen |= 1 << node
+                kept.append(node)
+        return kept
+
+    def bound(self, closure: Closure) -> int:
+        """Add up what is undone."""
+        kept = set(self.kept(closure))
+        return sum(
+            weight
+            for node, weight in zip(self.sequence, self.weights, strict=True)
+            if node not in kept
+        )
+
+    def quick(self, closure: Closure) -> tuple[int, tuple[int, ...]]:
+        """Put what stays first, and everything else behind it."""
+        kept = self.kept(closure)
+        others = (1 << len(closure.ancestors)) - 1
+        for node in kept:
+            others ^= 1 << node
+        return self.bound(closure), (*kept, *closure.walk(others))
+
+    def solve(self, closure: Closure, ceiling: int, meter: Meter) -> Inner:
+        """Do the same, unless it is no better than ``ceiling``."""
+        lower = self.bound(closure)
+        if lower >= ceiling or not meter.take_up():
+            return Inner(lower, None)
+        return Inner(*self.quick(closure))
+
+
+def _order_from(
+    kept: Sequence[OpId],
+    at: Standing,
+    binds: Sequence[Reason],
+    shoulds: Sequence[Reason],
+) -> tuple[tuple[OpId, ...], tuple[Reason, ...]]:
+    """Order what is not kept, what was forgotten first, and tell the good practice given up."""
+    order = at.order
+    others = [id_ for id_ in order if id_ not in set(kept)]
+    held = [*binds, *_kept_first(kept, others)]
+    closure = _closure(order, held)
+    index = {id_: node for node, id_ in enumerate(order)}
+    lost = tuple(r for r in shoulds if _is_ruled_out(r, closure, index))
+    still = [r for r in shoulds if r not in set(lost)]
+    if not is_feasible(order, (*held, *still)):
+        dropped = give_up(order, held, still)
+        lost = (*lost, *dropped)
+        still = [r for r in still if r not in set(dropped)]
+    held += still
+    closure = _closure(order, held)
+    before = 0
+    for id_ in at.missed:
+        before |= closure.ancestors[index[id_]] | 1 << index[id_]
+    first = [id_ for id_ in others if before >> index[id_] & 1]
+    later = [id_ for id_ in others if not before >> index[id_] & 1]
+    wanted = {id_: place for place, id_ in enumerate((*kept, *first, *later))}
+    chosen = find_directions(order, held, preferred=wanted)
+    if chosen is None:
+        raise NoOrderError
+    arcs = (arc for r, which in zip(held, chosen, strict=True) for arc in r.alternatives[which])
+    whole = Precedence.of(order, arcs).topological_order(wanted)
+    return whole[len(kept) :], lost
+
+
+def _kept_first(kept: Sequence[OpId], others: Sequence[OpId]) -> tuple[Reason, ...]:
+    """What stays comes first, as it was done."""
+    arcs = [Arc(one, other) for one, other in pairwise(kept)]
+    arcs += [Arc(kept[-1], other) for other in others] if kept else []
+    return tuple(
+        Reason(
+            alternatives=((arc,),),
+            kind=ReasonKind.SAID,
+            strength=Strength.MUST,
+            rule=DONE,
+            because=say("rescue-done-already", before=arc.before),
+        )
+        for arc in arcs
+    )
+
+
+def _is_ruled_out(reason: Reason, closure: Closure, index: Mapping[OpId, int]) -> bool:
+    """Whether no alternative can be had any more."""
+    return all(
+        closure.refuses([(index[arc.before], index[arc.after]) for arc in bundle])
+        for bundle in reason.alternatives
+    )
+
+
+def _undone(
+    c: Construction,
+    binds: Sequence[Reason],
+    unpicking: Unpicking,
+    sequence: Sequence[OpId],
+    missed: Collection[OpId],
+) -> Iterator[Undone]:
+    """Say of each operation that is undone, the last first, how and why.
+
+    A reason that names what was forgotten tells more than one that names another that is undone,
+    and one within an entry tells least.
+    """
+    place = {id_: number for number, id_ in enumerate(sequence)}
+    kept = set(unpicking.kept)
+    asks: dict[OpId, list[tuple[tuple[bool, bool, int, str], Reason]]] = {}
+    for reason, which in zip(binds, unpicking.chosen, strict=True):
+        for before, after in reason.alternatives[which]:
+            is_held = before in kept and place[before] < place.get(after, 0)
+            if after in place and not is_held:
+                is_inner = c.op[before].entry == c.op[after].entry
+                rank = (before not in missed, is_inner, -reason.strength.weight, reason.rule)
+                asks.setdefault(after, []).append((rank, reason))
+    for id_ in reversed(unpicking.undone):
+        _, reason = min(asks[id_], key=lambda each: each[0])
+        yield Undone(id_, UNDOING[c.op[id_].action], reason)

@@ -1,0 +1,5 @@
+"""Sentences: where an operation can stand."""
+
+from typing import Final
+
+SENTENCES: Final[dict[str, str]] = {}
