@@ -40,6 +40,14 @@ def _read_picks(
     return picks
 
 
+def names_list(
+    _ctx: click.Context, _param: click.Parameter, values: tuple[str, ...]
+) -> tuple[str, ...]:
+    """Read names that commas part, each once."""
+    names = (part.strip() for value in values for part in value.split(","))
+    return tuple(dict.fromkeys(name for name in names if name))
+
+
 pick_option = click.option(
     "--pick",
     "picks",

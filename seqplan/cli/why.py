@@ -1,16 +1,13 @@
 """`seqplan why`: what comes before and after an operation, or what binds two."""
 
-from difflib import get_close_matches
-
 import click
 
+from seqplan.cli.names import require_names
 from seqplan.cli.options import command, file_argument, format_option, pick_option
 from seqplan.cli.report import open_for_work
-from seqplan.explain.why import Explainer
 from seqplan.render.listing import list_between, list_place
 from seqplan.render.machine.answer import between_data, place_data
 from seqplan.render.machine.document import to_json
-from seqplan.words.say import say
 
 
 @command()
@@ -32,7 +29,7 @@ def why(file: str, picks: dict[str, str], first: str, second: str | None, form: 
       seqplan why garments/breakwater-skirt.yaml zip hem
     """
     explainer = open_for_work(file, picks).explainer
-    _require(explainer, first, second)
+    require_names(explainer.names(), [first] if second is None else [first, second])
     if second is None:
         place = explainer.place(first)
         text, data = list_place(place), place_data(place)
@@ -40,14 +37,3 @@ def why(file: str, picks: dict[str, str], first: str, second: str | None, form: 
         between = explainer.between(first, second)
         text, data = list_between(between), between_data(between)
     click.echo(to_json(data) if form == "json" else text, nl=False)
-
-
-def _require(explainer: Explainer, *names: str | None) -> None:
-    """Refuse names that the garment does not have, with the nearest that it has."""
-    known = explainer.names()
-    for name in names:
-        if name is not None and name not in known:
-            message = say("not-found-name", name=name)
-            near = ", ".join(f"`{each}`" for each in get_close_matches(name, known))
-            hint = say("not-found-near", names=near) if near else ""
-            raise click.UsageError(f"{message}. {hint}".strip())

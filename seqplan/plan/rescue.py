@@ -204,18 +204,20 @@ def find_rescue(
 def _lesson(c: Construction, walk: Rehearsal) -> Reason | None:
     """What the first trouble teaches: an arc that the order does not hold."""
     for trouble in walk.troubles:
-        if trouble.blame or trouble.missing:
-            before, after = trouble.missing or trouble.op, trouble.blame or trouble.op
-            if trouble.blame and trouble.missing:
-                before = trouble.op
-            return Reason(
-                alternatives=((Arc(before, after),),),
-                kind=ReasonKind.NEEDS,
-                strength=Strength.MUST,
-                rule=REHEARSED,
-                because=tell_trouble(trouble),
-                source=c.op[trouble.op].path,
-            )
+        if trouble.missing is not None:
+            arc = Arc(trouble.missing, trouble.op)
+        elif trouble.blame is not None:
+            arc = Arc(trouble.op, trouble.blame)
+        else:
+            continue
+        return Reason(
+            alternatives=((arc,),),
+            kind=ReasonKind.NEEDS,
+            strength=Strength.MUST,
+            rule=REHEARSED,
+            because=tell_trouble(trouble),
+            source=c.op[trouble.op].path,
+        )
     return None
 
 

@@ -1,0 +1,180 @@
+"""A rescue as plain text: what to undo, what is lost, how to go on."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import groupby
+from textwrap import wrap
+
+from seqplan.base.ids import OpId
+from seqplan.graph.reason import Reason
+from seqplan.model.operation import Operation
+from seqplan.order.result import Proof
+from seqplan.plan.rescue import Rescue, Undone
+from seqplan.plan.undoing import Undoing
+from seqplan.recipes.construction import Construction
+from seqplan.rehearse.trouble import tell_trouble
+from seqplan.render.visible import printable, screen_width
+from seqplan.words.say import say
+
+_WIDTH = 92
+_KNIFE = "overlocker"
+
+
+def list_rescue(c: Construction, found: Rescue, by_the_book: Rescue) -> str:
+    """Print a rescue.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    found
+        What to undo, and how to go on.
+    by_the_book
+        The same with good practice held, to say what that would take.
+    """
+    lines = [
+        say(
+            "rescue-title",
+            garment=c.garment.name,
+            missed=_names(c, found.missed),
+            done=len(found.done),
+            count=len(c.operations),
+        )
+    ]
+    if found.implied:
+        lines += wrap(say("rescue-implied", names=_names(c, found.implied)), _WIDTH)
+    lines += ["", *_undo(c, found), "", say("rescue-go-on")]
+    lines += [*_go_on(c, found), ""]
+    lines += _given_up(found.given_up)
+    if len(by_the_book.undone) > len(found.undone):
+        lines += _indented(
+            say("rescue-more", undone=len(by_the_book.undone), least=len(found.undone)), 0
+        )
+    if found.proof is not Proof.OPTIMAL:
+        lines += _indented(say("rescue-not-proven"), 0)
+    lines += _walked(found)
+    return printable("\n".join(lines) + "\n")
+
+
+def _undo(c: Construction, found: Rescue) -> Iterator[str]:
+    if not found.undone:
+        yield say("rescue-nothing")
+        return
+    yield say(
+        "rescue-undo",
+        undone=len(found.undone),
+        done=len(found.done),
+        kept=len(found.kept),
+    )
+    told: set[str] = set()
+    for entry, held in groupby(found.undone, lambda each: c.op[each.op].entry):
+        undone = tuple(held)
+        parts = (
+            say("rescue-undo-part", part=_part(c.op[each.op]), how=_how(each.how))
+            for each in undone
+        )
+        line = say("rescue-undo-line", entry=entry, parts=", ".join(parts))
+        yield from _indented(line, 2)
+        why = _outermost(c, undone).because
+        if why not in told:
+            yield from _indented(why, 6)
+        told.add(why)
+    yield from _lost(c, found.undone)
+    if any(
+        each.how is Undoing.UNPICK and c.op[each.op].setup.station == _KNIFE
+        for each in found.undone
+    ):
+        yield from _indented(say("rescue-knife"), 0)
+    if any(each.how is Undoing.UNPICK for each in found.undone):
+        yield from _indented(say("rescue-care"), 0)
+
+
+def _outermost(c: Construction, undone: Sequence[Undone]) -> Reason:
+    """Why an entry is undone: a reason from outside of it, where there is one."""
+    entries = {c.op[each.op].entry for each in undone}
+    for each in undone:
+        if {c.op[op].entry for op in each.reason.operations} - entries:
+            return each.reason
+    return undone[0].reason
+
+
+def _lost(c: Construction, undone: Iterable[Undone]) -> Iterator[str]:
+    lost = [c.op[each.op] for each in undone if each.how is Undoing.LOST]
+    if lost:
+        yield say("rescue-lost")
+    for op in lost:
+        pieces = _quoted(piece.id for piece in c.garment.pieces if piece.id in op.pieces)
+        slug = op.action.value.replace(" ", "-")
+        yield from _indented(say(f"rescue-lost-{slug}", op=op.id, pieces=pieces), 2)
+
+
+def _go_on(c: Construction, found: Rescue) -> Iterator[str]:
+    undone = {each.op for each in found.undone}
+    labels = {
+        **dict.fromkeys(undone, say("rescue-again")),
+        **dict.fromkeys(found.missed, say("rescue-forgotten")),
+    }
+    width = max(screen_width(label) for label in labels.values())
+    stretches = groupby(found.rest, lambda id_: (labels.get(id_, ""), c.op[id_].entry))
+    for number, ((label, entry), held) in enumerate(stretches, 1):
+        space = " " * (width - screen_width(label))
+        parts = ", ".join(_marked(c, c.op[id_]) for id_ in held)
+        step = say("rescue-step", entry=entry, parts=parts)
+        yield f"  {number:>3}  {label}{space}  {step}"
+
+
+def _given_up(given_up: Iterable[Reason]) -> Iterator[str]:
+    """Good practice that is not kept, said once for each rule and pair of entries."""
+    told = {
+        say("rescue-given-up-line", because=reason.because, rule=reason.rule): None
+        for reason in given_up
+    }
+    if told:
+        yield say("rescue-given-up")
+    for line in told:
+        yield from _indented(line, 2)
+
+
+def _walked(found: Rescue) -> Iterator[str]:
+    walk = found.rehearsal
+    if not walk.is_clean:
+        yield say("rescue-stuck", op=walk.troubles[0].op)
+        for trouble in walk.troubles:
+            yield from _indented(tell_trouble(trouble), 2)
+    elif walk.debts:
+        for debt in walk.debts:
+            yield from _indented(
+                say("rescue-debt", what=say(f"rehearse-{debt.why}", op=debt.op)), 0
+            )
+    else:
+        yield say("rescue-walked")
+
+
+def _how(how: Undoing) -> str:
+    return say(f"rescue-how-{how.value.replace(' ', '-')}")
+
+
+def _part(op: Operation) -> str:
+    return op.part.replace("-", " ") if op.part else op.action.value
+
+
+def _marked(c: Construction, op: Operation) -> str:
+    return say("steps-part", part=_part(op), mark=c.garment.station[op.setup.station].mark)
+
+
+def _names(c: Construction, ids: Sequence[OpId]) -> str:
+    """Name operations; an entry stands for all of its own."""
+    names = []
+    for id_ in ids:
+        parts = [op.id for op in c.of_entry[c.op[id_].entry]]
+        names.append(c.op[id_].entry if all(part in ids for part in parts) else id_)
+    return _quoted(dict.fromkeys(names))
+
+
+def _quoted(names: Iterable[str]) -> str:
+    return ", ".join(f"`{name}`" for name in names)
+
+
+def _indented(text: str, indent: int) -> list[str]:
+    space = " " * indent
+    later = " " * (indent + 2)
+    return wrap(text, _WIDTH, initial_indent=space, subsequent_indent=later, break_on_hyphens=False)
