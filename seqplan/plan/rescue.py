@@ -1,7 +1,8 @@
 """When something was forgotten: the least to undo, and the order from there to the end.
 
 1. What is done stands in the order that the work followed. What may stay is a beginning of that:
-   an operation stays when all that must come before it was done before it and stays, too.
+   an operation stays when all that must come before it was done before it and stays, too, and
+   so does all that it goes through or over (`undoing`).
 2. Under plain arcs that leaves no choice. Either-ors are branched on (`branch`): of all ways of
    settling them, one counts in which the least is undone - first the fewest operations that
    cannot be undone, then the fewest operations.
@@ -17,7 +18,7 @@
 Cost: a search as in `branch` for every turn of step 5, and the give-up of good practice.
 """
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
@@ -36,7 +37,7 @@ from seqplan.order.limits import Limit, Meter, no_limit
 from seqplan.order.observer import Observer
 from seqplan.order.result import Proof
 from seqplan.plan.binding import Binding
-from seqplan.plan.undoing import UNDOING, Undoing
+from seqplan.plan.undoing import GOING_THROUGH, UNDOING, Undoing
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.trouble import tell_trouble
 from seqplan.rehearse.walk import Rehearsal, rehearse
@@ -173,7 +174,9 @@ def find_rescue(
         The reasons admit no order, or none was found within the limit.
     """
     binds = [r for r in binding.held if by_the_book or r.strength is Strength.MUST]
-    implied = _implied(at, binds)
+    through = [r for r in binding.held if r.rule in GOING_THROUGH and not r.is_either_or]
+    built_on = [arc for reason in through for arc in reason.alternatives[0]]
+    implied = _implied(at, binding.held)
     sequence = [
         id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
     ]
@@ -181,7 +184,9 @@ def find_rescue(
     lesson: Reason | None = None
     while True:
         binds += [lesson] if lesson else []
-        unpicking = least_to_undo(at.order, binds, sequence, weights, limit=limit)
+        unpicking = least_to_undo(
+            at.order, binds, sequence, weights, built_on=built_on, limit=limit
+        )
         shoulds = [r for r in binding.held if r not in set(binds)]
         rest, given_up = _order_from(unpicking.kept, at, binds, shoulds)
         walk = rehearse(c, (*unpicking.kept, *rest))
@@ -192,7 +197,7 @@ def find_rescue(
         missed=tuple(id_ for id_ in at.order if id_ in at.missed),
         done=tuple(sequence),
         implied=tuple(id_ for id_ in sequence if id_ in implied),
-        undone=tuple(_undone(c, binds, unpicking, sequence, at.missed)),
+        undone=tuple(_undone(c, binds, through, unpicking, at)),
         kept=unpicking.kept,
         rest=rest,
         given_up=given_up,
@@ -251,6 +256,7 @@ def least_to_undo(
     sequence: Sequence[OpId],
     weights: Sequence[int],
     *,
+    built_on: Iterable[Arc] = (),
     limit: Limit = no_limit,
 ) -> Unpicking:
     """Find the least to undo of what is done, so that some order begins with what stays.
@@ -265,6 +271,9 @@ def least_to_undo(
         What is done, in the order in which it was done.
     weights
         What it costs to undo each operation of ``sequence``: positive.
+    built_on
+        Arcs that need not hold, but where the later operation was done after the earlier one, it
+        is undone with it.
     limit
         When to break off the search.
 
@@ -274,7 +283,10 @@ def least_to_undo(
         The reasons admit no order, or the limit came before the first.
     """
     index = {operation: node for node, operation in enumerate(operations)}
-    search = _Undoing([index[each] for each in sequence], weights)
+    below = [0] * len(operations)
+    for before, after in built_on:
+        below[index[after]] |= 1 << index[before]
+    search = _Undoing([index[each] for each in sequence], weights, below)
     watcher = Observer()
     outcome = branch_and_bound(
         Problem.of(operations, reasons), search, Meter(limit, watcher), watcher
@@ -301,17 +313,22 @@ def least_to_undo(
 class _Undoing:
     """Minimises the weight of what is undone: exact under plain arcs, without search."""
 
-    def __init__(self, sequence: Sequence[int], weights: Sequence[int]) -> None:
+    def __init__(
+        self, sequence: Sequence[int], weights: Sequence[int], below: Sequence[int]
+    ) -> None:
         self.sequence = sequence
         self.weights = weights
+        self.below = below
 
     def kept(self, closure: Closure) -> list[int]:
-        """Those that stay: all that must come before them was done before and stays."""
-        seen = 0
+        """Those that stay: what must come before them, or lies below them, was done and stays."""
+        stays = undone = 0
         kept = []
         for node in self.sequence:
-            if not closure.ancestors[node] & ~seen:
-                seen |= 1 << node
+            if closure.ancestors[node] & ~stays or self.below[node] & undone:
+                undone |= 1 << node
+            else:
+                stays |= 1 << node
                 kept.append(node)
         return kept
 
@@ -401,25 +418,32 @@ def _is_ruled_out(reason: Reason, closure: Closure, index: Mapping[OpId, int]) -
 def _undone(
     c: Construction,
     binds: Sequence[Reason],
+    through: Sequence[Reason],
     unpicking: Unpicking,
-    sequence: Sequence[OpId],
-    missed: Collection[OpId],
+    at: Standing,
 ) -> Iterator[Undone]:
     """Say of each operation that is undone, the last first, how and why.
 
     A reason that names what was forgotten tells more than one that names another that is undone,
     and one within an entry tells least.
     """
-    place = {id_: number for number, id_ in enumerate(sequence)}
-    kept = set(unpicking.kept)
+    place = {id_: number for number, id_ in enumerate(at.order)}
+    kept, undone = set(unpicking.kept), set(unpicking.undone)
     asks: dict[OpId, list[tuple[tuple[bool, bool, int, str], Reason]]] = {}
+
+    def ask(reason: Reason, arc: Arc) -> None:
+        is_inner = c.op[arc.before].entry == c.op[arc.after].entry
+        rank = (arc.before not in at.missed, is_inner, -reason.strength.weight, reason.rule)
+        asks.setdefault(arc.after, []).append((rank, reason))
+
     for reason, which in zip(binds, unpicking.chosen, strict=True):
-        for before, after in reason.alternatives[which]:
-            is_held = before in kept and place[before] < place.get(after, 0)
-            if after in place and not is_held:
-                is_inner = c.op[before].entry == c.op[after].entry
-                rank = (before not in missed, is_inner, -reason.strength.weight, reason.rule)
-                asks.setdefault(after, []).append((rank, reason))
+        for arc in reason.alternatives[which]:
+            if not (arc.before in kept and place[arc.before] < place[arc.after]):
+                ask(reason, arc)
+    for reason in through:
+        for arc in reason.alternatives[0]:
+            if arc.before in undone and place[arc.before] < place[arc.after]:
+                ask(reason, arc)
     for id_ in reversed(unpicking.undone):
         _, reason = min(asks[id_], key=lambda each: each[0])
         yield Undone(id_, UNDOING[c.op[id_].action], reason)

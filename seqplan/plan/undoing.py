@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from enum import Enum
 from typing import Final
 
+from seqplan.base.ids import RuleSlug
 from seqplan.model.operation import Action
 
 
@@ -99,3 +100,19 @@ UNDOING: Final[Mapping[Action, Undoing]] = {
     Action.DO: Undoing.YOURS,
 }
 """What it takes for every action."""
+
+GOING_THROUGH: Final[frozenset[RuleSlug]] = frozenset(
+    map(
+        RuleSlug,
+        (
+            "buttonholes-after-layers",
+            "facing-tacked-last",
+            "fastenings-last",
+            "hemmed-before-banded",
+            "zip-before-waist-finish",
+        ),
+    )
+)
+"""Good practice by which the later operation goes through, or over the end of, what the earlier one
+made. Nobody can undo the earlier one while the later one holds it, whatever order is possible when
+both are made. For the other rules it makes no difference, or a must says so anyway."""

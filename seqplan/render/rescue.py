@@ -41,10 +41,10 @@ def list_rescue(c: Construction, found: Rescue, by_the_book: Rescue) -> str:
         )
     ]
     if found.implied:
-        lines += wrap(say("rescue-implied", names=_names(c, found.implied)), _WIDTH)
+        lines += _indented(say("rescue-implied", names=_names(c, found.implied)), 0)
     lines += ["", *_undo(c, found), "", say("rescue-go-on")]
     lines += [*_go_on(c, found), ""]
-    lines += _given_up(found.given_up)
+    lines += _given_up(c, found.given_up)
     if len(by_the_book.undone) > len(found.undone):
         lines += _indented(
             say("rescue-more", undone=len(by_the_book.undone), least=len(found.undone)), 0
@@ -122,15 +122,17 @@ def _go_on(c: Construction, found: Rescue) -> Iterator[str]:
         yield f"  {number:>3}  {label}{space}  {step}"
 
 
-def _given_up(given_up: Iterable[Reason]) -> Iterator[str]:
+def _given_up(c: Construction, given_up: Iterable[Reason]) -> Iterator[str]:
     """Good practice that is not kept, said once for each rule and pair of entries."""
-    told = {
-        say("rescue-given-up-line", because=reason.because, rule=reason.rule): None
-        for reason in given_up
-    }
+    told: dict[tuple[object, ...], str] = {}
+    for reason in given_up:
+        arcs = (arc for bundle in reason.alternatives for arc in bundle)
+        entries = tuple((c.op[arc.before].entry, c.op[arc.after].entry) for arc in arcs)
+        line = say("rescue-given-up-line", because=reason.because, rule=reason.rule)
+        told.setdefault((reason.rule, entries), line)
     if told:
         yield say("rescue-given-up")
-    for line in told:
+    for line in dict.fromkeys(told.values()):
         yield from _indented(line, 2)
 
 
@@ -176,5 +178,5 @@ def _quoted(names: Iterable[str]) -> str:
 
 def _indented(text: str, indent: int) -> list[str]:
     space = " " * indent
-    later = " " * (indent + 2)
+    later = " " * (indent + 2 if indent else 0)
     return wrap(text, _WIDTH, initial_indent=space, subsequent_indent=later, break_on_hyphens=False)

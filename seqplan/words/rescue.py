@@ -16,7 +16,7 @@ SENTENCES: Final[dict[str, str]] = {
     "rescue-how-take-off": "take off or draw out",
     "rescue-how-nothing": "only do again",
     "rescue-how-yours": "your own words: see what it takes",
-    "rescue-how-lost": "CANNOT BE UNDONE",
+    "rescue-how-lost": "cannot be undone",
     "rescue-lost": "Lost, because it cannot be undone:",
     "rescue-lost-cut": (
         "`{op}`: the cloth is cut. Go on with the pieces as they are, or cut {pieces} anew."
