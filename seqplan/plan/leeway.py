@@ -235,9 +235,6 @@ class _Places:
             beyond |= far[other]
         return bits(far[node] & ~beyond)
 
-    def reaches(self, node: int, other: int, *, is_after: bool) -> bool:
-        return self.closure.has(node, other) if is_after else self.closure.has(other, node)
-
     def _fewest(self, node: int, *, is_after: bool) -> tuple[int, bool]:
         meter, watcher = Meter(self.limit, Observer()), Observer()
         outcome = branch_and_bound(self.problem, _Fewest(node, is_after), meter, watcher)
@@ -286,14 +283,10 @@ def _neighbours(
 ) -> tuple[Neighbour, ...]:
     """What directly must stand there, and what only should."""
     names = held.operations
-    musts = set(must.direct(node, is_after=is_after))
-    shoulds = {
-        other
-        for other in held.direct(node, is_after=is_after)
-        if not must.reaches(node, other, is_after=is_after)
-    }
+    musts = must.direct(node, is_after=is_after)
+    shoulds = held.direct(node, is_after=is_after)
     found = []
-    for other in sorted(musts | shoulds):
+    for other in sorted({*musts, *shoulds}):
         before, after = (node, other) if is_after else (other, node)
         strength = Strength.MUST if other in musts else Strength.SHOULD
         reasons = saying.get(Arc(names[before], names[after]), ())

@@ -180,7 +180,7 @@ def find_rescue(
     sequence = [
         id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
     ]
-    weights = _weights(c, sequence)
+    weights = weigh(c, sequence)
     lesson: Reason | None = None
     while True:
         binds += [lesson] if lesson else []
@@ -244,8 +244,8 @@ def _closure(order: Sequence[OpId], reasons: Sequence[Reason]) -> Closure:
     return start.closure
 
 
-def _weights(c: Construction, sequence: Sequence[OpId]) -> list[int]:
-    """What cannot be undone outweighs everything that can."""
+def weigh(c: Construction, sequence: Sequence[OpId]) -> list[int]:
+    """What it costs to undo each operation: what cannot be undone outweighs all that can."""
     lost = len(sequence) + 1
     return [lost if UNDOING[c.op[id_].action] is Undoing.LOST else 1 for id_ in sequence]
 

@@ -15,7 +15,7 @@ from seqplan.order.limits import StateLimit
 from seqplan.order.result import Proof
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
-from seqplan.plan.rescue import REHEARSED, Standing, find_rescue, least_to_undo
+from seqplan.plan.rescue import REHEARSED, Standing, find_rescue, least_to_undo, weigh
 from seqplan.plan.undoing import GOING_THROUGH, UNDOING, Undoing
 from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULES
@@ -178,6 +178,14 @@ def test_what_is_cut_or_glued_is_undone_only_where_nothing_else_helps_and_is_tol
     _, found = _rescue("ferry-waistcoat", "darts", "sides")
     lost = {each.op for each in found.undone if each.how is Undoing.LOST}
     assert lost == {"edge/trim", "edge/clip"}
+
+
+def test_what_cannot_be_undone_outweighs_everything_that_can():
+    c = opened("ferry-waistcoat").garment
+    weights = dict(zip(c.ids, weigh(c, c.ids), strict=True))
+    lost = {id_ for id_ in c.ids if UNDOING[c.op[id_].action] is Undoing.LOST}
+    assert lost
+    assert min(weights[id_] for id_ in lost) > sum(weights[id_] for id_ in set(c.ids) - lost)
 
 
 def test_a_buttonhole_goes_with_the_layers_that_it_goes_through():
