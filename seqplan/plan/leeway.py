@@ -23,11 +23,12 @@ from seqplan.graph.choices import Problem
 from seqplan.graph.closure import Closure
 from seqplan.graph.directions import NoOrderError, is_feasible
 from seqplan.graph.reason import Arc, Reason
-from seqplan.order.branch import Inner, branch_and_bound
+from seqplan.order.branch import branch_and_bound
 from seqplan.order.limits import Limit, Meter, StateLimit
 from seqplan.order.observer import Observer
 from seqplan.order.result import Proof
 from seqplan.plan.binding import Binding
+from seqplan.plan.exact import ExactCost
 from seqplan.plan.whole_entries import between_entries
 from seqplan.recipes.construction import Construction
 
@@ -243,7 +244,7 @@ class _Places:
         return outcome.lower, outcome.proof is Proof.OPTIMAL
 
 
-class _Fewest:
+class _Fewest(ExactCost):
     """Minimises how many come before an operation, or after it: exact under plain arcs."""
 
     def __init__(self, node: int, is_after: bool) -> None:
@@ -261,13 +262,6 @@ class _Fewest:
         first, last = (others, side) if self.is_after else (side, others)
         order = (*closure.walk(first), self.node, *closure.walk(last))
         return side.bit_count(), order
-
-    def solve(self, closure: Closure, ceiling: int, meter: Meter) -> Inner:
-        """Do the same, unless it is no better than ``ceiling``."""
-        lower = self.bound(closure)
-        if lower >= ceiling or not meter.take_up():
-            return Inner(lower, None)
-        return Inner(*self.quick(closure))
 
     def _side(self, closure: Closure) -> int:
         return (closure.descendants if self.is_after else closure.ancestors)[self.node]

@@ -12,9 +12,8 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Arc, Reason, ReasonKind
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
-from seqplan.rehearse.trouble import Trouble
+from seqplan.rehearse.trouble import Trouble, tell_trouble
 from seqplan.rehearse.walk import Rehearsal
-from seqplan.words.say import say
 
 LESSON = RuleSlug("rehearsed")
 """What stands in place of a rule's name where the rehearsal teaches it."""
@@ -45,9 +44,7 @@ def lesson(c: Construction, stuck: Rehearsal) -> Reason | None:
         kind=ReasonKind.NEEDS,
         strength=Strength.MUST,
         rule=LESSON,
-        because=say(
-            f"rehearse-{trouble.why}", op=trouble.op, blame=trouble.blame, missing=trouble.missing
-        ),
+        because=tell_trouble(trouble),
         source=c.op[trouble.op].path,
     )
 

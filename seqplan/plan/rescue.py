@@ -10,10 +10,9 @@
    least of it is given up.
 4. The order from there to the end does what was forgotten as soon as it can be done, then goes on
    in the order that the work followed.
-5. The whole is rehearsed: what stays, then the rest. Where the work as it lies does not let an
-   operation through although no must says so, that becomes one more reason that binds - it has to
-   come before the operation that is to blame, or after the one that is missing - and the search
-   starts again. The least is the least under all these reasons.
+5. The whole is rehearsed: what stays, then the rest. Where it gets stuck, what that teaches
+   (`lessons`) binds as well, and the search starts again. The least is the least under all these
+   reasons.
 
 Cost: a search as in `branch` for every turn of step 5, and the give-up of good practice.
 """
@@ -32,22 +31,20 @@ from seqplan.graph.conflict import give_up
 from seqplan.graph.directions import NoOrderError, find_directions, is_feasible
 from seqplan.graph.precedence import Precedence
 from seqplan.graph.reason import Arc, Reason, ReasonKind
-from seqplan.order.branch import Inner, branch_and_bound
+from seqplan.order.branch import branch_and_bound
 from seqplan.order.limits import Limit, Meter, no_limit
 from seqplan.order.observer import Observer
 from seqplan.order.result import Proof
 from seqplan.plan.binding import Binding
+from seqplan.plan.exact import ExactCost
+from seqplan.plan.lessons import lesson
 from seqplan.plan.undoing import GOING_THROUGH, UNDOING, Undoing
 from seqplan.recipes.construction import Construction
-from seqplan.rehearse.trouble import tell_trouble
 from seqplan.rehearse.walk import Rehearsal, rehearse
 from seqplan.words.say import say
 
 DONE: Final = RuleSlug("done-already")
 """The slug of the reason that what stays comes first."""
-
-REHEARSED: Final = RuleSlug("cannot-be-done")
-"""The slug of a reason that only the rehearsal gives."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,18 +178,17 @@ def find_rescue(
         id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
     ]
     weights = weigh(c, sequence)
-    lesson: Reason | None = None
     while True:
-        binds += [lesson] if lesson else []
         unpicking = least_to_undo(
             at.order, binds, sequence, weights, built_on=built_on, limit=limit
         )
         shoulds = [r for r in binding.held if r not in set(binds)]
         rest, given_up = _order_from(unpicking.kept, at, binds, shoulds)
         walk = rehearse(c, (*unpicking.kept, *rest))
-        lesson = _lesson(c, walk)
-        if lesson is None or not is_feasible(at.order, [*binds, lesson]):
+        learnt = lesson(c, walk)
+        if learnt is None or learnt in binds or not is_feasible(at.order, [*binds, learnt]):
             break
+        binds.append(learnt)
     return Rescue(
         missed=tuple(id_ for id_ in at.order if id_ in at.missed),
         done=tuple(sequence),
@@ -204,26 +200,6 @@ def find_rescue(
         proof=unpicking.proof,
         rehearsal=walk,
     )
-
-
-def _lesson(c: Construction, walk: Rehearsal) -> Reason | None:
-    """What the first trouble teaches: an arc that the order does not hold."""
-    for trouble in walk.troubles:
-        if trouble.missing is not None:
-            arc = Arc(trouble.missing, trouble.op)
-        elif trouble.blame is not None:
-            arc = Arc(trouble.op, trouble.blame)
-        else:
-            continue
-        return Reason(
-            alternatives=((arc,),),
-            kind=ReasonKind.NEEDS,
-            strength=Strength.MUST,
-            rule=REHEARSED,
-            because=tell_trouble(trouble),
-            source=c.op[trouble.op].path,
-        )
-    return None
 
 
 def _implied(at: Standing, reasons: Sequence[Reason]) -> frozenset[OpId]:
@@ -310,7 +286,7 @@ def least_to_undo(
     )
 
 
-class _Undoing:
+class _Undoing(ExactCost):
     """Minimises the weight of what is undone: exact under plain arcs, without search."""
 
     def __init__(
@@ -348,13 +324,6 @@ class _Undoing:
         for node in kept:
             others ^= 1 << node
         return self.bound(closure), (*kept, *closure.walk(others))
-
-    def solve(self, closure: Closure, ceiling: int, meter: Meter) -> Inner:
-        """Do the same, unless it is no better than ``ceiling``."""
-        lower = self.bound(closure)
-        if lower >= ceiling or not meter.take_up():
-            return Inner(lower, None)
-        return Inner(*self.quick(closure))
 
 
 def _order_from(

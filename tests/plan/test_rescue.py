@@ -14,8 +14,9 @@ from seqplan.model.operation import Action
 from seqplan.order.limits import StateLimit
 from seqplan.order.result import Proof
 from seqplan.plan.binding import bind
+from seqplan.plan.lessons import LESSON
 from seqplan.plan.plan import Planner
-from seqplan.plan.rescue import REHEARSED, Standing, find_rescue, least_to_undo, weigh
+from seqplan.plan.rescue import Standing, find_rescue, least_to_undo, weigh
 from seqplan.plan.undoing import GOING_THROUGH, UNDOING, Undoing
 from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULES
@@ -198,7 +199,7 @@ def test_a_buttonhole_goes_with_the_layers_that_it_goes_through():
 def test_what_only_the_work_in_the_hand_shows_is_a_reason_to_undo():
     _, found = _rescue("breakwater-skirt", "interface", "hem")
     (turned,) = (each for each in found.undone if each.op == "waist/turn")
-    assert turned.reason.rule == REHEARSED
+    assert turned.reason.rule == LESSON
     assert turned.reason.because.endswith(".")
 
 
