@@ -37,6 +37,8 @@ UNDOING: Final[Mapping[Action, Undoing]] = {
             Action.GRADE,
             Action.CLIP,
             Action.BUTTONHOLE,
+            Action.BIND_HOLE,
+            Action.OPEN_BEHIND,
             Action.SEND_OUT,
         ),
         Undoing.LOST,

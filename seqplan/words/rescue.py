@@ -43,6 +43,14 @@ SENTENCES: Final[dict[str, str]] = {
         "`{op}`: holes that are cut open stay where they are. Do not unpick their edges; where"
         " they are in the way, cut {pieces} anew."
     ),
+    "rescue-lost-bind-buttonhole": (
+        "`{op}`: the cloth is slashed under the lips. Leave the lips in; where they are in the way,"
+        " cut {pieces} anew."
+    ),
+    "rescue-lost-open-behind": (
+        "`{op}`: the facing is cut open behind the buttonholes. Lay it again so that the cuts meet"
+        " them, or cut the facing anew."
+    ),
     "rescue-lost-send-out": (
         "`{op}`: what was done to it elsewhere stays. Ask there before you unpick round it."
     ),
