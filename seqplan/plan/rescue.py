@@ -1,70 +1,44 @@
 """When something was forgotten: the least to undo, and the order from there to the end.
 
-1. What is done stands in the order that the work followed. What may stay is a beginning of that:
-   an operation stays when all that must come before it was done before it and stays, too, and
-   so does all that it goes through or over (`undoing`).
-2. Under plain arcs that leaves no choice. Either-ors are branched on (`branch`): of all ways of
-   settling them, one counts in which the least is undone - first the fewest operations that
-   cannot be undone, then the fewest operations.
-3. Musts alone cost an unpicked seam. Good practice is held as far as what stays allows, and the
+1. What is done stands in the order that the work followed. Of it the least is undone
+   (`unpicking`): first the fewest operations that cannot be undone, then the fewest operations.
+2. Musts alone cost an unpicked seam. Good practice is held as far as what stays allows, and the
    least of it is given up.
-4. The order from there to the end does what was forgotten as soon as it can be done, then goes on
+3. The order from there to the end does what was forgotten as soon as it can be done, then goes on
    in the order that the work followed.
-5. The whole is rehearsed: what stays, then the rest. Where it gets stuck, what that teaches
+4. The whole is rehearsed: what stays, then the rest. Where it gets stuck, what that teaches
    (`lessons`) binds as well, and the search starts again. The least is the least under all these
    reasons.
 
-Cost: a search as in `branch` for every turn of step 5, and the give-up of good practice.
+Cost: a search as in `unpicking` for every turn of step 4, and the give-up of good practice.
 """
 
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
 from seqplan.base.ids import OpId, RuleSlug
 from seqplan.base.strength import Strength
-from seqplan.graph.bits import bits
+from seqplan.graph.bits import bits, mask_of
 from seqplan.graph.choices import Problem
-from seqplan.graph.closure import Closure, close
+from seqplan.graph.closure import Closure
 from seqplan.graph.conflict import give_up
 from seqplan.graph.directions import NoOrderError, find_directions, is_feasible
 from seqplan.graph.precedence import Precedence
 from seqplan.graph.reason import Arc, Reason, ReasonKind
-from seqplan.order.branch import branch_and_bound
-from seqplan.order.limits import Limit, Meter, no_limit
-from seqplan.order.observer import Observer
+from seqplan.order.limits import Limit, no_limit
 from seqplan.order.result import Proof
 from seqplan.plan.binding import Binding
-from seqplan.plan.exact import ExactCost
 from seqplan.plan.lessons import lesson
 from seqplan.plan.undoing import GOING_THROUGH, UNDOING, Undoing
+from seqplan.plan.unpicking import Unpicking, least_to_undo
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.walk import Rehearsal, rehearse
 from seqplan.words.say import say
 
 DONE: Final = RuleSlug("done-already")
 """The slug of the reason that what stays comes first."""
-
-
-@dataclass(frozen=True, slots=True)
-class Unpicking:
-    """What stays of what is done, and what is undone.
-
-    Parameters
-    ----------
-    kept, undone
-        Operations in the order in which they were done.
-    chosen
-        For every reason the alternative that makes it so.
-    proof
-        Whether it is proven that no less can be undone.
-    """
-
-    kept: tuple[OpId, ...]
-    undone: tuple[OpId, ...]
-    chosen: tuple[int, ...]
-    proof: Proof
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,12 +137,12 @@ def find_rescue(
     by_the_book
         Whether good practice is a reason to undo something, too.
     limit
-        When to break off the search for the least; the least found is then given.
+        When to break off the search for the least; the least so far is then given.
 
     Raises
     ------
     NoOrderError
-        The reasons admit no order, or none was found within the limit.
+        The reasons admit no order.
     """
     binds = [r for r in binding.held if by_the_book or r.strength is Strength.MUST]
     through = [r for r in binding.held if r.rule in GOING_THROUGH and not r.is_either_or]
@@ -178,11 +152,11 @@ def find_rescue(
         id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
     ]
     weights = weigh(c, sequence)
+    shoulds = [r for r in binding.held if not by_the_book and r.strength is not Strength.MUST]
     while True:
         unpicking = least_to_undo(
             at.order, binds, sequence, weights, built_on=built_on, limit=limit
         )
-        shoulds = [r for r in binding.held if r not in set(binds)]
         rest, given_up = _order_from(unpicking.kept, at, binds, shoulds)
         walk = rehearse(c, (*unpicking.kept, *rest))
         learnt = lesson(c, walk)
@@ -226,106 +200,6 @@ def weigh(c: Construction, sequence: Sequence[OpId]) -> list[int]:
     return [lost if UNDOING[c.op[id_].action] is Undoing.LOST else 1 for id_ in sequence]
 
 
-def least_to_undo(
-    operations: Sequence[OpId],
-    reasons: Sequence[Reason],
-    sequence: Sequence[OpId],
-    weights: Sequence[int],
-    *,
-    built_on: Iterable[Arc] = (),
-    limit: Limit = no_limit,
-) -> Unpicking:
-    """Find the least to undo of what is done, so that some order begins with what stays.
-
-    Parameters
-    ----------
-    operations
-        Every operation once; ties go by their order.
-    reasons
-        All that must hold.
-    sequence
-        What is done, in the order in which it was done.
-    weights
-        What it costs to undo each operation of ``sequence``: positive.
-    built_on
-        Arcs that need not hold, but where the later operation was done after the earlier one, it
-        is undone with it.
-    limit
-        When to break off the search.
-
-    Raises
-    ------
-    NoOrderError
-        The reasons admit no order, or the limit came before the first.
-    """
-    index = {operation: node for node, operation in enumerate(operations)}
-    below = [0] * len(operations)
-    for before, after in built_on:
-        below[index[after]] |= 1 << index[before]
-    search = _Undoing([index[each] for each in sequence], weights, below)
-    watcher = Observer()
-    outcome = branch_and_bound(
-        Problem.of(operations, reasons), search, Meter(limit, watcher), watcher
-    )
-    if outcome.order is None:
-        raise NoOrderError
-    position = {operations[node]: place for place, node in enumerate(outcome.order)}
-    chosen = tuple(reason.held_alternatives(position)[0] for reason in reasons)
-    arcs = (
-        a for reason, which in zip(reasons, chosen, strict=True) for a in reason.alternatives[which]
-    )
-    closure = close(len(operations), [(index[arc.before], index[arc.after]) for arc in arcs])
-    if closure is None:
-        raise NoOrderError
-    stays = set(search.kept(closure))
-    return Unpicking(
-        kept=tuple(each for each in sequence if index[each] in stays),
-        undone=tuple(each for each in sequence if index[each] not in stays),
-        chosen=chosen,
-        proof=outcome.proof,
-    )
-
-
-class _Undoing(ExactCost):
-    """Minimises the weight of what is undone: exact under plain arcs, without search."""
-
-    def __init__(
-        self, sequence: Sequence[int], weights: Sequence[int], below: Sequence[int]
-    ) -> None:
-        self.sequence = sequence
-        self.weights = weights
-        self.below = below
-
-    def kept(self, closure: Closure) -> list[int]:
-        """Those that stay: what must come before them, or lies below them, was done and stays."""
-        stays = undone = 0
-        kept = []
-        for node in self.sequence:
-            if closure.ancestors[node] & ~stays or self.below[node] & undone:
-                undone |= 1 << node
-            else:
-                stays |= 1 << node
-                kept.append(node)
-        return kept
-
-    def bound(self, closure: Closure) -> int:
-        """Add up what is undone."""
-        kept = set(self.kept(closure))
-        return sum(
-            weight
-            for node, weight in zip(self.sequence, self.weights, strict=True)
-            if node not in kept
-        )
-
-    def quick(self, closure: Closure) -> tuple[int, tuple[int, ...]]:
-        """Put what stays first, and everything else behind it."""
-        kept = self.kept(closure)
-        others = (1 << len(closure.ancestors)) - 1
-        for node in kept:
-            others ^= 1 << node
-        return self.bound(closure), (*kept, *closure.walk(others))
-
-
 def _order_from(
     kept: Sequence[OpId],
     at: Standing,
@@ -333,22 +207,16 @@ def _order_from(
     shoulds: Sequence[Reason],
 ) -> tuple[tuple[OpId, ...], tuple[Reason, ...]]:
     """Order what is not kept, what was forgotten first, and tell the good practice given up."""
-    order = at.order
-    others = [id_ for id_ in order if id_ not in set(kept)]
+    order, stays = at.order, frozenset(kept)
+    others = [id_ for id_ in order if id_ not in stays]
     held = [*binds, *_kept_first(kept, others)]
-    closure = _closure(order, held)
-    index = {id_: node for node, id_ in enumerate(order)}
-    lost = tuple(r for r in shoulds if _is_ruled_out(r, closure, index))
-    still = [r for r in shoulds if r not in set(lost)]
-    if not is_feasible(order, (*held, *still)):
-        dropped = give_up(order, held, still)
-        lost = (*lost, *dropped)
-        still = [r for r in still if r not in set(dropped)]
+    still, given_up = _had_with(order, held, shoulds)
     held += still
     closure = _closure(order, held)
-    before = 0
+    index = {id_: node for node, id_ in enumerate(order)}
+    before = mask_of(index[id_] for id_ in at.missed)
     for id_ in at.missed:
-        before |= closure.ancestors[index[id_]] | 1 << index[id_]
+        before |= closure.ancestors[index[id_]]
     first = [id_ for id_ in others if before >> index[id_] & 1]
     later = [id_ for id_ in others if not before >> index[id_] & 1]
     wanted = {id_: place for place, id_ in enumerate((*kept, *first, *later))}
@@ -357,7 +225,23 @@ def _order_from(
         raise NoOrderError
     arcs = (arc for r, which in zip(held, chosen, strict=True) for arc in r.alternatives[which])
     whole = Precedence.of(order, arcs).topological_order(wanted)
-    return whole[len(kept) :], lost
+    return whole[len(kept) :], given_up
+
+
+def _had_with(
+    order: Sequence[OpId], held: Sequence[Reason], shoulds: Sequence[Reason]
+) -> tuple[tuple[Reason, ...], tuple[Reason, ...]]:
+    """Part good practice into what can still be had, and the least that cannot."""
+    closure = _closure(order, held)
+    index = {id_: node for node, id_ in enumerate(order)}
+    lost = {reason for reason in shoulds if _is_ruled_out(reason, closure, index)}
+    still = [reason for reason in shoulds if reason not in lost]
+    if not is_feasible(order, (*held, *still)):
+        lost |= set(give_up(order, held, still))
+    return (
+        tuple(reason for reason in shoulds if reason not in lost),
+        tuple(reason for reason in shoulds if reason in lost),
+    )
 
 
 def _kept_first(kept: Sequence[OpId], others: Sequence[OpId]) -> tuple[Reason, ...]:

@@ -16,8 +16,9 @@ from seqplan.order.result import Proof
 from seqplan.plan.binding import bind
 from seqplan.plan.lessons import LESSON
 from seqplan.plan.plan import Planner
-from seqplan.plan.rescue import Standing, find_rescue, least_to_undo, weigh
+from seqplan.plan.rescue import Standing, find_rescue, weigh
 from seqplan.plan.undoing import GOING_THROUGH, UNDOING, Undoing
+from seqplan.plan.unpicking import least_to_undo
 from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULES
 from seqplan.rules.derive import derive
