@@ -25,9 +25,9 @@ def leeway(file: str, picks: dict[str, str], name: str | None, parts: bool, form
     is too late. With A: one of them, with the reasons. A single operation such as side-seams/press
     is looked at among single operations.
 
-    The places are exact, also where a reason leaves a choice; where that takes too long they are
-    marked as bounds. By musts alone means by the reasons that no order may break: what else the
-    work would not allow, `seqplan rehearse` finds by doing it.
+    By musts alone means without good practice. The places are exact, also where a reason leaves a
+    choice, and each is tried with the work in hand, as `seqplan rehearse` does; where that takes
+    too long, or comes to nothing, they are marked as bounds.
 
     \b
     Examples:

@@ -4,19 +4,22 @@
    before all that must come after it; nothing else counts.
 2. Either-ors are branched on (`branch`): the least number of operations before it, over all ways
    of settling them, gives the earliest place, the least number after it the latest.
-3. The same with the musts alone tells how much of the leeway good practice takes.
+3. The order found is rehearsed. Where it gets stuck, what that teaches (`lessons`) binds as well,
+   for this and all later searches, and the search starts again.
+4. The same with the musts alone tells how much of the leeway good practice takes.
 
 Each operation is looked at by itself: places of two operations need not go together. Where an
 either-or is open, a place between the earliest and the latest may be one that no order reaches.
 Cost: two searches per operation and strength. A search is exponential in the either-ors at worst;
-past `MOST_STATES` it is broken off, and its place is only a bound that no order goes beyond.
+past `MOST_STATES` it is broken off, and its place is only a bound that no order goes beyond. So it
+is where a rehearsal gets stuck and teaches nothing new.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from typing import Final, NamedTuple
+from typing import Final, NamedTuple, TypeAlias
 
-from seqplan.base.ids import OpId
+from seqplan.base.ids import EntryId, OpId
 from seqplan.base.strength import Strength
 from seqplan.graph.bits import bits
 from seqplan.graph.choices import Problem
@@ -27,10 +30,12 @@ from seqplan.order.branch import branch_and_bound
 from seqplan.order.limits import Limit, Meter, StateLimit
 from seqplan.order.observer import Observer
 from seqplan.order.result import Proof
-from seqplan.plan.binding import Binding
+from seqplan.plan.binding import Binding, bind
 from seqplan.plan.exact import ExactCost
+from seqplan.plan.lessons import lesson
 from seqplan.plan.whole_entries import between_entries
 from seqplan.recipes.construction import Construction
+from seqplan.rehearse.walk import rehearse
 
 MOST_STATES: Final = 500
 """States that one search takes up before it is broken off."""
@@ -39,8 +44,8 @@ MOST_STATES: Final = 500
 class Span(NamedTuple):
     """Places in an order, counted from 1.
 
-    ``is_proven`` is false where a search was broken off: then no order goes beyond these places,
-    but they may not be reached either.
+    ``is_proven`` is false where a search was broken off, or nobody can work in the order found:
+    then no order goes beyond these places, but they may not be reached either.
     """
 
     earliest: int
@@ -146,8 +151,38 @@ def find_leeways(
     entries = tuple(OpId(id_) for id_ in c.garment.entry)
     whole = None if parts else between_entries(c, binding.held)
     if whole is not None and is_feasible(entries, whole):
-        return leeways(entries, whole, is_of_entries=True, only=only)
-    return leeways(c.ids, binding.held, only=only)
+        teach = _taught_of_entries(c)
+        return leeways(entries, whole, is_of_entries=True, only=only, teach=teach)
+    return leeways(c.ids, binding.held, only=only, teach=_taught(c))
+
+
+Teach: TypeAlias = Callable[[Sequence[OpId]], tuple[bool, Reason | None]]
+"""Whether an order can be worked in, and where not, what that teaches."""
+
+
+def _taught(c: Construction) -> Teach:
+    def teach(order: Sequence[OpId]) -> tuple[bool, Reason | None]:
+        walk = rehearse(c, order)
+        return walk.is_clean and not walk.debts, lesson(c, walk)
+
+    return teach
+
+
+def _taught_of_entries(c: Construction) -> Teach:
+    """The same for entries kept together; a lesson within one entry teaches nothing."""
+    single = _taught(c)
+
+    def teach(order: Sequence[OpId]) -> tuple[bool, Reason | None]:
+        parts = [op.id for entry in order for op in c.of_entry[EntryId(entry)]]
+        is_clean, learnt = single(parts)
+        restated = between_entries(c, [learnt]) if learnt else None
+        return is_clean, restated[0] if restated else None
+
+    return teach
+
+
+def _nothing_to_teach(order: Sequence[OpId]) -> tuple[bool, Reason | None]:
+    return True, None
 
 
 def leeways(
@@ -157,6 +192,7 @@ def leeways(
     is_of_entries: bool = False,
     only: str | None = None,
     limit: Limit | None = None,
+    teach: Teach = _nothing_to_teach,
 ) -> Leeways:
     """Find where operations can stand.
 
@@ -172,6 +208,8 @@ def leeways(
         The only one to look at.
     limit
         When to break off one search; `MOST_STATES` without it.
+    teach
+        Tries the orders found; every order can be worked in without it.
 
     Raises
     ------
@@ -180,21 +218,26 @@ def leeways(
     """
     musts = [reason for reason in reasons if reason.strength is Strength.MUST]
     stop = StateLimit(MOST_STATES) if limit is None else limit
-    held, must = _Places(operations, reasons, stop), _Places(operations, musts, stop)
-    open_ = tuple(r for r in reasons if r.is_either_or and not held.grants(r))
-    saying = _by_any_arc(reasons)
+    nodes = [node for node, name in enumerate(operations) if only in {None, name}]
+    must = _Places(operations, musts, stop, teach)
+    must_spans = [must.span(node) for node in nodes]
+    held = _Places(operations, bind(operations, (*reasons, *must.learnt)).held, stop, teach)
+    spans = [held.span(node) for node in nodes]
+    for each in held.learnt:
+        must.learn(each)
+    open_ = tuple(r for r in held.reasons if r.is_either_or and not held.grants(r))
+    saying = _by_any_arc(held.reasons)
     rows = (
         Leeway(
-            name=name,
+            name=operations[node],
             written=node + 1,
-            span=held.span(node),
-            must=must.span(node),
+            span=span,
+            must=must_span,
             before=_neighbours(node, held, must, saying, is_after=False),
             after=_neighbours(node, held, must, saying, is_after=True),
-            choices=tuple(reason for reason in open_ if name in reason.operations),
+            choices=tuple(reason for reason in open_ if operations[node] in reason.operations),
         )
-        for node, name in enumerate(operations)
-        if only in {None, name}
+        for node, span, must_span in zip(nodes, spans, must_spans, strict=True)
     )
     return Leeways(
         rows=tuple(rows),
@@ -205,15 +248,32 @@ def leeways(
 
 
 class _Places:
-    """What some reasons leave open."""
+    """What some reasons leave open, and what rehearsals teach on top of them."""
 
-    def __init__(self, operations: Sequence[OpId], reasons: Sequence[Reason], limit: Limit) -> None:
+    def __init__(
+        self, operations: Sequence[OpId], reasons: Sequence[Reason], limit: Limit, teach: Teach
+    ) -> None:
         self.operations = operations
-        self.problem = Problem.of(operations, reasons)
+        self.limit = limit
+        self.teach = teach
+        self.learnt: list[Reason] = []
+        self._take(tuple(reasons))
+
+    def _take(self, reasons: tuple[Reason, ...]) -> None:
+        self.reasons = reasons
+        self.problem = Problem.of(self.operations, reasons)
         if self.problem.start is None:
             raise NoOrderError
         self.closure = self.problem.start.closure
-        self.limit = limit
+
+    def learn(self, reason: Reason) -> bool:
+        """Bind one more reason; False where that is nothing new, or would admit no order."""
+        more = (*self.reasons, reason)
+        if reason in self.reasons or not is_feasible(self.operations, more):
+            return False
+        self.learnt.append(reason)
+        self._take(more)
+        return True
 
     def span(self, node: int) -> Span:
         before, is_first_proven = self._fewest(node, is_after=False)
@@ -237,11 +297,14 @@ class _Places:
         return bits(far[node] & ~beyond)
 
     def _fewest(self, node: int, *, is_after: bool) -> tuple[int, bool]:
-        meter, watcher = Meter(self.limit, Observer()), Observer()
-        outcome = branch_and_bound(self.problem, _Fewest(node, is_after), meter, watcher)
-        if outcome.proof is Proof.INFEASIBLE:
-            raise NoOrderError
-        return outcome.lower, outcome.proof is Proof.OPTIMAL
+        while True:
+            meter, watcher = Meter(self.limit, Observer()), Observer()
+            outcome = branch_and_bound(self.problem, _Fewest(node, is_after), meter, watcher)
+            if outcome.order is None:
+                raise NoOrderError
+            is_clean, taught = self.teach([self.operations[each] for each in outcome.order])
+            if is_clean or taught is None or not self.learn(taught):
+                return outcome.lower, is_clean and outcome.proof is Proof.OPTIMAL
 
 
 class _Fewest(ExactCost):

@@ -1,21 +1,36 @@
 """Leeway: the places of operations, judged by every order that there is."""
 
+from dataclasses import replace
+from functools import cache
+
 import pytest
 from garments.shipped import GARMENTS, opened
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from oracles import positions, valid_orders
-from strategies import problems, reason
+from strategies import arcs, problems, reason
 
 from seqplan.base.strength import Strength
 from seqplan.graph.directions import NoOrderError, is_feasible
-from seqplan.graph.reason import Arc, Reason
+from seqplan.graph.reason import Arc
 from seqplan.order.limits import StateLimit
 from seqplan.plan.leeway import find_leeways, leeways
+from seqplan.plan.lessons import LESSON
+
+
+@cache
+def _found(name, parts):
+    garment = opened(name)
+    return find_leeways(garment.garment, garment.binding, parts=parts)
 
 
 def _places(orders, name):
     return {positions(order)[name] + 1 for order in orders}
+
+
+def _binding(problem):
+    names, reasons = problem
+    return names, [each for each in reasons if each.strength is not Strength.PREFER]
 
 
 def _musts(reasons):
@@ -23,9 +38,9 @@ def _musts(reasons):
 
 
 @given(problems(most=5, acyclic=True))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=100, deadline=None)
 def test_the_earliest_and_the_latest_place_are_those_of_all_orders(problem):
-    names, reasons = problem
+    names, reasons = _binding(problem)
     orders = valid_orders(names, reasons)
     assume(orders)
     loose = valid_orders(names, _musts(reasons))
@@ -44,7 +59,7 @@ def test_the_earliest_and_the_latest_place_are_those_of_all_orders(problem):
 @given(problems(most=5, acyclic=True))
 @settings(max_examples=100, deadline=None)
 def test_what_is_told_to_come_before_or_after_does_so_in_every_order(problem):
-    names, reasons = problem
+    names, reasons = _binding(problem)
     orders = valid_orders(names, reasons)
     assume(orders)
     loose = valid_orders(names, _musts(reasons))
@@ -59,7 +74,7 @@ def test_what_is_told_to_come_before_or_after_does_so_in_every_order(problem):
 @given(problems(most=5, most_choices=0, acyclic=True))
 @settings(max_examples=100, deadline=None)
 def test_without_choices_it_is_too_late_for_exactly_what_no_order_puts_between(problem):
-    names, reasons = problem
+    names, reasons = _binding(problem)
     musts = _musts(reasons)
     orders = [positions(order) for order in valid_orders(names, musts)]
     for row in leeways(names, musts).rows:
@@ -75,7 +90,7 @@ def test_without_choices_it_is_too_late_for_exactly_what_no_order_puts_between(p
 @given(problems(most=5, acyclic=True), st.integers(0, 2))
 @settings(max_examples=100, deadline=None)
 def test_a_search_that_is_broken_off_gives_a_bound_that_no_order_goes_beyond(problem, states):
-    names, reasons = problem
+    names, reasons = _binding(problem)
     orders = valid_orders(names, reasons)
     assume(orders)
     for row in leeways(names, reasons, limit=StateLimit(states)).rows:
@@ -84,6 +99,35 @@ def test_a_search_that_is_broken_off_gives_a_bound_that_no_order_goes_beyond(pro
         assert row.span.latest >= max(held)
         if row.span.is_proven:
             assert (row.span.earliest, row.span.latest) == (min(held), max(held))
+
+
+@given(problems(most=5, acyclic=True), st.data())
+@settings(max_examples=100, deadline=None)
+def test_the_places_are_those_of_the_orders_in_which_one_can_work(problem, data):
+    """What can be worked in is only told order by order, and yet no place is missed or made up."""
+    names, reasons = _binding(problem)
+    hidden = data.draw(st.lists(arcs(names), max_size=3)) if len(names) > 1 else []
+    needs = [reason(f"{arc.before}{arc.after}") for arc in hidden]
+    orders = valid_orders(names, [*reasons, *needs])
+    assume(orders)
+    loose = valid_orders(names, [*_musts(reasons), *needs])
+
+    def teach(order):
+        broken = [need for need in needs if not need.is_held(positions(order))]
+        return not broken, next(iter(broken), None)
+
+    for row in leeways(names, reasons, teach=teach).rows:
+        held, must = _places(orders, row.name), _places(loose, row.name)
+        assert (row.span.earliest, row.span.latest) == (min(held), max(held))
+        assert (row.must.earliest, row.must.latest) == (min(must), max(must))
+        assert row.span.is_proven
+        assert row.must.is_proven
+
+
+def test_places_at_which_nobody_can_work_and_nothing_is_learnt_are_only_bounds():
+    (a, _) = leeways("ab", [], teach=lambda order: (order[0] == "a", None)).rows
+    assert (a.span.earliest, a.span.latest) == (1, 2)
+    assert not a.span.is_proven
 
 
 def test_reasons_that_admit_no_order_are_refused():
@@ -112,9 +156,7 @@ def test_an_either_or_leaves_the_better_of_both_and_is_told():
 @pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
 @pytest.mark.parametrize("parts", [False, True])
 def test_the_written_place_of_a_shipped_garment_lies_within_its_leeway(path, parts):
-    garment = opened(path.stem)
-    c = garment.garment
-    found = find_leeways(c, garment.binding, parts=parts)
+    found = _found(path.stem, parts)
     assert found.is_of_entries != parts
     for row in found.rows:
         assert row.span.is_proven
@@ -126,17 +168,20 @@ def test_the_written_place_of_a_shipped_garment_lies_within_its_leeway(path, par
 
 
 @pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
-def test_a_neighbour_of_a_shipped_garment_cannot_be_passed(path):
+def test_what_it_is_too_late_for_cannot_be_passed(path):
+    """By a must of the garment, or because an order the other way round gets stuck."""
     garment = opened(path.stem)
     c = garment.garment
     musts = _musts(garment.binding.held)
-    for row in find_leeways(c, garment.binding, parts=True).rows:
-        for name in row.too_late:
-            turned = Reason(
-                alternatives=((Arc(name, row.name),),),
-                kind=musts[0].kind,
-                strength=Strength.MUST,
-                rule=musts[0].rule,
-                because="The other way round.",
-            )
-            assert not is_feasible(c.ids, [*musts, turned])
+    for row in _found(path.stem, True).rows:
+        for each in row.after:
+            turned = replace(musts[0], alternatives=((Arc(each.name, row.name),),))
+            if each.strength is Strength.MUST and LESSON not in {r.rule for r in each.reasons}:
+                assert not is_feasible(c.ids, [*musts, turned])
+
+
+def test_what_only_a_rehearsal_shows_makes_it_too_late():
+    (row,) = (row for row in _found("chandlery-tote", False).rows if row.name == "interface")
+    (turned,) = (each for each in row.after if each.name == "turn")
+    assert [reason.rule for reason in turned.reasons] == [LESSON]
+    assert row.too_late == ("turn",)
