@@ -37,3 +37,20 @@ def impossible(folder: Path) -> Path:
         "  c: {do: stitch, after: b}\n"
     )
     return path
+
+
+def stuck(folder: Path) -> Path:
+    """Write a bag whose reasons admit an order, and whose cord finds no way in."""
+    path = folder / "stuck.yaml"
+    path.write_text(
+        "garment: Mooring bag\n"
+        "pieces:\n"
+        "  bag: {cut: 2, edges: [top, side, foot, side]}\n"
+        "notions:\n"
+        "  cord: {kind: cord, length: 120}\n"
+        "operations:\n"
+        "  seams: {sew: [bag.side, bag.foot], to: bag, as: finished together}\n"
+        "  channel: {casing: bag.top, depth: 2.5, turned: twice}\n"
+        "  cord: {insert: cord, in: channel}\n"
+    )
+    return path

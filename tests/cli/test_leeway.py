@@ -3,7 +3,7 @@
 import json
 
 import pytest
-from cli.running import GARMENTS, SKIRT, broken_skirt, impossible, run
+from cli.running import GARMENTS, SKIRT, broken_skirt, impossible, run, stuck
 
 
 def test_the_table_has_a_line_for_every_operation_with_its_places():
@@ -116,3 +116,9 @@ def test_of_a_written_order_that_does_not_hold_the_places_are_told_all_the_same(
     result = run("leeway", broken_skirt(tmp_path))
     assert result.exit_code == 0
     assert "does not hold" in result.stderr
+
+
+def test_places_at_which_nobody_can_work_are_marked_as_bounds(tmp_path):
+    output = run("leeway", stuck(tmp_path)).output
+    assert "~1" in output
+    assert "A `~` marks places that are only bounds" in output

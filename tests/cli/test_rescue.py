@@ -3,7 +3,7 @@
 import json
 
 import pytest
-from cli.running import GARMENTS, ROOT, SKIRT, broken_skirt, impossible, run
+from cli.running import GARMENTS, ROOT, SKIRT, broken_skirt, impossible, run, stuck
 
 WAISTCOAT = ROOT / "garments" / "ferry-waistcoat.yaml"
 SHIRT = ROOT / "garments" / "net-loft-shirt.yaml"
@@ -121,3 +121,10 @@ def test_a_written_order_that_does_not_hold_is_followed_as_repaired(tmp_path):
     data = _data(path, "--missed", "zip", "--up-to", "hem")
     before = order[: order.index("hem/turn-up")]
     assert data["done"] == [op for op in before if op not in {"zip", "zip/coils"}]
+
+
+def test_what_nobody_can_work_in_the_end_is_told_and_ends_with_1(tmp_path):
+    result = run("rescue", stuck(tmp_path), "--missed", "seams", "--done", "channel")
+    assert result.exit_code == 1
+    assert "gets stuck at `cord`" in result.output
+    assert "all of it can be done" not in result.output
