@@ -257,6 +257,7 @@ class _Places:
         self.limit = limit
         self.teach = teach
         self.learnt: list[Reason] = []
+        self.clean: list[tuple[int, ...]] = []
         self._take(tuple(reasons))
 
     def _take(self, reasons: tuple[Reason, ...]) -> None:
@@ -297,12 +298,18 @@ class _Places:
         return bits(far[node] & ~beyond)
 
     def _fewest(self, node: int, *, is_after: bool) -> tuple[int, bool]:
+        search = _Fewest(node, is_after)
         while True:
+            least = search.bound(self.closure)
+            if any(search.cost(order) == least for order in self.clean):
+                return least, True
             meter, watcher = Meter(self.limit, Observer()), Observer()
-            outcome = branch_and_bound(self.problem, _Fewest(node, is_after), meter, watcher)
+            outcome = branch_and_bound(self.problem, search, meter, watcher)
             if outcome.order is None:
                 raise NoOrderError
             is_clean, taught = self.teach([self.operations[each] for each in outcome.order])
+            if is_clean:
+                self.clean.append(outcome.order)
             if is_clean or taught is None or not self.learn(taught):
                 return outcome.lower, is_clean and outcome.proof is Proof.OPTIMAL
 
@@ -313,6 +320,11 @@ class _Fewest(ExactCost):
     def __init__(self, node: int, is_after: bool) -> None:
         self.node = node
         self.is_after = is_after
+
+    def cost(self, order: Sequence[int]) -> int:
+        """Count them in an order."""
+        place = order.index(self.node)
+        return len(order) - 1 - place if self.is_after else place
 
     def bound(self, closure: Closure) -> int:
         """Count those that must."""
