@@ -12,22 +12,28 @@ from fractions import Fraction
 from typing import Final, NamedTuple
 
 from seqplan.base.measure import MM_PER_INCH, Length, centimetres, inches
+from seqplan.explain.reading.wording import plain
 
-_NUMBER = r"""(?:[0-9]{1,6}[ -][0-9]{1,3}/[0-9]{1,3}   # 1 1/2
-    |[0-9]{1,3}/[0-9]{1,3}                             # 5/8
-    |[0-9]{0,6}[ ]?[¼½¾⅛⅜⅝⅞⅓⅔]                         # 1½
-    |[0-9]{1,6}(?:[.,][0-9]{1,4})?)                    # 6.25"""
-_UNIT = r"""(?:[ -]?(?:inch(?:es)?|in|yards?|yds?|feet|ft|centimet(?:re|er)s?|cm
-    |millimet(?:re|er)s?|mm|met(?:re|er)s?|m)\b\.?|[ ]?["″”])"""
-_PAIR: Final = rf"""(?<![0-9/.,½¼¾x×–—-])             # no rest of a number, range or area
-    (?P<one>{_NUMBER})(?P<first>{_UNIT})
-    \s*(?:(?P<bracket>[(\[])|/|=)\s*
-    (?:(?:about|approx\.?|approximately|ca\.?|c\.|≈|~|or)\s*)?
-    (?P<other>{_NUMBER})(?P<second>{_UNIT})
-    (?(bracket)\s*[)\]]|(?!\s*[/x×–—-]))"""
-_BEFORE: Final = re.compile(
-    r"(?:[0-9½¼¾]|[0-9] ?(?:cm|mm|m|in|[\"″”]))\s*(?:x|×|by|to|or|–|—|-)\s*$"
+_NUMBER = (
+    "(?:[0-9]{1,6}[ -][0-9]{1,3}/[0-9]{1,3}"  # 1 1/2
+    "|[0-9]{1,3}/[0-9]{1,3}"  # 5/8
+    "|[0-9]{0,6} ?[¼½¾⅛⅜⅝⅞⅓⅔]"  # 1½
+    "|[0-9]{1,6}(?:[.,][0-9]{1,4})?)"  # 6.25
 )
+_UNIT = (
+    r"(?:[ -]?(?:inch(?:es)?|in|yards?|yds?|feet|ft|centimet(?:re|er)s?|cm"
+    r'|millimet(?:re|er)s?|mm|met(?:re|er)s?|m)\b\.?| ?")'
+)
+_PAIR: Final = (
+    "(?<![0-9/.,½¼¾x-])"  # not the rest of a number, a range or an area
+    rf"(?P<one>{_NUMBER})(?P<first>{_UNIT})"
+    r"\s*(?:(?P<bracket>[(\[])|/|=)\s*"
+    r"(?:(?:about|approx\.?|approximately|ca\.?|c\.|≈|~|or)\s*)?"
+    rf"(?P<other>{_NUMBER})(?P<second>{_UNIT})"
+    r"(?(bracket)\s*[)\]]|(?!\s*[/x-]))"
+)
+_BEFORE: Final = r"""(?:[0-9½¼¾]|[0-9] ?(?:cm|mm|m|in|"))\s*(?:x|by|to|or|-)\s*$"""
+"""What makes the first length the end of a range or the second side of an area."""
 
 _SIXTEENTH = MM_PER_INCH / 16
 _HALF_CENTIMETRE = Fraction(5)
@@ -93,8 +99,9 @@ def pairs_in(text: str) -> Iterator[Pair]:
     >>> list(pairs_in("Cut it 9 x 7.5 in (19 cm), or 1-2 in (5 cm) longer."))
     []
     """
-    for match in re.finditer(_PAIR, text, re.VERBOSE):
-        if _BEFORE.search(text[: match.start()]):
+    text = plain(text)
+    for match in re.finditer(_PAIR, text):
+        if re.search(_BEFORE, text[: match.start()]):
             continue
         one = _read(match["one"], match["first"])
         other = _read(match["other"], match["second"])
@@ -134,8 +141,6 @@ _UNITS: Final = {
     **{start: Fraction(mm) for start, mm in _METRIC.items()},
     "in": MM_PER_INCH,
     '"': MM_PER_INCH,
-    "″": MM_PER_INCH,
-    "”": MM_PER_INCH,
     "y": MM_PER_INCH * 36,
     "f": MM_PER_INCH * 12,
 }

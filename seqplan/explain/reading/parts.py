@@ -102,8 +102,10 @@ def _named(garment: Garment) -> Iterator[str]:
     for piece in garment.pieces:
         yield from (piece.id, piece.layer.value, *piece.edge_names, *piece.lines)
         yield from (spot.name for spot in piece.spots)
-    for item in (*garment.fabrics, *garment.notions):
-        yield from (item.id, item.kind)
+    for fabric in garment.fabrics:
+        yield from (fabric.id, fabric.kind)
+    for notion in garment.notions:
+        yield from (notion.id, notion.kind)
     for entry in garment.entries:
         yield from (entry.id, entry.verb.value, entry.seam.value, *entry.makes)
     for choice in garment.choices:

@@ -12,7 +12,7 @@ from typing import Final, NamedTuple
 
 from seqplan.base.ids import EntryId
 from seqplan.explain.reading.text import Text
-from seqplan.explain.reading.wording import sentences
+from seqplan.explain.reading.wording import plain, sentences
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.garment import Garment
 
@@ -55,7 +55,7 @@ class Results:
         if text.place is None or not text.is_instruction:
             return
         entries = self._garment.entries
-        for sentence in sentences(text.words):
+        for sentence in sentences(plain(text.words)):
             if re.search(_AHEAD, sentence):
                 continue
             for result in self._results:
@@ -80,12 +80,11 @@ class Results:
                 yield made, rf"\bthe {_spaced(made)}\b"
         if entry.verb in _MADE:
             yield _MADE[entry.verb], rf"\b{_MADE[entry.verb]}s?\b"
-        quoted = (
-            rf"[\"'`“‘«](?:{re.escape(entry.id)}|{re.escape(entry.title or entry.id)})[\"'`”’»]"
-        )
+        names = {re.escape(entry.id), re.escape(plain(entry.title or entry.id))}
+        quoted = rf"[\"'](?:{'|'.join(sorted(names))})[\"']"
         yield f"`{entry.id}`", quoted
         if entry.title and len(entry.title.split()) > 1:
-            yield entry.title.casefold(), rf"\b{re.escape(entry.title.rstrip('.'))}\b"
+            yield entry.title.casefold(), rf"\b{re.escape(plain(entry.title).rstrip('.'))}\b"
         if "-" in entry.id:
             yield entry.id, rf"(?<![\w-]){re.escape(entry.id)}(?![\w-])"
 

@@ -44,9 +44,12 @@ def texts_of(garment: Garment) -> tuple[Text, ...]:
 
 
 def _notes(garment: Garment) -> Iterator[Text]:
-    for item in (*garment.fabrics, *garment.pieces, *garment.notions):
-        if item.note:
-            yield Text(item.note, (*item.path, "note"))
+    noted = (
+        *((fabric.note, fabric.path) for fabric in garment.fabrics),
+        *((piece.note, piece.path) for piece in garment.pieces),
+        *((notion.note, notion.path) for notion in garment.notions),
+    )
+    return (Text(note, (*path, "note")) for note, path in noted if note)
 
 
 def _told(garment: Garment) -> Iterator[Text]:
