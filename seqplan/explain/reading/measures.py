@@ -35,8 +35,10 @@ _PAIR: Final = (
 _BEFORE: Final = r"""(?:[0-9½¼¾]|[0-9] ?(?:cm|mm|m|in|"))\s*(?:x|by|to|or|-)\s*$"""
 """What makes the first length the end of a range or the second side of an area."""
 
-_SIXTEENTH = MM_PER_INCH / 16
-_HALF_CENTIMETRE = Fraction(5)
+_LEAST: Final = MM_PER_INCH / 8
+"""No less is printed in inches, so that 1 mm stands beside an eighth."""
+_SIXTEENTH: Final = MM_PER_INCH / 16
+_HALF_CENTIMETRE: Final = Fraction(5)
 _MOST: Final = Fraction(1, 5)
 _LONG: Final = Fraction(1, 40)
 _YARD_FOR_METRE: Final = Fraction(1, 10)
@@ -77,7 +79,7 @@ class Pair(NamedTuple):
             off <= _SIXTEENTH
             or off <= longer * (_YARD_FOR_METRE if self.is_bought else _LONG)
             or (is_half and off <= min(_HALF_CENTIMETRE / 2, longer * _MOST))
-            or inches(self.metric) == inches(self.imperial)
+            or longer <= _LEAST
         )
 
     @property
@@ -99,15 +101,19 @@ def pairs_in(text: str) -> Iterator[Pair]:
     >>> list(pairs_in("Cut it 9 x 7.5 in (19 cm), or 1-2 in (5 cm) longer."))
     []
     """
-    text = plain(text)
-    for match in re.finditer(_PAIR, text):
-        if re.search(_BEFORE, text[: match.start()]):
+    read = plain(text)
+    for match in re.finditer(_PAIR, read):
+        if re.search(_BEFORE, read[: match.start()]):
             continue
         one = _read(match["one"], match["first"])
         other = _read(match["other"], match["second"])
         if one is None or other is None or _is_metric(one) == _is_metric(other):
             continue
-        texts = (match["one"] + match["first"], match["other"] + match["second"])
+        spans = (
+            (match.start("one"), match.end("first")),
+            (match.start("other"), match.end("second")),
+        )
+        texts = [text[start:end] for start, end in spans]
         is_bought = {_letter(match["first"]), _letter(match["second"])} == {"y", "m"}
         (metric, metric_text), (imperial, imperial_text) = sorted(
             zip((one, other), texts, strict=True), key=lambda item: not _is_metric(item[0])

@@ -25,6 +25,9 @@ _AHEAD: Final = (
 )
 
 
+_QUOTES: Final = "\"'`\u2018\u2019\u201c\u201d\u201e\u00ab\u00bb"
+
+
 class _Result(NamedTuple):
     pattern: str
     name: str
@@ -55,15 +58,15 @@ class Results:
         if text.place is None or not text.is_instruction:
             return
         entries = self._garment.entries
-        for sentence in sentences(plain(text.words)):
+        for sentence in sentences(text.words):
             if re.search(_AHEAD, sentence):
                 continue
             for result in self._results:
                 maker = entries[result.place]
                 if result.place <= text.place or _is_asked_for(entries[text.place], maker, result):
                     continue
-                if match := re.search(result.pattern, sentence, re.IGNORECASE):
-                    yield Told(match[0], maker.id)
+                if match := re.search(result.pattern, plain(sentence), re.IGNORECASE):
+                    yield Told(sentence[slice(*match.span())].strip(_QUOTES), maker.id)
 
     @cached_property
     def _results(self) -> tuple[_Result, ...]:
