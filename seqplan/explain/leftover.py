@@ -1,11 +1,12 @@
 """What is lacking when everything that is written has been done, and what is told in free words."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.explain.audit.book import AUDITS
 from seqplan.explain.audit.ledger import Ledger
+from seqplan.explain.reading.text import texts_of
 from seqplan.model.entry import Verb
 from seqplan.model.garment import Garment
 from seqplan.recipes.construction import Construction
@@ -23,7 +24,8 @@ def check_leftovers(c: Construction, offered: Garment | None = None) -> tuple[Di
         The garment with all that its choices offer: what another choice brings is not lacking.
     """
     ledger = Ledger(c, offered)
-    return (*(found for audit in AUDITS for found in audit.find(ledger)), *_free_words(c))
+    lacking = (found for audit in AUDITS for found in audit.find(ledger))
+    return (*lacking, *_free_words(c), *_read(c.garment, offered))
 
 
 def _free_words(c: Construction) -> Iterator[Diagnostic]:
@@ -39,3 +41,13 @@ def _free_words(c: Construction) -> Iterator[Diagnostic]:
             path=free[0].path,
             notes=(Note(say("check-free-words-why")),),
         )
+
+
+def _read(garment: Garment, offered: Garment | None) -> Iterable[Diagnostic]:
+    """Read the author's own words; where there are none, nothing is imported for it."""
+    texts = texts_of(garment)
+    if not texts:
+        return ()
+    from seqplan.explain.reading.check import check_texts
+
+    return check_texts(garment, texts, offered)

@@ -26,12 +26,17 @@ OTHERS: Final[Mapping[RuleSlug, Severity]] = {
     RuleSlug("same-mark"): Severity.WARNING,
     RuleSlug("because-of-nothing"): Severity.WARNING,
     RuleSlug("long-edge-differs"): Severity.WARNING,
+    RuleSlug("measures-disagree"): Severity.WARNING,
+    RuleSlug("step-not-there"): Severity.WARNING,
+    RuleSlug("inside-out"): Severity.WARNING,
     RuleSlug("cord-at-neck"): Severity.CAUTION,
     RuleSlug("free-cord-ends"): Severity.CAUTION,
     RuleSlug("small-part"): Severity.CAUTION,
     RuleSlug("after-not-needed"): Severity.HINT,
     RuleSlug("kept-though-waived"): Severity.HINT,
     RuleSlug("free-words"): Severity.HINT,
+    RuleSlug("part-not-there"): Severity.HINT,
+    RuleSlug("told-later"): Severity.HINT,
 }
 """What the check finds besides broken rules and what audits find, with how bad it is."""
 

@@ -24,6 +24,7 @@ CATALOGUES = (
     "editor",
     "starter",
     "findings",
+    "reading",
 )
 """The modules that hold sentences, in the order in which they are searched."""
 
