@@ -10,7 +10,7 @@ import click
 
 from seqplan.base.errors import SeqplanError
 from seqplan.cli.status import EXIT_CODES, Status
-from seqplan.render.visible import visible
+from seqplan.base.visible import visible
 from seqplan.version import VERSION
 
 _COMMANDS = (

@@ -7,7 +7,7 @@ import click
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
-from seqplan.render.visible import visible
+from seqplan.base.visible import visible
 from seqplan.words.say import say
 
 

@@ -14,7 +14,7 @@ from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
 from seqplan.render.chart_node import badge
 from seqplan.render.chart_reasons import Numbers
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
-from seqplan.render.textwidth import wrap
+from seqplan.draw.textwidth import wrap
 from seqplan.words.say import say
 
 _WIDEST = 14

@@ -38,7 +38,7 @@ from seqplan.render.chart_node import BoxWriter
 from seqplan.render.chart_table import table, text_cell
 from seqplan.render.chart_wires import Path, Point
 from seqplan.render.quoting import name, quote
-from seqplan.render.textwidth import wrap
+from seqplan.draw.textwidth import wrap
 from seqplan.words.say import say
 
 _TITLE_WIDTH = 460

@@ -14,7 +14,7 @@ from seqplan.model.station import STANDARD_FOOT
 from seqplan.order.result import Proof
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.recipes.construction import Construction
-from seqplan.render.visible import printable
+from seqplan.base.visible import printable
 from seqplan.rules.rule import Rule
 from seqplan.words.say import say
 

@@ -8,7 +8,7 @@ from seqplan.explain.rehearsed import tell_repairs, tell_trouble
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.lying import After, Lie
 from seqplan.rehearse.walk import Rehearsal
-from seqplan.render.visible import printable
+from seqplan.base.visible import printable
 from seqplan.words.say import say
 
 _WIDTH = 92

@@ -22,6 +22,7 @@ CATALOGUES = (
     "editor",
     "starter",
     "findings",
+    "pictures",
 )
 """The modules that hold sentences, in the order in which they are searched."""
 

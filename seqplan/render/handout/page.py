@@ -11,7 +11,7 @@ from typing import Final
 from jinja2 import DictLoader, Environment, StrictUndefined
 from markupsafe import Markup
 
-from seqplan.render.visible import straightened
+from seqplan.base.visible import straightened
 from seqplan.tell.content import Sheet, SheetStep
 from seqplan.tell.sentence import Term
 from seqplan.words.say import say
