@@ -32,6 +32,8 @@ class End(Enum):
     GOES_ON = "goes on"
     RAW = "raw"
     FINISHED = "finished"
+    TEETH = "teeth"
+    """The teeth of a zip."""
 
 
 class Stitch(Enum):
@@ -43,6 +45,7 @@ class Stitch(Enum):
     STAYSTITCHING = "staystitching"
     UNDERSTITCHING = "understitching"
     TOPSTITCHING = "topstitching"
+    HEM = "hem"
     HAND = "hand"
     GATHERING = "gathering"
 
@@ -82,13 +85,15 @@ class Ply(NamedTuple):
 class Row(NamedTuple):
     """A row of stitches, from where the needle goes in to where it comes out.
 
-    ``op`` is the operation that sews it.
+    ``op`` is the operation that sews it. ``around`` is where the raw edges lie which the thread
+    goes round as well, as an overlocker's does.
     """
 
     stitch: Stitch
     start: Point
     end: Point
     op: OpId
+    around: float | None = None
 
 
 class Pierced(NamedTuple):
@@ -152,7 +157,14 @@ class Section(NamedTuple):
             )
             for ply in self.plies
         )
-        rows = tuple(r._replace(start=mirror(r.start), end=mirror(r.end)) for r in self.rows)
+        rows = tuple(
+            row._replace(
+                start=mirror(row.start),
+                end=mirror(row.end),
+                around=None if row.around is None else row.around * by_x,
+            )
+            for row in self.rows
+        )
         return self._replace(plies=plies, rows=rows)
 
 

@@ -27,6 +27,8 @@ def hem(s: Subject) -> Section | None:
     if not s.here:
         return None
     side = s.side(s.here[0])
+    if s.done(Action.FINISH):
+        side = side._replace(end=End.FINISHED)
     if not s.done(Action.TURN_UP):
         return Section((folds.flat(side, 0, right_up=True),)) if s.done(Action.FINISH) else None
     twice = s.entry.turned != "once"
@@ -35,7 +37,7 @@ def hem(s: Subject) -> Section | None:
     first = depth - 1.5 if is_narrow else NARROW + 2
     low = -3.0 if twice else -2.0
     row = (1.6 - depth, _ABOVE, 1.6 - depth, low + 1 - _ABOVE)
-    stitch = Stitch.SEAM
+    stitch = Stitch.HEM
     if s.entry.by_hand:
         stitch = Stitch.HAND
         inner = -1.5 if twice else -1 - _ABOVE
@@ -68,6 +70,8 @@ def single(s: Subject) -> Section | None:
     if not s.here:
         return None
     side = s.side(s.here[0])
+    if s.done(Action.FINISH):
+        side = side._replace(end=End.FINISHED)
     if s.done(Action.TRIM):
         side = side._replace(width=NARROW)
     stitch = _SINGLE.get(s.op.action)
@@ -212,7 +216,7 @@ def patch(s: Subject) -> Section | None:
         return Section((folds.folded_under(pocket),), is_outside_up=True)
     plies = (folds.turned_up(pocket, _HEM, NARROW + 2, twice=True),)
     mouth = s.done(Action.HEM)
-    rows = s.rows([(Stitch.SEAM, mouth, (1.6 - _HEM, _ABOVE, 1.6 - _HEM, -2 - _ABOVE))])
+    rows = s.rows([(Stitch.HEM, mouth, (1.6 - _HEM, _ABOVE, 1.6 - _HEM, -2 - _ABOVE))])
     return Section(plies, rows, is_outside_up=True)
 
 
@@ -292,11 +296,11 @@ def _basted(s: Subject, left: Side, right: Side, *, is_lapped: bool) -> Section 
             rows = s.rows([(Stitch.BASTING, basted, across)])
             return Section(folds.opened(left, right), rows, is_outside_up=True)
         rows = s.rows([(Stitch.BASTING, basted, (0, 1 + _ABOVE, 0, -_ABOVE))])
-        return Section(folds.stacked([(right, True), (left, False)]), rows)
+        return Section(folds.stacked([(left, True), (right, False)]), rows)
     material = s.notion(s.entry.notion) if s.entry.notion else left.material
     if is_lapped:
         plies = (*folds.zip_lapped(left, right), *folds.tapes(material, -2, 9))
-        places = [(2.6, _ABOVE, 2.6, -2 - _ABOVE), (-6.5, 1 + _ABOVE, -6.5, -2 - _ABOVE)]
+        places = [(2.6, 0.5, 2.6, -2 - _ABOVE), (-6.5, 2 + _ABOVE, -6.5, -2 - _ABOVE)]
     else:
         plies = (*folds.opened(left, right), *folds.tapes(material, -2, 8))
         places = [(x, _ABOVE, x, -2 - _ABOVE) for x in (-5.5, 5.5)]

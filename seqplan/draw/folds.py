@@ -18,7 +18,7 @@ WIDE: Final = 6.5
 """An allowance as cut, trimmed, and the wider of two that are graded."""
 BAND: Final = 17.0
 """How far a band stands out beyond its seam."""
-_WALL: Final = 0.9
+_WALL: Final = 1.4
 """Between folds that touch."""
 
 _LOOSE: Final = (End.RAW, End.RAW)
@@ -123,7 +123,7 @@ def felled(left: Side, right: Side) -> tuple[Ply, ...]:
     return (
         _ply(
             left,
-            ((-BODY, 0), (-_WALL, 0), (-_WALL, -3), (tip, -3), (tip, -1), (_WALL + 1.5, -1)),
+            ((-BODY, 0), (-_WALL, 0), (-_WALL, -3), (tip, -3), (tip, -1), (_WALL + 2.2, -1)),
             right_at_left=True,
         ),
         _ply(
@@ -381,7 +381,7 @@ def gathered(side: Side) -> Ply:
 def tapes(material: Material, level: float, reach: float = 8.0) -> tuple[Ply, ...]:
     """The two tapes of a zip, its teeth in the middle."""
     return tuple(
-        Ply(material, ((hand * 0.6, level), (hand * reach, level)), None, (End.FINISHED, End.RAW))
+        Ply(material, ((hand * 0.8, level), (hand * reach, level)), None, (End.TEETH, End.RAW))
         for hand in (-1, 1)
     )
 
@@ -389,9 +389,7 @@ def tapes(material: Material, level: float, reach: float = 8.0) -> tuple[Ply, ..
 def zip_lapped(left: Side, right: Side) -> tuple[Ply, ...]:
     """The two folded edges over a lapped zip: the left one reaches over the right one."""
     return (
-        _ply(
-            left, ((-BODY, 1), (3.5, 1), (3.5, 0), (3.5 - left.width - 3.5, 0)), right_at_left=True
-        ),
+        _ply(left, ((-BODY, 2), (3.5, 2), (3.5, 1), (-left.width, 1)), right_at_left=True),
         _ply(right, ((BODY, 0), (1.2, 0), (1.2, -1), (1.2 + right.width, -1)), right_at_left=False),
     )
 

@@ -15,7 +15,7 @@ from seqplan.words.say import say
 
 _ABOVE: Final = 0.6
 """How far a row looks out above and below what it goes through."""
-_SHORT: Final = 2.5
+_SHORT: Final = 3.2
 _BOUND: Final = 1
 """Levels that a binding takes up on each side of an allowance."""
 
@@ -35,6 +35,8 @@ def _before(s: Subject) -> Section | None:
     if not s.here:
         return None
     side = s.side(s.here[0])
+    if s.done(Action.FINISH):
+        side = side._replace(end=End.FINISHED)
     if s.done(Action.PRESS_UNDER):
         return Section((folds.folded_under(side),), is_outside_up=True)
     return Section((folds.flat(side, 0, right_up=True),)) if s.done(Action.FINISH) else None
@@ -92,12 +94,30 @@ class _Seam:
         self.lower, self.upper = cut[self.lower.material], cut[self.upper.material]
 
     def _finish(self) -> None:
-        if self.s.entry.seam is SeamKind.BOUND:
+        """Edges that are finished each by itself; two that are finished as one bear a row."""
+        if self.is_finished_as_one or self.s.entry.seam is SeamKind.BOUND:
             return
-        together = self.s.done(Action.FINISH) or self.s.entry.seam is SeamKind.OVERLOCKED
-        if together:
+        if self.s.done(Action.FINISH):
             self.lower = self.lower._replace(end=End.FINISHED)
             self.upper = self.upper._replace(end=End.FINISHED)
+
+    @property
+    def is_finished_as_one(self) -> bool:
+        """Whether both edges are finished together."""
+        return self.s.entry.seam in {SeamKind.FINISHED_TOGETHER, SeamKind.OWN}
+
+    def _overlocked(self, edge: float, top: float, bottom: float) -> list[RowSpec]:
+        """The row that finishes both edges as one."""
+        if not self.is_finished_as_one:
+            return []
+        x = edge - 3.5
+        return [(Stitch.OVERLOCK, self.s.done(Action.FINISH), (x, top, x, bottom, edge))]
+
+    def _seam_row(self, place: tuple[float, float, float, float], edge: float) -> RowSpec:
+        """The row that makes the seam."""
+        if self.s.entry.seam is SeamKind.OVERLOCKED:
+            return (Stitch.OVERLOCK, self.s.main, (*place, edge))
+        return (Stitch.SEAM, self.s.main, place)
 
     # -- states --------------------------------------------------------------------------
 
@@ -127,6 +147,8 @@ class _Seam:
             return self.towards(s.entry.press_to)
         if s.entry.seam is SeamKind.FACED or s.will(Action.UNDERSTITCH):
             return self._towards_facing()
+        if self._is_either(readable(s.entry.topstitch or "")):
+            return self.towards(s.entry.topstitch or "")
         is_open = s.entry.seam in {SeamKind.PRESSED_OPEN, SeamKind.PLAIN}
         return "open" if is_open else self.towards("back")
 
@@ -148,7 +170,11 @@ class _Seam:
 
     def _is_called(self, side: Side, name: str) -> bool:
         piece = self.s.c.garment.piece[self.piece(side)]
-        return name in {piece.title, piece.worn.value if piece.worn else "", *piece.title.split()}
+        return bool(name) and name in {
+            piece.title,
+            piece.worn.value if piece.worn else "",
+            *piece.title.split(),
+        }
 
     def section(self) -> Section:
         """The section in the state in which it is."""
@@ -170,10 +196,10 @@ class _Seam:
         bound: tuple[Ply, ...] = ()
         if binding:
             bound = (folds.wrapped_end(self.binding, edge, len(plies), -1),)
-        stitch = Stitch.OVERLOCK if s.entry.seam is SeamKind.OVERLOCKED else Stitch.SEAM
         rows = s.rows(
             [
-                (stitch, s.main, (0, top, 0, -_ABOVE)),
+                self._seam_row((0, top, 0, -_ABOVE), edge),
+                *self._overlocked(edge, top, -_ABOVE),
                 (
                     Stitch.TOPSTITCHING,
                     binding,
@@ -191,7 +217,6 @@ class _Seam:
         binding = s.done(Action.FINISH) if s.entry.seam is SeamKind.BOUND else None
         room = _BOUND if binding else 0
         up = not s.is_wrong_together
-        stitch = Stitch.OVERLOCK if s.entry.seam is SeamKind.OVERLOCKED else Stitch.SEAM
         if direction == "open":
             plies = folds.opened(left, right, room=room, right_up=up)
             level = -0.5 - room / 2
@@ -201,7 +226,10 @@ class _Seam:
             plies = folds.to_side(left, right, room=room, right_up=up)
             seam = (_SHORT, -_ABOVE / 2 - 0.3 - room, _SHORT, -2 - room - _ABOVE)
             bindings = self._bound_together(left) if binding else ()
-        rows = s.rows([(stitch, s.main, seam), *self._on_top(direction, room, binding)])
+        edge = min(left.width, right.width)
+        finish = self._overlocked(edge, seam[1], seam[3]) if direction != "open" else []
+        made = self._seam_row(seam, edge)
+        rows = s.rows([made, *finish, *self._on_top(direction, room, binding)])
         section = Section((*plies, *bindings), rows, is_outside_up=True)
         if s.is_wrong_together:
             section = section.upside_down()
@@ -213,9 +241,14 @@ class _Seam:
         over, low = _ABOVE, -2.0 - room - _ABOVE
         if direction == "open":
             places = (-5.0, 5.0)
-            rows = [(Stitch.TOPSTITCHING, top, (x, over, x, low + 1)) for x in places]
-            around = [(1.4 * x, -_ABOVE, 1.4 * x, low) for x in places]
-            return rows + [(Stitch.TOPSTITCHING, binding, place) for place in around]
+            return [
+                row
+                for x in places
+                for row in (
+                    (Stitch.TOPSTITCHING, top, (x, over, x, low + 1)),
+                    (Stitch.TOPSTITCHING, binding, (1.4 * x, -_ABOVE, 1.4 * x, low)),
+                )
+            ]
         x = 3.4 if self._is_cut else 5.0
         return [
             (Stitch.UNDERSTITCHING, under, (x, over, x, low)),
@@ -255,6 +288,7 @@ class _Seam:
         plies = folds.turned(outer, inner, middle)
         last = -3.0 - len(middle)
         under, top = s.done(Action.UNDERSTITCH), s.done(Action.TOPSTITCH)
+        x = -3.0 if self._is_cut and under is None else -5.5
         rows = s.rows(
             [
                 (Stitch.SEAM, s.main, (-1.7, -_ABOVE, -1.7, last + _ABOVE)),
@@ -263,7 +297,7 @@ class _Seam:
                     under,
                     (-3.2, last - _ABOVE, -3.2, -_ABOVE),
                 ),
-                (Stitch.TOPSTITCHING, top, (-5.5, _ABOVE, -5.5, last - _ABOVE)),
+                (Stitch.TOPSTITCHING, top, (x, _ABOVE, x, last - _ABOVE)),
             ]
         )
         return Section(plies, rows, is_outside_up=True)
@@ -319,7 +353,7 @@ def _felled(s: Subject) -> Section:
         plies = folds.felled(wide, near)
         rows = s.rows(
             [
-                (Stitch.SEAM, s.main, (2.0, -1.4, 2.0, -3 - _ABOVE)),
+                (Stitch.SEAM, s.main, (2.4, -1.5, 2.4, -3 - _ABOVE)),
                 (Stitch.TOPSTITCHING, fell, (7.4, _ABOVE, 7.4, -3 - _ABOVE)),
             ]
         )

@@ -34,6 +34,7 @@ _TOOTH: Final = 2.1
 _PITCH: Final = 7.0
 _MARGIN: Final = 5.0
 _COLUMN: Final = 62.0
+_NARROWEST: Final = 130.0
 _NUMBER: Final = 4.6
 _BELOW: Final = 11.0
 
@@ -44,6 +45,7 @@ _PEN: Final[dict[Stitch, tuple[float, tuple[float, ...]]]] = {
     Stitch.STAYSTITCHING: (1.2, (1.6, 1.6)),
     Stitch.UNDERSTITCHING: (1.4, (4, 1.4, 1, 1.4)),
     Stitch.TOPSTITCHING: (1.5, (3, 1.5)),
+    Stitch.HEM: (1.5, ()),
     Stitch.HAND: (1.2, (1.2, 1.4)),
     Stitch.GATHERING: (1.2, (5, 3)),
 }
@@ -109,6 +111,8 @@ class _Drawing:
             max(low, self.y0 + 3 * LEADING),
         )
         named, down = name_things(self._names(), columns, self._obstacles())
+        if not any(isinstance(mark, Words) and mark.anchor == "start" for mark in named):
+            self.width = max(_NARROWEST, self.width - self.columns_width - 7)
         low = max(low, down) if not self.section.rows else low
         numbers, low = self._numbers(low)
         low = max(low, down) + 3
@@ -198,10 +202,21 @@ class _Drawing:
             way = (self.at(row.start), self.at(row.end))
             width, dashes = _PEN[row.stitch]
             is_new = row.op == self.op
+            if row.around is not None:
+                marks.append(self._around(way, row.around))
             marks.append(Line(way, width + 2.2, ink=PAPER, is_round=True))
             role = "stitch now" if is_new else "stitch"
             marks.append(Line(way, width + (0.9 if is_new else 0), dashes, role=role))
         return marks
+
+    def _around(self, way: tuple[Spot, Spot], edge: float) -> Line:
+        """The thread of an overlocker, round the raw edges."""
+        hand = 1 if self.at((edge, 0))[0] > way[0][0] else -1
+        x = self.at((edge, 0))[0] + 2.4 * hand
+        (ax, ay), (bx, by) = way
+        over = 2.0 if ay < by else -2.0
+        corners = ((ax, ay + over), (x, ay + over), (x, by - over), (bx, by - over))
+        return Line(corners, 0.9, radius=3, role="finish")
 
     def _numbers(self, low: float) -> tuple[list[Mark], float]:
         """The numbers of the rows below the drawing, each at the end of a thin line."""
@@ -381,4 +396,14 @@ def _finished(tip: Spot, before: Spot) -> Iterator[Mark]:
     yield Line(tuple(spots), 0.8, ink=INK, role="finish")
 
 
-_END: Final = {End.GOES_ON: _goes_on, End.RAW: _raw, End.FINISHED: _finished}
+def _teeth(tip: Spot, _before: Spot) -> Iterator[Mark]:
+    """The teeth of a zip, cut across."""
+    yield Disc(tip, 3.4, INK)
+
+
+_END: Final = {
+    End.GOES_ON: _goes_on,
+    End.RAW: _raw,
+    End.FINISHED: _finished,
+    End.TEETH: _teeth,
+}

@@ -35,9 +35,12 @@ _NEAREST: Final = 8.5
 """3 mm on paper, so that 2 mm are left where a page shows the picture smaller."""
 _USUAL_MM: Final = 15.0
 """How far a row is drawn from the edge where nobody says how far it is."""
-_LABELS: Final = 74.0
+_LABELS: Final = 86.0
 _NOTES: Final = 62.0
 _BEYOND: Final = 26.0
+_TAPE: Final = 17.0
+_TAPE_OUT: Final = 12.0
+"""How wide a tape is, and how far its end looks out."""
 _PINS: Final = (0.2, 0.5, 0.8)
 _LETTER: Final = 9.0
 
@@ -66,7 +69,9 @@ class _Drawing:
         self.stack = stack
         self.names = [layer_name(n + 1, layer) for n, layer in enumerate(stack.layers)]
         self.column = widest(self.names, _LABELS)
-        self.count = len(stack.layers)
+        wide = [n for n, layer in enumerate(stack.layers) if not _is_narrow(layer)]
+        self.place = {n: place for place, n in enumerate(wide)}
+        self.count = len(wide)
         self.left = _MARGIN + self.column + 9 + _STEP * (self.count - 1)
         self.edge = self.left + _WIDTH
         self.top = _MARGIN + LEADING + 8
@@ -80,7 +85,10 @@ class _Drawing:
         notes = self._notes()
         right = self.edge + max(self.beyond, 10) + 5
         width = right + (_NOTES + 4 if self.stack.part else 0) + _MARGIN
-        marks: list[Mark] = [self._layer(place) for place in range(self.count)]
+        marks: list[Mark] = [
+            self._layer(n, self.place[n]) if n in self.place else self._tape(n)
+            for n in range(len(self.stack.layers))
+        ]
         marks += [*self._pins(), *self._stitches(), *self._measure(), *notes]
         columns = Columns(
             _MARGIN + self.column,
@@ -88,13 +96,13 @@ class _Drawing:
             self.column,
             0,
             self.top - 4,
-            self.bottom + 5 + _STEP * self.count,
+            self._lowest() + LEADING / 2,
         )
         named, down = name_things(self._named(), columns)
         key, low = lay_key(
             self._key(),
             _MARGIN,
-            max(down, self.bottom + 3 + _STEP * self.count) + 3,
+            max(down, self._lowest() + 4) + 3,
             width - 2 * _MARGIN,
         )
         return Figure(ceil(width), ceil(low + _MARGIN), title, words, (*marks, *named, *key))
@@ -123,8 +131,20 @@ class _Drawing:
             return ((x, self.top), (right, self.top), (right, y), (x, y))
         return ((x, self.top), (right, self.top), (right, y), (x + cut, y), (x, y - cut))
 
-    def _layer(self, place: int) -> Group:
-        layer = self.stack.layers[place]
+    def _lowest(self) -> float:
+        """How far down the drawing reaches."""
+        is_all_wide = self.count == len(self.stack.layers)
+        return self._corner(0)[1] + (0 if is_all_wide else _TAPE_OUT)
+
+    def _tape(self, number: int) -> Group:
+        """What is bought and lies along the edge; its end looks out below."""
+        layer = self.stack.layers[number]
+        left, low = self.edge - _TAPE, self._lowest()
+        outline = ((left, self.top), (self.edge, self.top), (self.edge, low), (left, low))
+        return Group(tuple(_cloth(outline, layer, flipped=False)), "layer", layer.material.key)
+
+    def _layer(self, number: int, place: int) -> Group:
+        layer = self.stack.layers[number]
         outline = self._outline(place)
         marks: list[Mark] = [*_cloth(outline, layer, flipped=False)]
         right = self._right(place)
@@ -147,21 +167,25 @@ class _Drawing:
             return (self.left + self.row) / 2 + 8, self.top + _HEIGHT * 0.36
         next_cut = self._cut(place + 1)
         if place == 0:
-            return x + next_cut * 0.32, y - next_cut * 0.3
+            return x + next_cut * 0.33, y - next_cut * 0.27
         return x + (cut + next_cut) / 2 + 2, y - 7
 
     def _named(self) -> list[Named]:
-        spots = []
-        for place in range(self.count):
-            (x, y), cut = self._corner(place), self._cut(place)
-            if place == self.count - 1:
-                spot = (x + 5, self.top + 16)
-            elif place == 0:
-                spot = (x + 3, y - self._cut(1) * 0.18)
-            else:
-                spot = (x + 2.4, y - (cut + self._cut(place + 1)) / 2 - 2)
-            spots.append(spot)
+        spots = (
+            self._named_spot(self.place[n])
+            if n in self.place
+            else (self.edge - _TAPE / 2, self._lowest() - _TAPE_OUT / 2)
+            for n in range(len(self.stack.layers))
+        )
         return [Named(name, (spot,)) for name, spot in zip(self.names, spots, strict=True)]
+
+    def _named_spot(self, place: int) -> Spot:
+        (x, y), cut = self._corner(place), self._cut(place)
+        if place == self.count - 1:
+            return x + 5, self.top + 16
+        if place == 0:
+            return x + 2.4, y - self._cut(1) * 0.62
+        return x + 2.4, y - (cut + self._cut(place + 1)) / 2 - 2
 
     # -- row, pins, measures -------------------------------------------------------------
 
@@ -245,6 +269,10 @@ class _Drawing:
         else:
             items.append((say("picture-scale", scale=_SCALE), [], -3))
         return items
+
+
+def _is_narrow(layer: Layer) -> bool:
+    return layer.material.cloth is Cloth.NOTION
 
 
 def _letter(spot: Spot, layer: Layer, *, flipped: bool, size: float = _LETTER) -> Iterator[Mark]:

@@ -14,6 +14,7 @@ from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import Shape
 from seqplan.rehearse.work import Work
+from seqplan.surface.glued import Glue
 from seqplan.tell.names import readable
 from seqplan.words.say import say
 
@@ -25,8 +26,11 @@ _CLOTH: Final[Mapping[Layer, Cloth]] = {
 }
 
 
-RowSpec = tuple[Stitch, Operation | None, tuple[float, float, float, float]]
-"""A row, the operation that sews it if it is done, and its place as x, y, x, y."""
+RowSpec = tuple[Stitch, Operation | None, tuple[float, ...]]
+"""A row, the operation that sews it if it is done, and its place as x, y, x, y.
+
+A fifth number is where the raw edges lie which its thread goes round.
+"""
 
 
 @dataclass(frozen=True)
@@ -57,11 +61,16 @@ class Subject:
     def here(self) -> tuple[Segment, ...]:
         """The cut edges at the place that is drawn: one seam's two sides, or one edge."""
         acted = set(self.op.segments)
-        for glue in self.shape.glues:
+        for glue in sorted(self.shape.glues, key=self._strips):
             if not acted or {glue.first, glue.second} & acted:
                 return (glue.first, glue.second)
         run = [s for s in self.shape.run if s in acted] or [*self.shape.run, *self.op.segments]
         return tuple(run[:1])
+
+    def _strips(self, glue: Glue) -> int:
+        """How many strips a glue joins: an edge of a plain piece is drawn rather than one."""
+        pieces = self.c.garment.piece
+        return sum(pieces[segment.piece].is_strip for segment in (glue.first, glue.second))
 
     # -- how far it has come -----------------------------------------------------------------
 
@@ -72,10 +81,6 @@ class Subject:
         """
         found = [op for op in self._acting(actions) if op.id in self.work.done and self._is_of(op)]
         return max(found, key=lambda op: self.work.done[op.id], default=None)
-
-    def done_before(self, segment: Segment, *actions: Action) -> bool:
-        """Whether an edge has been treated like this, by whatever entry and whenever."""
-        return self.work.mark(segment, actions) is not None
 
     def will(self, *actions: Action) -> bool:
         """Whether one of these is done to what is drawn at some time."""
@@ -113,8 +118,10 @@ class Subject:
         return self.c.garment.piece[piece].layer is not Layer.SHELL
 
     def end_of(self, segment: Segment) -> End:
-        """How a single edge ends by now."""
-        return End.FINISHED if self.done_before(segment, Action.FINISH) else End.RAW
+        """How an edge ends by what other entries have done to it."""
+        op = self.work.mark(segment, {Action.FINISH})
+        is_elsewhere = op is not None and self.c.op[op].entry != self.entry.id
+        return End.FINISHED if is_elsewhere else End.RAW
 
     def side(self, segment: Segment, width: float = ALLOWANCE) -> Side:
         """An edge as one side of a join."""
@@ -130,8 +137,8 @@ class Subject:
     def rows(self, found: Iterable[RowSpec]) -> tuple[Row, ...]:
         """Those rows that are sewn by now, in the order of sewing."""
         sewn = [
-            Row(stitch, (ax, ay), (bx, by), op.id)
-            for stitch, op, (ax, ay, bx, by) in found
+            Row(stitch, (ax, ay), (bx, by), op.id, *around)
+            for stitch, op, (ax, ay, bx, by, *around) in found
             if op is not None
         ]
         return tuple(sorted(sewn, key=lambda row: self.work.done[row.op]))
