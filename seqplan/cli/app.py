@@ -9,8 +9,8 @@ from typing import Any
 import click
 
 from seqplan.base.errors import SeqplanError
-from seqplan.cli.status import EXIT_CODES, Status
 from seqplan.base.visible import visible
+from seqplan.cli.status import EXIT_CODES, Status
 from seqplan.version import VERSION
 
 _COMMANDS = (

@@ -62,7 +62,7 @@ def _threaded(s: Subject, *, twice: bool) -> tuple[Ply, ...]:
     level = -1.0 if twice else -0.5
     end = -2 - _HEM / 2
     way = ((end, level), (-2.5, level))
-    return (Ply(s.notion(found[0].notions[0]), way, None, (End.FINISHED, End.FINISHED)),)
+    return (Ply(s.notion(found[0].notions[0]), way, None, (End.RAW, End.RAW)),)
 
 
 def single(s: Subject) -> Section | None:
@@ -189,7 +189,10 @@ def _in_one(s: Subject, ground: Side, strip: Side) -> Section:
 
 
 def bag(s: Subject) -> Section | None:
-    """A pocket bag on the edge of a seam to come."""
+    """A pocket bag, finished by itself, on the edge of a seam to come."""
+    if s.main is None and s.entry.pieces and s.done(Action.FINISH):
+        alone = Side(s.material(s.entry.pieces[0]), end=End.FINISHED)
+        return Section((folds.flat(alone, 0, right_up=True),))
     laid = layers(s)
     if not laid or s.main is None:
         return None

@@ -22,7 +22,7 @@ from seqplan.draw.figure import (
 from seqplan.draw.leaders import LEADING, SIZE, Columns, Named, name_things, widest
 from seqplan.draw.section_picture import lay_key
 from seqplan.draw.stack import Layer, Stack
-from seqplan.draw.textwidth import text_width, wrap
+from seqplan.draw.textwidth import text_width
 from seqplan.words.say import say
 
 _MARGIN: Final = 5.0
@@ -35,8 +35,7 @@ _NEAREST: Final = 8.5
 """3 mm on paper, so that 2 mm are left where a page shows the picture smaller."""
 _USUAL_MM: Final = 15.0
 """How far a row is drawn from the edge where nobody says how far it is."""
-_LABELS: Final = 86.0
-_NOTES: Final = 62.0
+_LABELS: Final = 78.0
 _BEYOND: Final = 26.0
 _TAPE: Final = 17.0
 _TAPE_OUT: Final = 12.0
@@ -82,14 +81,12 @@ class _Drawing:
         self.row = self.edge - max(_NEAREST, mm * _PT_PER_MM / _SCALE)
 
     def figure(self, title: str, words: str) -> Figure:
-        notes = self._notes()
-        right = self.edge + max(self.beyond, 10) + 5
-        width = right + (_NOTES + 4 if self.stack.part else 0) + _MARGIN
+        width = self.edge + self.beyond + (17 if self.stack.part else 10) + _MARGIN
         marks: list[Mark] = [
             self._layer(n, self.place[n]) if n in self.place else self._tape(n)
             for n in range(len(self.stack.layers))
         ]
-        marks += [*self._pins(), *self._stitches(), *self._measure(), *notes]
+        marks += [*self._pins(), *self._stitches(), *self._measure(), *self._bracket()]
         columns = Columns(
             _MARGIN + self.column,
             0,
@@ -227,21 +224,14 @@ class _Drawing:
         if words:
             yield Words((self.edge, y - 4), words, SIZE, "end", role="label")
 
-    def _notes(self) -> list[Mark]:
+    def _bracket(self) -> Iterator[Mark]:
+        """What of the edge stays open, or is not sewn now."""
         if not self.stack.part:
-            return []
+            return
         ways = self._ways()
-        low = self.bottom
-        start, end = ways[0][1], ways[1][0] if len(ways) > 1 else low
-        x = self.edge + max(self.beyond, 10) + 2
-        marks: list[Mark] = [
-            Line(((x, start), (x + 3, start), (x + 3, end), (x, end)), 0.7, role="open")
-        ]
-        lines = wrap(self.stack.part, _NOTES - 4, SIZE, lines=5)
-        y = (start + end) / 2 - len(lines) * LEADING / 2 + LEADING * 0.8
-        for place, line in enumerate(lines):
-            marks.append(Words((x + 7, y + place * LEADING), line, SIZE, role="label"))
-        return marks
+        start, end = ways[0][1], ways[1][0] if len(ways) > 1 else self.bottom
+        x = self.edge + self.beyond + 12
+        yield Line(((x, start), (x + 3, start), (x + 3, end), (x, end)), 1.1, role="open")
 
     # -- key -----------------------------------------------------------------------------
 
@@ -264,6 +254,9 @@ class _Drawing:
                 items.append(
                     (say(f"picture-cloth-{kind.value}"), [*_cloth(box, layer, flipped=False)], 15)
                 )
+        if self.stack.part:
+            bracket = Line(((0, -4), (3, -4), (3, 4), (0, 4)), 1.1)
+            items.append((self.stack.part, [bracket], 4))
         if self.is_enlarged:
             items.append((say("picture-not-to-scale"), [], -3))
         else:

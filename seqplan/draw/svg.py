@@ -13,24 +13,31 @@ _BLANK: Final = re.compile(r"\s+")
 
 
 def svg(figure: Figure) -> str:
-    """Write a picture, fit to stand alone or within a page.
-
-    It bears no names of its own, so that many of them can stand in one page. Texts are escaped,
-    whatever they hold.
-    """
+    """Write a picture as a file of its own. Texts are escaped, whatever they hold."""
     width, height = number(figure.width), number(figure.height)
+    head = f'xmlns="http://www.w3.org/2000/svg" width="{width}pt" height="{height}pt"'
+    return _whole(figure, head) + "\n"
+
+
+def inline_svg(figure: Figure) -> str:
+    """Write a picture to stand within a page.
+
+    It is as wide as its place, and bears no names of its own, so that many can stand in one page.
+    """
+    return _whole(figure, f'style="max-width:{number(figure.width)}pt"')
+
+
+def _whole(figure: Figure, head: str) -> str:
+    canvas = f"0 0 {number(figure.width)} {number(figure.height)}"
+    fonts = f"{FONT_FAMILY}, Liberation Sans, Arial, sans-serif"
     lines = [
-        (
-            f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}"'
-            f' width="{width}pt" height="{height}pt" role="img"'
-            f' font-family="{FONT_FAMILY}, Liberation Sans, Arial, sans-serif">'
-        ),
+        f'<svg {head} viewBox="{canvas}" role="img" font-family="{fonts}">',
         f"<title>{text(figure.title)}</title>",
         f"<desc>{text(figure.words)}</desc>",
         *_written(figure.marks),
         "</svg>",
     ]
-    return "\n".join(lines) + "\n"
+    return "\n".join(lines)
 
 
 def number(value: float) -> str:

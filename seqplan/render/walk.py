@@ -4,11 +4,11 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
+from seqplan.base.visible import printable
 from seqplan.explain.rehearsed import tell_repairs, tell_trouble
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.lying import After, Lie
 from seqplan.rehearse.walk import Rehearsal
-from seqplan.base.visible import printable
 from seqplan.words.say import say
 
 _WIDTH = 92

@@ -43,7 +43,7 @@ SENTENCES: Final[dict[str, str]] = {
     "picture-cloth-facing": "facing",
     "picture-cloth-lining": "lining",
     "picture-cloth-interlining": "interlining",
-    "picture-cloth-notion": "bought",
+    "picture-cloth-notion": "notion",
     # Told to who cannot see the picture.
     "picture-told-stack": "{words} From the table up: {layers}.",
     "picture-told-section": "{words} Stitched through, from the top: {rows}.",
