@@ -259,8 +259,6 @@ class _Drawing:
             items.append((self.stack.part, [bracket], 4))
         if self.is_enlarged:
             items.append((say("picture-not-to-scale"), [], -3))
-        else:
-            items.append((say("picture-scale", scale=_SCALE), [], -3))
         return items
 
 
