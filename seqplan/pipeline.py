@@ -275,3 +275,10 @@ def booklet_page(opened: Opened) -> str:
     plan = opened.planner.booklet()
     pictures = draw_order(opened.garment, plan.order)
     return booklet_html(make_sheet(opened.garment, plan), pictures)
+
+
+def step_pictures(opened: Opened) -> Mapping[str, str]:
+    """Draw the steps of the booklet: SVG files by their names, in the order of the steps."""
+    from seqplan.draw.pictures import files
+
+    return files(opened.garment, opened.planner.booklet().order)

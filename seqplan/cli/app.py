@@ -22,6 +22,7 @@ _COMMANDS = (
     "rehearse",
     "graph",
     "handout",
+    "pictures",
     "rules",
     "schema",
 )

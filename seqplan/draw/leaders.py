@@ -129,21 +129,38 @@ def _placed(
 
 
 def _spread(labels: Iterable[_Label], columns: Columns, *, is_left: bool) -> list[_Label]:
-    """The names of one column, moved apart, each as near to its spot as can be."""
+    """The names of one column, one below the other, each as near to its spot as can be.
+
+    Names whose lines cross change places. Each time that makes the lines shorter as long as names
+    are of one height, so that it ends; it is not tried for ever where they are not.
+    """
     column = sorted(
         (label for label in labels if label.is_left == is_left),
         key=lambda label: (label.spot[1], label.spot[0], label.lines),
     )
+    placed = _moved_apart(column, columns)
+    for _ in range(len(column) ** 2):
+        lines = [(label.start(columns), label.spot) for label in placed]
+        pairs = combinations(range(len(lines)), 2)
+        crossed = next((p for p in pairs if crossing(lines[p[0]], lines[p[1]]) is not None), None)
+        if crossed is None:
+            break
+        one, other = crossed
+        column[one], column[other] = column[other], column[one]
+        placed = _moved_apart(column, columns)
+    return placed
+
+
+def _moved_apart(column: Sequence[_Label], columns: Columns) -> list[_Label]:
+    """Names in this order from the top down, moved apart and back into the column."""
     placed: list[_Label] = []
     down = columns.top
     for label in column:
-        middle = max(label.middle, down + label.height / 2)
+        middle = max(label.spot[1], down + label.height / 2)
         placed.append(label._replace(middle=middle))
         down = middle + label.height / 2 + _GAP
-    over = down - _GAP - columns.bottom
-    if over <= 0:
-        return placed
-    up = max(columns.bottom, columns.top + sum(x.height + _GAP for x in placed) - _GAP)
+    room = sum(label.height + _GAP for label in placed) - _GAP
+    up = max(columns.bottom, columns.top + room)
     for place in range(len(placed) - 1, -1, -1):
         label = placed[place]
         middle = min(label.middle, up - label.height / 2)

@@ -40,6 +40,8 @@ _BEYOND: Final = 26.0
 _TAPE: Final = 17.0
 _TAPE_OUT: Final = 12.0
 """How wide a tape is, and how far its end looks out."""
+_MANY: Final = 4
+"""From so many layers on their corners take up most of the picture."""
 _PINS: Final = (0.2, 0.5, 0.8)
 _LETTER: Final = 9.0
 
@@ -161,7 +163,9 @@ class _Drawing:
     def _letter_spot(self, place: int) -> Spot:
         (x, y), cut = self._corner(place), self._cut(place)
         if place == self.count - 1:
-            return (self.left + self.row) / 2 + 8, self.top + _HEIGHT * 0.36
+            return (self.left + self.row) / 2 + 8, self.top + _HEIGHT * (
+                0.36 if self.count < 4 else 0.22
+            )
         next_cut = self._cut(place + 1)
         if place == 0:
             return x + next_cut * 0.33, y - next_cut * 0.27

@@ -8,10 +8,12 @@ from rules.reasoning import construction
 
 from seqplan.draw.lay import JOINING
 from seqplan.draw.pictures import draw_order, files
-from seqplan.draw.section import DRAWN
+from seqplan.draw.section import DRAWN, section
+from seqplan.draw.stack import stack
 from seqplan.draw.svg import inline_svg, svg
 from seqplan.model.entry import SeamKind, Sides, Verb, ZipMethod
 from seqplan.model.operation import Action
+from seqplan.rehearse.work import Work
 
 PT_OF_2_MM = 2 * 72 / 25.4
 AS_PRINTED = 0.7
@@ -177,3 +179,18 @@ def test_markup_in_any_text_is_text():
             assert tags <= {"svg", "title", "desc", "g", "path", "circle", "text"}
             assert 'Sew </desc><script>"it"</script> & rest.' in picture.root[1].text
             assert any("</svg>" in words for words, _ in picture.words())
+
+
+@each
+def test_sections_and_stacks_agree_on_what_lies_on_what(name):
+    c = garment(name)
+    work = Work(c)
+    for op in c.operations:
+        laid = stack(c, work, op)
+        work.do(op)
+        cut = section(c, work, op)
+        if op.action is not Action.SEW or laid is None or cut is None or cut.is_outside_up:
+            continue
+        left = min(x for ply in cut.plies for x, _ in ply.points) + 0.5
+        lying = [(found.material.key, found.on_right) for found in cut.lying_at(left)]
+        assert lying == [(x.material.key, x.is_right_up) for x in reversed(laid.layers)], op.id
