@@ -60,8 +60,7 @@ def _threaded(s: Subject, *, twice: bool) -> tuple[Ply, ...]:
     if not found:
         return ()
     level = -1.0 if twice else -0.5
-    end = -2 - _HEM / 2
-    way = ((end, level), (-2.5, level))
+    way = ((-9.0, level), (-2.5, level))
     return (Ply(s.notion(found[0].notions[0]), way, None, (End.RAW, End.RAW)),)
 
 

@@ -1,5 +1,6 @@
 """Sections of seams, in every state between the first row and the last press."""
 
+from enum import Enum, auto
 from typing import Final
 
 from seqplan.base.ids import PieceId
@@ -27,7 +28,7 @@ def join(s: Subject) -> Section | None:
     if not layers(s):
         return None
     drawn = _OF_KIND.get(s.entry.seam)
-    return drawn(s) if drawn else _plain(s)
+    return drawn(s) if drawn else _Seam(s).section()
 
 
 def _before(s: Subject) -> Section | None:
@@ -45,6 +46,16 @@ def _before(s: Subject) -> Section | None:
 # -- plain, pressed, faced, enclosed -------------------------------------------------------
 
 
+class _Lies(Enum):
+    """How a seam lies: as sewn, turned, opened out, or pressed to one of its sides."""
+
+    TOGETHER = auto()
+    TURNED = auto()
+    OPEN = auto()
+    LOWER = auto()
+    UPPER = auto()
+
+
 class _Seam:
     """A seam of two sides, and what each state of it needs to know."""
 
@@ -53,8 +64,6 @@ class _Seam:
         found = layers(s)
         self.lower, self.upper = found[0].side, found[-1].side
         self.laid = found
-        self.left, self.right = self.lower, self.upper
-        self.keys = {x.piece for x in s.here}
         self._trim()
         self._finish()
 
@@ -65,15 +74,10 @@ class _Seam:
 
     def outer_first(self) -> tuple[Side, Side]:
         """The two sides, that which goes to the inside last; else that which is named first."""
-        sides = (self.upper, self.lower)
-        return (sides[1], sides[0]) if self._is_inner(self.upper) else sides
-
-    def _is_inner(self, side: Side) -> bool:
-        inner = [s for s in (self.upper, self.lower) if self._piece_is_inner(s)]
-        return len(inner) == 1 and inner[0] is side
-
-    def _piece_is_inner(self, side: Side) -> bool:
-        return self.s.is_inner(self.piece(side))
+        inner = [x for x in (self.upper, self.lower) if self.s.is_inner(self.piece(x))]
+        if inner == [self.upper]:
+            return self.lower, self.upper
+        return self.upper, self.lower
 
     def piece(self, side: Side) -> PieceId:
         """The piece that a side is cut from."""
@@ -104,7 +108,7 @@ class _Seam:
     @property
     def is_finished_as_one(self) -> bool:
         """Whether both edges are finished together."""
-        return self.s.entry.seam in {SeamKind.FINISHED_TOGETHER, SeamKind.OWN}
+        return self.s.entry.seam is SeamKind.FINISHED_TOGETHER
 
     def _overlocked(self, edge: float, top: float, bottom: float) -> list[RowSpec]:
         """The row that finishes both edges as one."""
@@ -122,26 +126,26 @@ class _Seam:
     # -- states --------------------------------------------------------------------------
 
     @property
-    def direction(self) -> str:
+    def direction(self) -> _Lies:
         """How it lies now: together, turned, open, or to the side of the lower or the upper."""
         s = self.s
         if s.entry.id in s.work.turned:
-            return "turned"
+            return _Lies.TURNED
         if not s.done(Action.PRESS):
             return self._unpressed()
         if s.entry.seam is SeamKind.ENCLOSED:
-            return "turned" if self.middle and not s.will(Action.TURN) else "together"
+            return _Lies.TURNED if self.middle and not s.will(Action.TURN) else _Lies.TOGETHER
         if self.middle:
-            return "turned"
+            return _Lies.TURNED
         return self._pressed()
 
-    def _unpressed(self) -> str:
+    def _unpressed(self) -> _Lies:
         s = self.s
         if s.done(Action.TOPSTITCH):
-            return "turned" if self.middle or s.entry.seam is SeamKind.ENCLOSED else "upper"
-        return self._towards_facing() if s.done(Action.UNDERSTITCH) else "together"
+            return _Lies.TURNED if self.middle or s.entry.seam is SeamKind.ENCLOSED else _Lies.UPPER
+        return self._towards_facing() if s.done(Action.UNDERSTITCH) else _Lies.TOGETHER
 
-    def _pressed(self) -> str:
+    def _pressed(self) -> _Lies:
         s = self.s
         if s.entry.press_to:
             return self.towards(s.entry.press_to)
@@ -150,20 +154,20 @@ class _Seam:
         if self._is_either(readable(s.entry.topstitch or "")):
             return self.towards(s.entry.topstitch or "")
         is_open = s.entry.seam in {SeamKind.PRESSED_OPEN, SeamKind.PLAIN}
-        return "open" if is_open else self.towards("back")
+        return _Lies.OPEN if is_open else self.towards("back")
 
-    def _towards_facing(self) -> str:
-        return "lower" if self.outer_first()[1].material == self.lower.material else "upper"
+    def _towards_facing(self) -> _Lies:
+        return _Lies.LOWER if self.outer_first()[1].material == self.lower.material else _Lies.UPPER
 
-    def towards(self, words: str) -> str:
+    def towards(self, words: str) -> _Lies:
         """The side that the author's words mean; the upper one where they mean neither."""
         word = words.casefold().removeprefix("the ")
         if word == "open":
-            return "open"
+            return _Lies.OPEN
         away = word.startswith("away from ")
         name = readable(word.removeprefix("away from ").removeprefix("the "))
         is_lower = self._is_called(self.lower, name) and not self._is_called(self.upper, name)
-        return "lower" if is_lower != (away and self._is_either(name)) else "upper"
+        return _Lies.LOWER if is_lower != (away and self._is_either(name)) else _Lies.UPPER
 
     def _is_either(self, name: str) -> bool:
         return self._is_called(self.lower, name) or self._is_called(self.upper, name)
@@ -179,9 +183,9 @@ class _Seam:
     def section(self) -> Section:
         """The section in the state in which it is."""
         direction = self.direction
-        if direction == "together":
+        if direction is _Lies.TOGETHER:
             return self._together()
-        if direction == "turned":
+        if direction is _Lies.TURNED:
             return self._turned()
         return self._opened(direction)
 
@@ -209,15 +213,15 @@ class _Seam:
         )
         return Section((*plies, *bound), rows)
 
-    def _opened(self, direction: str) -> Section:
+    def _opened(self, direction: _Lies) -> Section:
         s = self.s
         left, right = self.lower, self.upper
-        if direction == "lower":
+        if direction is _Lies.LOWER:
             left, right = right, left
         binding = s.done(Action.FINISH) if s.entry.seam is SeamKind.BOUND else None
         room = _BOUND if binding else 0
         up = not s.is_wrong_together
-        if direction == "open":
+        if direction is _Lies.OPEN:
             plies = folds.opened(left, right, room=room, right_up=up)
             level = -0.5 - room / 2
             seam = (-1.6, level, 1.6, level)
@@ -227,19 +231,19 @@ class _Seam:
             seam = (_SHORT, -_ABOVE / 2 - 0.3 - room, _SHORT, -2 - room - _ABOVE)
             bindings = self._bound_together(left) if binding else ()
         edge = min(left.width, right.width)
-        finish = self._overlocked(edge, seam[1], seam[3]) if direction != "open" else []
+        finish = self._overlocked(edge, seam[1], seam[3]) if direction is not _Lies.OPEN else []
         made = self._seam_row(seam, edge)
         rows = s.rows([made, *finish, *self._on_top(direction, room, binding)])
         section = Section((*plies, *bindings), rows, is_outside_up=True)
         if s.is_wrong_together:
             section = section.upside_down()
-        return section.the_other_way() if direction == "lower" else section
+        return section.the_other_way() if direction is _Lies.LOWER else section
 
-    def _on_top(self, direction: str, room: int, binding: Operation | None) -> list[RowSpec]:
+    def _on_top(self, direction: _Lies, room: int, binding: Operation | None) -> list[RowSpec]:
         """Rows that are sewn once it lies open."""
         under, top = self.s.done(Action.UNDERSTITCH), self.s.done(Action.TOPSTITCH)
         over, low = _ABOVE, -2.0 - room - _ABOVE
-        if direction == "open":
+        if direction is _Lies.OPEN:
             places = (-5.0, 5.0)
             return [
                 row
@@ -303,10 +307,6 @@ class _Seam:
         return Section(plies, rows, is_outside_up=True)
 
 
-def _plain(s: Subject) -> Section:
-    return _Seam(s).section()
-
-
 # -- seams of two rows ---------------------------------------------------------------------
 
 
@@ -324,6 +324,10 @@ def _french(s: Subject) -> Section:
                 (Stitch.SEAM, enclose, (_SHORT, -0.5, _SHORT, -4 - _ABOVE)),
             ]
         )
+        where = _Seam(s).towards(s.entry.press_to) if s.entry.press_to else _Lies.UPPER
+        if where is _Lies.LOWER:
+            section = Section(folds.french_pressed(upper, lower), rows, is_outside_up=True)
+            return section.the_other_way()
         return Section(folds.french_pressed(lower, upper), rows, is_outside_up=True)
     if s.done(Action.PRESS_OVER) or enclose:
         rows = s.rows(
@@ -344,7 +348,7 @@ def _felled(s: Subject) -> Section:
         return seam.section()
     direction = seam.towards(s.entry.press_to or "back")
     left, right = seam.lower, seam.upper
-    if direction == "lower":
+    if direction is _Lies.LOWER:
         left, right = right, left
     wide = left._replace(width=ALLOWANCE)
     near = right._replace(width=NARROW if s.done(Action.TRIM) else ALLOWANCE)
@@ -363,7 +367,7 @@ def _felled(s: Subject) -> Section:
     section = Section(plies, rows, is_outside_up=True)
     if s.is_wrong_together:
         section = _other_side_up(section)
-    return section.the_other_way() if direction == "lower" else section
+    return section.the_other_way() if direction is _Lies.LOWER else section
 
 
 def _other_side_up(section: Section) -> Section:
