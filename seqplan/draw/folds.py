@@ -32,12 +32,24 @@ class Side(NamedTuple):
     end: End = End.RAW
 
 
-def flat(side: Side, level: float, *, right_up: bool) -> Ply:
+class Caught(NamedTuple):
+    """What is caught in a seam: which side is up, and whether it stays within the allowances."""
+
+    side: Side
+    is_right_up: bool | None
+    is_within: bool = False
+
+    def turned_over(self) -> "Caught":
+        """The same with its other side up."""
+        return self._replace(is_right_up=_other(self.is_right_up))
+
+
+def flat(side: Side, level: float, *, right_up: bool | None) -> Ply:
     """Cloth with its raw edge at the right."""
     return _ply(side, ((-BODY, level), (side.width, level)), right_at_left=right_up)
 
 
-def stacked(sides: Sequence[tuple[Side, bool]]) -> tuple[Ply, ...]:
+def stacked(sides: Sequence[tuple[Side, bool | None]]) -> tuple[Ply, ...]:
     """Layers on the table, from the table up, each with whether its right side is up."""
     return tuple(flat(side, level, right_up=up) for level, (side, up) in enumerate(sides))
 
@@ -55,24 +67,42 @@ def _open(side: Side, hand: int, room: int) -> tuple[Point, ...]:
     return ((hand * BODY, 0), (fold, 0), (fold, level), (hand * (_WALL + side.width), level))
 
 
-def to_side(left: Side, right: Side, *, room: int = 0, right_up: bool = True) -> tuple[Ply, ...]:
-    """Both allowances pressed under the right-hand side."""
-    near, far = -1.0 - room, -2.0 - room
+def to_side(
+    left: Side,
+    right: Side,
+    caught: Sequence[Caught] = (),
+    *,
+    room: int = 0,
+    right_up: bool = True,
+) -> tuple[Ply, ...]:
+    """Both allowances pressed under the right-hand side, with what is caught between them.
+
+    What is caught looks out of the seam on the outside, unless it lies within.
+    """
+    wall, count = _WALL + len(caught), len(caught)
+    near, far = -1.0 - room, -2.0 - room - count
+    between = []
+    for place, (side, up, is_within) in enumerate(caught):
+        level = near - 1 - place
+        x = wall * (2 * (place + 1) / (count + 1) - 1)
+        way: tuple[Point, ...] = ((x, 1.0), (x, level), (side.width, level))
+        if is_within:
+            way = ((wall + 0.2, level), (side.width, level))
+        between.append(Ply(side.material, way, up, _LOOSE))
     return (
         _ply(
-            left,
-            ((-BODY, 0), (-_WALL, 0), (-_WALL, far), (left.width, far)),
-            right_at_left=right_up,
+            left, ((-BODY, 0), (-wall, 0), (-wall, far), (left.width, far)), right_at_left=right_up
         ),
+        *between,
         _ply(
             right,
-            ((BODY, 0), (_WALL, 0), (_WALL, near), (right.width, near)),
+            ((BODY, 0), (wall, 0), (wall, near), (right.width, near)),
             right_at_left=not right_up,
         ),
     )
 
 
-def turned(upper: Side, lower: Side, caught: Sequence[tuple[Side, bool]] = ()) -> tuple[Ply, ...]:
+def turned(upper: Side, lower: Side, caught: Sequence[Caught] = ()) -> tuple[Ply, ...]:
     """Sewn and turned: an edge at the right, all allowances between the two sides.
 
     What is caught looks out of the edge.
@@ -86,9 +116,9 @@ def turned(upper: Side, lower: Side, caught: Sequence[tuple[Side, bool]] = ()) -
             right_at_left=False,
         ),
     ]
-    for place, (side, up) in enumerate(caught):
+    for place, (side, up, _) in enumerate(caught):
         level = -2.0 - place
-        plies.append(_ply(side, ((BODY, level), (-side.width, level)), right_at_left=not up))
+        plies.append(_ply(side, ((BODY, level), (-side.width, level)), right_at_left=_other(up)))
     return tuple(plies)
 
 
@@ -394,7 +424,11 @@ def zip_lapped(left: Side, right: Side) -> tuple[Ply, ...]:
     )
 
 
-def _ply(side: Side, way: tuple[Point, ...], *, right_at_left: bool) -> Ply:
+def _other(side: bool | None) -> bool | None:
+    return None if side is None else not side
+
+
+def _ply(side: Side, way: tuple[Point, ...], *, right_at_left: bool | None) -> Ply:
     """A ply that begins where the cloth goes on, and ends in a cut edge."""
     sides = None if side.material.cloth is Cloth.NOTION else right_at_left
     return Ply(side.material, way, sides, (End.GOES_ON, side.end))

@@ -4,16 +4,31 @@ The same answer serves the stack and the section, so that they cannot differ. Wh
 follows the sentences: the edge that an entry names first lies on the other.
 """
 
+from enum import Enum
 from typing import Final, NamedTuple
 
-from seqplan.base.ids import PieceId
-from seqplan.draw.cloth import Cloth, End, Material
-from seqplan.draw.folds import ALLOWANCE, Side
+from seqplan.base.ids import NotionId, PieceId
+from seqplan.draw.cloth import Cloth, Material
+from seqplan.draw.folds import Side
 from seqplan.draw.subject import Subject
 from seqplan.model.entry import SeamKind, Sides, Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer, Segment
+from seqplan.tell.seams import ALONG, is_strap
 from seqplan.words.say import say
+
+
+class Way(Enum):
+    """How a layer lies at the edge that is sewn."""
+
+    LEVEL = "level"
+    """Its edge level with the others."""
+    ALONG = "along"
+    """A tape or a trimming that runs along the edge."""
+    ACROSS = "across"
+    """With an end only, such as a strap; all the rest points inwards."""
+    WITHIN = "within"
+    """A stay that runs along the edge and never looks out of the seam."""
 
 
 class Lying(NamedTuple):
@@ -24,11 +39,14 @@ class Lying(NamedTuple):
     side
         What it is, and its edge at the seam.
     is_right_up
-        Whether its right side is up.
+        Whether its right side is up; ``None`` for what is alike on both sides.
+    way
+        How it lies at the edge.
     """
 
     side: Side
-    is_right_up: bool
+    is_right_up: bool | None
+    way: Way = Way.LEVEL
 
 
 def layers(s: Subject) -> tuple[Lying, ...]:
@@ -49,8 +67,7 @@ def _join(s: Subject) -> tuple[Lying, ...]:
         return (Lying(lower, True), Lying(upper, True))
     wrong, over = s.is_wrong_together, s.entry.sides is Sides.RIGHT_TO_WRONG
     is_lower_right_up = not (wrong or over)
-    between = [Lying(side, up) for side, up in caught(s, pair, is_lower_right_up)]
-    return (Lying(lower, is_lower_right_up), *between, Lying(upper, wrong))
+    return (Lying(lower, is_lower_right_up), *caught(s, pair), Lying(upper, wrong))
 
 
 def _pair(s: Subject) -> tuple[Side, Side] | None:
@@ -71,10 +88,8 @@ def _pair(s: Subject) -> tuple[Side, Side] | None:
     return lower, upper
 
 
-def caught(
-    s: Subject, pair: tuple[Side, Side], is_lower_right_up: bool
-) -> tuple[tuple[Side, bool], ...]:
-    """What is caught between the two sides at the place that is drawn, with which side is up.
+def caught(s: Subject, pair: tuple[Side, Side]) -> tuple[Lying, ...]:
+    """What is caught between the two sides at the place that is drawn, from the table up.
 
     The right side of what is caught lies on the right side of the outer layer; of two layers that
     are caught as one, each faces the side next to it.
@@ -91,14 +106,29 @@ def caught(
         if item.edge is not None and not s.shape.riders:
             pieces[item.edge.piece] = None
     is_on_upper = bool(carriers) and pair[1].material.key in carriers
-    found = [(Side(s.material(piece)), is_on_upper) for piece in pieces]
-    if len(found) > 1:
-        ordered = list(reversed(found)) if is_on_upper else found
+    sheets = [Side(s.material(piece)) for piece in pieces if not is_strap(s.c.garment, piece)]
+    if len(sheets) > 1:
         # Made up and turned, so that their right sides look away from each other.
-        found = [(side, place > 0) for place, (side, _) in enumerate(ordered)]
+        ordered = sheets[::-1] if is_on_upper else sheets
+        found = [Lying(side, place > 0) for place, side in enumerate(ordered)]
+    else:
+        found = [Lying(side, is_on_upper) for side in sheets]
+    straps = (Side(s.material(piece)) for piece in pieces if is_strap(s.c.garment, piece))
+    found += [Lying(side, None, Way.ACROSS) for side in straps]
     notions = [item.notion for item in s.entry.between if item.notion is not None]
-    found += [(Side(s.notion(id_), ALLOWANCE, End.FINISHED), True) for id_ in notions]
-    return tuple(found)
+    return (*found, *(Lying(Side(s.notion(id_)), None, _way(s, id_)) for id_ in notions))
+
+
+def _way(s: Subject, notion: NotionId) -> Way:
+    """How what is bought lies in a seam, by its kind."""
+    kind = s.c.garment.notion[notion].kind.casefold()
+    if any(word in kind for word in _STAYS):
+        return Way.WITHIN
+    return Way.ALONG if any(word in kind for word in (*ALONG, "zip")) else Way.ACROSS
+
+
+_STAYS: Final = ("elastic", "tape", "stay")
+"""Kinds of notion that keep a seam from growing."""
 
 
 def _set_on(s: Subject) -> tuple[Lying, ...]:

@@ -6,8 +6,8 @@ from typing import Final
 from seqplan.base.ids import PieceId
 from seqplan.draw import folds
 from seqplan.draw.cloth import End, Material, Ply, Section, Stitch
-from seqplan.draw.folds import ALLOWANCE, NARROW, WIDE, Side
-from seqplan.draw.lay import layers
+from seqplan.draw.folds import ALLOWANCE, NARROW, WIDE, Caught, Side
+from seqplan.draw.lay import Way, layers
 from seqplan.draw.subject import RowSpec, Subject
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
@@ -68,9 +68,18 @@ class _Seam:
         self._finish()
 
     @property
-    def middle(self) -> tuple[tuple[Side, bool], ...]:
+    def middle(self) -> tuple[Caught, ...]:
         """What is caught, from the table up, as it is sewn."""
-        return tuple((layer.side, layer.is_right_up) for layer in self.laid[1:-1])
+        return tuple(
+            Caught(layer.side, layer.is_right_up, layer.way is Way.WITHIN)
+            for layer in self.laid[1:-1]
+        )
+
+    @property
+    def _is_turned(self) -> bool:
+        """Whether both sides lie back from what is caught between them: one is the inner one."""
+        inner = [self.s.is_inner(self.piece(side)) for side in (self.lower, self.upper)]
+        return bool(self.middle) and any(inner)
 
     def outer_first(self) -> tuple[Side, Side]:
         """The two sides, that which goes to the inside last; else that which is named first."""
@@ -134,15 +143,19 @@ class _Seam:
         if not s.done(Action.PRESS):
             return self._unpressed()
         if s.entry.seam is SeamKind.ENCLOSED:
-            return _Lies.TURNED if self.middle and not s.will(Action.TURN) else _Lies.TOGETHER
-        if self.middle:
+            return _Lies.TURNED if self._is_turned and not s.will(Action.TURN) else _Lies.TOGETHER
+        if self._is_turned:
             return _Lies.TURNED
         return self._pressed()
 
     def _unpressed(self) -> _Lies:
         s = self.s
         if s.done(Action.TOPSTITCH):
-            return _Lies.TURNED if self.middle or s.entry.seam is SeamKind.ENCLOSED else _Lies.UPPER
+            return (
+                _Lies.TURNED
+                if self._is_turned or s.entry.seam is SeamKind.ENCLOSED
+                else _Lies.UPPER
+            )
         return self._towards_facing() if s.done(Action.UNDERSTITCH) else _Lies.TOGETHER
 
     def _pressed(self) -> _Lies:
@@ -187,11 +200,13 @@ class _Seam:
             return self._together()
         if direction is _Lies.TURNED:
             return self._turned()
+        if direction is _Lies.OPEN and self.middle:
+            direction = _Lies.UPPER
         return self._opened(direction)
 
     def _together(self) -> Section:
         s = self.s
-        sides = [self.lower, *(side for side, _ in self.middle), self.upper]
+        sides = [self.lower, *(one.side for one in self.middle), self.upper]
         ups = [layer.is_right_up for layer in self.laid]
         plies = folds.stacked(list(zip(sides, ups, strict=True)))
         top = len(plies) - 1 + _ABOVE
@@ -227,8 +242,10 @@ class _Seam:
             seam = (-1.6, level, 1.6, level)
             bindings = self._bound_apart(left, right) if binding else ()
         else:
-            plies = folds.to_side(left, right, room=room, right_up=up)
-            seam = (_SHORT, -_ABOVE / 2 - 0.3 - room, _SHORT, -2 - room - _ABOVE)
+            between = self._between(direction)
+            plies = folds.to_side(left, right, between, room=room, right_up=up)
+            x, low = _SHORT + len(between), -2 - room - len(between) - _ABOVE
+            seam = (x, -_ABOVE / 2 - 0.3 - room, x, low)
             bindings = self._bound_together(left) if binding else ()
         edge = min(left.width, right.width)
         finish = self._overlocked(edge, seam[1], seam[3]) if direction is not _Lies.OPEN else []
@@ -239,10 +256,16 @@ class _Seam:
             section = section.upside_down()
         return section.the_other_way() if direction is _Lies.LOWER else section
 
+    def _between(self, direction: _Lies) -> tuple[Caught, ...]:
+        """What is caught, from the allowance next to the cloth down."""
+        if direction is _Lies.LOWER:
+            return tuple(one.turned_over() for one in self.middle)
+        return self.middle[::-1]
+
     def _on_top(self, direction: _Lies, room: int, binding: Operation | None) -> list[RowSpec]:
         """Rows that are sewn once it lies open."""
         under, top = self.s.done(Action.UNDERSTITCH), self.s.done(Action.TOPSTITCH)
-        over, low = _ABOVE, -2.0 - room - _ABOVE
+        over, low = _ABOVE, -2.0 - room - len(self.middle) - _ABOVE
         if direction is _Lies.OPEN:
             places = (-5.0, 5.0)
             return [
@@ -253,7 +276,7 @@ class _Seam:
                     (Stitch.TOPSTITCHING, binding, (1.4 * x, -_ABOVE, 1.4 * x, low)),
                 )
             ]
-        x = 3.4 if self._is_cut else 5.0
+        x = (3.4 if self._is_cut else 5.0) + len(self.middle)
         return [
             (Stitch.UNDERSTITCHING, under, (x, over, x, low)),
             (Stitch.TOPSTITCHING, top, (x + 0.5, over, x + 0.5, low)),
@@ -275,7 +298,7 @@ class _Seam:
         return Material("binding", say("picture-binding"))
 
     def _bound_together(self, left: Side) -> tuple[Ply, ...]:
-        return (folds.wrapped_end(self.binding, left.width, -1, -4),)
+        return (folds.wrapped_end(self.binding, left.width, -1, -4 - len(self.middle)),)
 
     def _bound_apart(self, left: Side, right: Side) -> tuple[Ply, ...]:
         one = Section((folds.wrapped_end(self.binding, right.width + 1, -1, -3),))
@@ -288,7 +311,7 @@ class _Seam:
         if outer.material == self.upper.material:
             middle = self.middle[::-1]
         else:
-            middle = tuple((side, not up) for side, up in self.middle)
+            middle = tuple(one.turned_over() for one in self.middle)
         plies = folds.turned(outer, inner, middle)
         last = -3.0 - len(middle)
         under, top = s.done(Action.UNDERSTITCH), s.done(Action.TOPSTITCH)

@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
 from seqplan.draw.cloth import Material, Stitch
-from seqplan.draw.lay import JOINING, layers
+from seqplan.draw.lay import JOINING, Way, layers
 from seqplan.draw.subject import Subject
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action, Operation
@@ -23,6 +23,7 @@ class Layer(NamedTuple):
 
     material: Material
     is_right_up: bool | None
+    way: Way = Way.LEVEL
 
 
 class Stack(NamedTuple):
@@ -81,15 +82,10 @@ def stack(c: Construction, work: Work, op: Operation) -> Stack | None:
     if not laid:
         return None
     found = tuple(
-        Layer(_with_all(s, layer.side.material), _side(layer.side.material, up=layer.is_right_up))
-        for layer in laid
+        Layer(_with_all(s, layer.side.material), layer.is_right_up, layer.way) for layer in laid
     )
     fold = s.entry.seam is SeamKind.LAPPED or s.entry.verb is Verb.PATCH_POCKET
     return Stack(found, _stitch(s), _distance(s), fold, _part(s), s.entry.gap is not None)
-
-
-def _side(material: Material, *, up: bool) -> bool | None:
-    return None if material.key.startswith("notion ") else up
 
 
 def _with_all(s: Subject, material: Material) -> Material:

@@ -19,6 +19,7 @@ from seqplan.draw.figure import (
     Strokes,
     Words,
 )
+from seqplan.draw.lay import Way
 from seqplan.draw.leaders import LEADING, SIZE, Columns, Named, name_things, widest
 from seqplan.draw.section_picture import lay_key
 from seqplan.draw.stack import Layer, Stack
@@ -39,7 +40,8 @@ _LABELS: Final = 78.0
 _BEYOND: Final = 26.0
 _TAPE: Final = 17.0
 _TAPE_OUT: Final = 12.0
-"""How wide a tape is, and how far its end looks out."""
+_STRAP: Final = 52.0
+"""How wide a tape or strap is, how far a tape looks out, how long a strap is drawn."""
 _MANY: Final = 4
 """From so many layers on their corners take up most of the picture."""
 _PINS: Final = (0.2, 0.5, 0.8)
@@ -70,7 +72,8 @@ class _Drawing:
         self.stack = stack
         self.names = [layer_name(n + 1, layer) for n, layer in enumerate(stack.layers)]
         self.column = widest(self.names, _LABELS)
-        wide = [n for n, layer in enumerate(stack.layers) if not _is_narrow(layer)]
+        wide = [n for n, layer in enumerate(stack.layers) if layer.way is Way.LEVEL]
+        self.across = [n for n, x in enumerate(stack.layers) if x.way is Way.ACROSS]
         self.place = {n: place for place, n in enumerate(wide)}
         self.count = len(wide)
         self.left = _MARGIN + self.column + 9 + _STEP * (self.count - 1)
@@ -87,7 +90,9 @@ class _Drawing:
         marks: list[Mark] = [
             self._layer(n, self.place[n]) if n in self.place else self._tape(n)
             for n in range(len(self.stack.layers))
+            if n not in self.across
         ]
+        marks += [self._strap(n) for n in self.across]
         marks += [*self._pins(), *self._stitches(), *self._measure(), *self._bracket()]
         columns = Columns(
             _MARGIN + self.column,
@@ -132,8 +137,19 @@ class _Drawing:
 
     def _lowest(self) -> float:
         """How far down the drawing reaches."""
-        is_all_wide = self.count == len(self.stack.layers)
-        return self._corner(0)[1] + (0 if is_all_wide else _TAPE_OUT)
+        has_tapes = any(x.way in {Way.ALONG, Way.WITHIN} for x in self.stack.layers)
+        return self._corner(0)[1] + (_TAPE_OUT if has_tapes else 0)
+
+    def _strap(self, number: int) -> Group:
+        """What is caught with an end only: hidden by the layers above it, so in dashes."""
+        left, top, right, low = self._strap_at(number)
+        way = ((right, top), (left, top), (left, low), (right, low))
+        mark = Line(way, 1.1, (2.4, 1.8))
+        return Group((mark,), "hidden", self.stack.layers[number].material.key)
+
+    def _strap_at(self, number: int) -> tuple[float, float, float, float]:
+        middle = self.top + _HEIGHT * (0.51 + 0.2 * self.across.index(number))
+        return self.edge - _STRAP, middle - _TAPE / 2, self.edge, middle + _TAPE / 2
 
     def _tape(self, number: int) -> Group:
         """What is bought and lies along the edge; its end looks out below."""
@@ -173,12 +189,16 @@ class _Drawing:
 
     def _named(self) -> list[Named]:
         spots = (
-            self._named_spot(self.place[n])
-            if n in self.place
-            else (self.edge - _TAPE / 2, self._lowest() - _TAPE_OUT / 2)
+            self._named_spot(self.place[n]) if n in self.place else self._narrow_spot(n)
             for n in range(len(self.stack.layers))
         )
         return [Named(name, (spot,)) for name, spot in zip(self.names, spots, strict=True)]
+
+    def _narrow_spot(self, number: int) -> Spot:
+        if number in self.across:
+            left, top, _, low = self._strap_at(number)
+            return left + 2, (top + low) / 2
+        return self.edge - _TAPE / 2, self._lowest() - _TAPE_OUT / 2
 
     def _named_spot(self, place: int) -> Spot:
         (x, y), cut = self._corner(place), self._cut(place)
@@ -264,10 +284,6 @@ class _Drawing:
         if self.is_enlarged:
             items.append((say("picture-not-to-scale"), [], -3))
         return items
-
-
-def _is_narrow(layer: Layer) -> bool:
-    return layer.material.cloth is Cloth.NOTION
 
 
 def _letter(spot: Spot, layer: Layer, *, flipped: bool, size: float = _LETTER) -> Iterator[Mark]:
