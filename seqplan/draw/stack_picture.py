@@ -41,7 +41,8 @@ _BEYOND: Final = 26.0
 _TAPE: Final = 17.0
 _TAPE_OUT: Final = 12.0
 _STRAP: Final = 52.0
-"""How wide a tape or strap is, how far a tape looks out, how long a strap is drawn."""
+_ARROW: Final = 40.0
+"""How wide a tape or strap is, how far a tape looks out, how long straps and arrows are."""
 _MANY: Final = 4
 """From so many layers on their corners take up most of the picture."""
 _PINS: Final = (0.2, 0.5, 0.8)
@@ -225,7 +226,7 @@ class _Drawing:
             yield Line(((self.row, start), (self.row, end)), 3.4, ink=PAPER)
             yield Line(((self.row, start), (self.row, end)), 1.7, (5, 2.6), role="stitch")
         start, end = self._ways()[0]
-        x, tip = self.row - 9, min(end, start + 46)
+        x, tip = self.row - 9, min(end, start + _ARROW)
         yield Line(((x, start + 8), (x, tip)), 3.4, ink=PAPER)
         yield Line(((x, start + 8), (x, tip - 4)), 1.2, role="arrow")
         yield Area(((x - 3, tip - 6), (x + 3, tip - 6), (x, tip + 1)), "#000")
