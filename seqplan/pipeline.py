@@ -268,7 +268,17 @@ def draw_graph(opened: Opened, lanes: Lanes, program: str | None = None) -> str:
 
 def booklet_page(opened: Opened) -> str:
     """Make the booklet as one self-contained page."""
+    from seqplan.draw.pictures import draw_order
     from seqplan.render.handout.page import booklet_html
     from seqplan.tell.sheet import make_sheet
 
-    return booklet_html(make_sheet(opened.garment, opened.planner.booklet()))
+    plan = opened.planner.booklet()
+    pictures = draw_order(opened.garment, plan.order)
+    return booklet_html(make_sheet(opened.garment, plan), pictures)
+
+
+def step_pictures(opened: Opened) -> Mapping[str, str]:
+    """Draw the steps of the booklet: SVG files by their names, in the order of the steps."""
+    from seqplan.draw.pictures import files
+
+    return files(opened.garment, opened.planner.booklet().order)

@@ -9,8 +9,8 @@ from typing import Any
 import click
 
 from seqplan.base.errors import SeqplanError
+from seqplan.base.visible import visible
 from seqplan.cli.status import EXIT_CODES, Status
-from seqplan.render.visible import visible
 from seqplan.version import VERSION
 
 _COMMANDS = (
@@ -24,6 +24,7 @@ _COMMANDS = (
     "rescue",
     "graph",
     "handout",
+    "pictures",
     "rules",
     "schema",
 )

@@ -5,9 +5,9 @@ from collections.abc import Iterable, Mapping, Sequence
 import click
 
 from seqplan.base.diagnostic import Diagnostic, Severity
+from seqplan.base.visible import visible
 from seqplan.cli.status import Status
 from seqplan.pipeline import Opened, open_garment
-from seqplan.render.visible import visible
 from seqplan.words.say import say
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from math import ceil
 
 from seqplan.base.strength import Strength
+from seqplan.draw.textwidth import wrap
 from seqplan.explain.chart import Chart
 from seqplan.graph.reason import ReasonKind
 from seqplan.recipes.construction import Construction
@@ -14,7 +15,6 @@ from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
 from seqplan.render.chart_node import badge
 from seqplan.render.chart_reasons import Numbers
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
-from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
 _WIDEST = 14

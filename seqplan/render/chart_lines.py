@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from math import ceil
 
 from seqplan.base.ids import OpId
+from seqplan.draw.textwidth import text_width
 from seqplan.explain.chart import Chart, ChartLink
 from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.recipes.construction import Construction
@@ -14,7 +15,6 @@ from seqplan.render.chart_levels import leads_to
 from seqplan.render.chart_look import CHAIN_WIDTH, LINE_WIDTH, STYLE
 from seqplan.render.chart_node import BoxWriter
 from seqplan.render.chart_wires import Wire
-from seqplan.render.textwidth import text_width
 
 _SIGN_LENGTH = {"": 0.0, "vee": 5.5, "normal": 8.0, "odiamond": 6.6, "odot": 4.4}
 """How long the signs at the ends of lines are drawn, in points."""

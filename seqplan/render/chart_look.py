@@ -6,7 +6,7 @@ from math import ceil
 from typing import Final
 
 from seqplan.base.strength import Strength
-from seqplan.render.textwidth import FONT_FAMILY, text_width
+from seqplan.draw.textwidth import FONT_FAMILY, text_width
 
 PAGE_PT: Final = (538.0, 785.0)
 """What may be drawn on upright A4 inside margins of 10 mm, in points."""

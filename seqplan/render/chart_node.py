@@ -8,13 +8,13 @@ from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from seqplan.base.ids import OpId
+from seqplan.draw.textwidth import text_width, wrap
 from seqplan.explain.chart import Chart, ChartLink
 from seqplan.model.garment import Garment
 from seqplan.render.chart_boxes import Box, Row
 from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
 from seqplan.render.chart_reasons import Numbers, number_reasons
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
-from seqplan.render.textwidth import text_width, wrap
 
 _PAD = 3
 _FRAME = 2

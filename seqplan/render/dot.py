@@ -14,6 +14,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from seqplan.base.ids import OpId
+from seqplan.draw.textwidth import wrap
 from seqplan.explain.chart import Chart, Lanes
 from seqplan.graph.reason import Reason
 from seqplan.plan.unit import Unit
@@ -38,7 +39,6 @@ from seqplan.render.chart_node import BoxWriter
 from seqplan.render.chart_table import table, text_cell
 from seqplan.render.chart_wires import Path, Point
 from seqplan.render.quoting import name, quote
-from seqplan.render.textwidth import wrap
 from seqplan.words.say import say
 
 _TITLE_WIDTH = 460

@@ -14,9 +14,9 @@ from pathlib import Path
 from typing import Final
 
 from seqplan.base.errors import MissingToolError
+from seqplan.draw.textwidth import FONT_FAMILY
 from seqplan.render.chart_look import page_scale
 from seqplan.render.quoting import JOINER
-from seqplan.render.textwidth import FONT_FAMILY
 from seqplan.words.say import say
 
 VARIABLE: Final = "SEQPLAN_DOT"

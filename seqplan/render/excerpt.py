@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from seqplan.base.diagnostic import Diagnostic, Note
 from seqplan.base.path import Span
-from seqplan.render.visible import screen_width, shown, visible
+from seqplan.base.visible import screen_width, shown, visible
 from seqplan.words.say import say
 
 LINE_WIDTH = 92

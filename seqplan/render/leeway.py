@@ -4,9 +4,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
 from seqplan.base.strength import Strength
+from seqplan.base.visible import printable, screen_width, visible
 from seqplan.explain.written import state
 from seqplan.plan.leeway import Leeway, Leeways, Neighbour, Span
-from seqplan.render.visible import printable, screen_width, visible
 from seqplan.words.say import say
 
 _WIDTH = 92

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from textwrap import dedent, wrap
 
 from seqplan.base.ids import PieceId, RuleSlug
+from seqplan.base.visible import printable
 from seqplan.explain.audit.book import AUDIT
 from seqplan.explain.selection import FINDINGS, headline
 from seqplan.explain.why import Between, Grounds, Place
@@ -14,7 +15,6 @@ from seqplan.model.station import STANDARD_FOOT
 from seqplan.order.result import Proof
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.recipes.construction import Construction
-from seqplan.render.visible import printable
 from seqplan.rules.rule import Rule
 from seqplan.words.say import say
 

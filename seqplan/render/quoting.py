@@ -8,7 +8,7 @@ replacement character.
 import re
 from typing import Final
 
-from seqplan.render.visible import straightened
+from seqplan.base.visible import straightened
 
 _BLANK: Final = re.compile("[ \\t\\n\\r\\u2028\\u2029]+")
 JOINER: Final = "\u2060"

@@ -5,6 +5,7 @@ from itertools import groupby
 from textwrap import wrap
 
 from seqplan.base.ids import OpId
+from seqplan.base.visible import printable, screen_width
 from seqplan.graph.reason import Reason
 from seqplan.model.operation import Operation
 from seqplan.order.result import Proof
@@ -12,7 +13,6 @@ from seqplan.plan.rescue import Rescue, Undone
 from seqplan.plan.undoing import Undoing
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.trouble import tell_trouble
-from seqplan.render.visible import printable, screen_width
 from seqplan.words.say import say
 
 _WIDTH = 92

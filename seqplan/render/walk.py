@@ -4,12 +4,12 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
+from seqplan.base.visible import printable
 from seqplan.explain.rehearsed import tell_repairs
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.lying import After, Lie
 from seqplan.rehearse.trouble import tell_trouble
 from seqplan.rehearse.walk import Rehearsal
-from seqplan.render.visible import printable
 from seqplan.words.say import say
 
 _WIDTH = 92

@@ -3,6 +3,7 @@
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import Caught, Portion, SeamKind, SeamMethod, Sides, Verb
+from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
 from seqplan.tell import usual
 from seqplan.tell.names import (
@@ -148,7 +149,7 @@ def _caught(s: Scene) -> list[str]:
 def _caught_one(s: Scene, caught: Caught) -> str:
     if caught.edge is not None:
         name = name_edges(s.garment, (caught.edge,))
-        key = "step-caught-end" if _is_strap(s, caught.edge.piece) else "step-caught-edge"
+        key = "step-caught-end" if is_strap(s.garment, caught.edge.piece) else "step-caught-edge"
     elif caught.piece is not None:
         name = name_pieces(s.garment, (caught.piece,))
         key = "step-caught"
@@ -156,7 +157,7 @@ def _caught_one(s: Scene, caught: Caught) -> str:
         notion = s.garment.notion[caught.notion] if caught.notion else None
         kind = readable(notion.kind) if notion else ""
         key = "step-caught-zip" if "zip" in kind else "step-caught"
-        if any(word in kind for word in _ALONG):
+        if any(word in kind for word in ALONG):
             key = "step-caught-along"
         name = say("step-the", name=kind)
     if caught.at is None:
@@ -164,14 +165,14 @@ def _caught_one(s: Scene, caught: Caught) -> str:
     return say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
 
 
-_ALONG = ("piping", "lace", "trimming", "braid", "rickrack", "fringe")
+ALONG = ("piping", "lace", "trimming", "braid", "rickrack", "fringe")
 """Kinds of notion that lie along a seam, not only with an end in it."""
 
 
-def _is_strap(s: Scene, piece: PieceId) -> bool:
+def is_strap(garment: Garment, piece: PieceId) -> bool:
     """Whether a piece is a strap or a strip, of which only the end is caught."""
-    straps = (e.pieces for e in s.garment.entries if e.verb is Verb.STRAP)
-    return s.garment.piece[piece].is_strip or any(piece in pieces for pieces in straps)
+    straps = (e.pieces for e in garment.entries if e.verb is Verb.STRAP)
+    return garment.piece[piece].is_strip or any(piece in pieces for pieces in straps)
 
 
 def _round_bags(s: Scene) -> list[str]:

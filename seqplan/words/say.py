@@ -25,6 +25,7 @@ CATALOGUES = (
     "starter",
     "findings",
     "reading",
+    "pictures",
 )
 """The modules that hold sentences, in the order in which they are searched."""
 

@@ -3,9 +3,7 @@
 from pathlib import Path
 
 import pytest
-from tell.sampler import SHIPPED, sheet
-
-from seqplan.render.handout.page import booklet_html
+from tell.sampler import SHIPPED, booklet, sheet
 
 CHROMIUM = Path("/usr/bin/chromium")
 
@@ -48,7 +46,7 @@ def page(browser):
 def opened(request, page, tmp_path):
     """A page that is open in the browser, with the sheet it was made from."""
     path = tmp_path / "booklet.html"
-    path.write_text(booklet_html(sheet(request.param)), encoding="utf-8")
+    path.write_text(booklet(request.param), encoding="utf-8")
     page.goto(path.as_uri())
     return page, sheet(request.param)
 

@@ -42,7 +42,9 @@ def test_a_cycle_is_told_as_a_chain_with_the_line_of_each_reason(tmp_path):
     assert "Line 3: `c` before `a`" in third
 
 
-@pytest.mark.parametrize("words", [("steps",), ("why", "a"), ("graph", "-o"), ("handout", "-o")])
+@pytest.mark.parametrize(
+    "words", [("steps",), ("why", "a"), ("graph", "-o"), ("handout", "-o"), ("pictures", "-o")]
+)
 def test_commands_that_need_an_order_say_why_there_is_none_and_end_with_1(words, tmp_path):
     command, *rest = words
     out = tmp_path / "out.file"
@@ -105,7 +107,9 @@ def test_rules_lists_every_rule_and_shows_one():
     assert run("rules", "press-befor-crossing").exit_code == 2
 
 
-@pytest.mark.parametrize("command", ["make", "check", "steps", "why", "graph", "handout", "rules"])
+@pytest.mark.parametrize(
+    "command", ["make", "check", "steps", "why", "graph", "handout", "pictures", "rules"]
+)
 def test_every_help_teaches_with_an_example_and_names_the_exit_codes(command):
     text = run(command, "--help").output
     assert f"seqplan {command}" in text
@@ -122,6 +126,16 @@ def test_make_leaves_everything_in_the_folder(tmp_path):
         "check.txt",
         "graph.svg",
     ]
+
+
+def test_each_picture_is_a_file_of_its_own(tmp_path):
+    result = run("pictures", SKIRT, "-o", tmp_path / "out")
+    assert result.exit_code == 0
+    names = sorted(p.name for p in (tmp_path / "out").iterdir())
+    assert any(name.endswith("-side-seams-stack.svg") for name in names)
+    assert any(name.endswith("-waist-understitch-section.svg") for name in names)
+    for path in (tmp_path / "out").iterdir():
+        assert path.read_text("utf-8").startswith("<svg ")
 
 
 def test_make_of_a_broken_order_still_makes_everything_and_ends_with_1(tmp_path):

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from render.charts import SVG, Picture
 
-from seqplan.render.textwidth import text_width
+from seqplan.draw.textwidth import text_width
 
 _NUMBER = re.compile(r"-?\d+(?:\.\d+)?")
 _CAPITALS = 0.72

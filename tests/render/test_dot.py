@@ -5,11 +5,11 @@ import re
 import pytest
 from render.charts import BOTH, NAMES, SVG, coat, coverall, drawn, opened, word_sizes
 
+from seqplan.draw.textwidth import text_width
 from seqplan.explain.chart import Lanes, make_chart
 from seqplan.pipeline import draw_graph, open_garment
 from seqplan.render.chart_boxes import operation_words
 from seqplan.render.dot import chart_to_dot
-from seqplan.render.textwidth import text_width
 
 NASTY = 'Quay "apron" <b>bold</b> & \\N {x} } ; --> \u202eevil'
 

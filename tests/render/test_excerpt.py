@@ -3,8 +3,8 @@ from textwrap import dedent
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.base.path import Span
+from seqplan.base.visible import screen_width, visible
 from seqplan.render.excerpt import LINE_WIDTH, print_diagnostics
-from seqplan.render.visible import screen_width, visible
 
 
 def _finding(span: Span | None, message: str = "a finding") -> Diagnostic:

@@ -4,7 +4,7 @@ from importlib.resources import files
 from itertools import pairwise
 
 import pytest
-from tell.sampler import SHIPPED, sheet, sheet_of
+from tell.sampler import SHIPPED, booklet, sheet, sheet_of
 
 from seqplan.render.handout.page import booklet_html, css_string, paragraphs, place_words
 
@@ -55,7 +55,7 @@ class Page(HTMLParser):
 
 @pytest.mark.parametrize("name", ALL)
 def test_the_page_is_well_formed_and_needs_nothing_from_elsewhere(name):
-    html = booklet_html(sheet(name))
+    html = booklet(name)
     page = Page(html)
     assert page.open == []
     assert len(page.ids) == len(set(page.ids))
@@ -88,7 +88,7 @@ def test_the_page_says_all_that_the_sheet_says(name):
 @pytest.mark.parametrize("name", ALL)
 def test_every_operation_has_a_box_with_a_name(name):
     made = sheet(name)
-    page = Page(booklet_html(made))
+    page = Page(booklet(name))
     boxes = page.all("input")
     assert len(boxes) == made.operations + len(made.cutting) + len(made.checks)
     for box in boxes:
@@ -97,7 +97,7 @@ def test_every_operation_has_a_box_with_a_name(name):
 
 @pytest.mark.parametrize("name", ALL)
 def test_headings_go_down_one_level_at_a_time(name):
-    page = Page(booklet_html(sheet(name)))
+    page = Page(booklet(name))
     levels = [int(tag[1]) for tag, _ in page.tags if re.fullmatch("h[1-6]", tag)]
     assert levels[0] == 1
     assert levels.count(1) == 1

@@ -7,9 +7,9 @@ from itertools import product
 from pathlib import Path
 
 import pytest
-from tell.sampler import SHIPPED, sheet
+from tell.sampler import SHIPPED, booklet
 
-from seqplan.render.handout.page import booklet_html, handfuls
+from seqplan.render.handout.page import handfuls
 from seqplan.tell.sentence import Term
 
 CHROMIUM = Path("/usr/bin/chromium")
@@ -50,7 +50,7 @@ def _fullness(pdf: Path) -> list[float]:
 @pytest.mark.parametrize(("name", "size"), list(product(SHIPPED, ("A4", "Letter"))))
 def test_no_page_is_nearly_empty(name, size, browser, tmp_path):
     page = browser.new_page()
-    page.set_content(booklet_html(sheet(name)))
+    page.set_content(booklet(name))
     page.pdf(path=tmp_path / "booklet.pdf", format=size, prefer_css_page_size=False)
     page.close()
     *others, last = _fullness(tmp_path / "booklet.pdf")

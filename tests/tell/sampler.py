@@ -5,11 +5,13 @@ from pathlib import Path
 
 from rules.reasoning import construction
 
+from seqplan.draw.pictures import draw_order
 from seqplan.load.document import load_file
 from seqplan.model.variant import choose
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
 from seqplan.recipes.expand import construct
+from seqplan.render.handout.page import booklet_html
 from seqplan.rules.derive import derive
 from seqplan.tell.sheet import make_sheet
 from seqplan.tell.step import tell_operation
@@ -114,6 +116,13 @@ def planned(name):
 @cache
 def sheet(name):
     return make_sheet(built(name), planned(name).booklet())
+
+
+@cache
+def booklet(name):
+    """The booklet with its pictures."""
+    plan = planned(name).booklet()
+    return booklet_html(make_sheet(built(name), plan), draw_order(built(name), plan.order))
 
 
 def sheet_of(text):

@@ -2,7 +2,7 @@
 
 Needs fontTools, which nothing else here does:
 
-    python tests/tools/cut_fonts.py FOLDER_WITH_ARIMO seqplan/render/fonts
+    python tests/tools/cut_fonts.py FOLDER_WITH_ARIMO seqplan/render/fonts seqplan/draw/fonts
 """
 
 import json
@@ -30,7 +30,7 @@ RANGES = (
 )
 
 
-def main(source: Path, target: Path) -> None:
+def main(source: Path, target: Path, measures: Path) -> None:
     widths = {}
     for style in ("Regular", "Bold"):
         font = TTFont(source / f"Arimo-{style}.ttf", recalcTimestamp=False)
@@ -46,8 +46,8 @@ def main(source: Path, target: Path) -> None:
         }
         widths["units"] = font["head"].unitsPerEm
     text = json.dumps(widths, ensure_ascii=True, sort_keys=True, separators=(",", ":"))
-    (target / "widths.json").write_text(text + "\n", encoding="ascii")
+    (measures / "widths.json").write_text(text + "\n", encoding="ascii")
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]), Path(sys.argv[2]))
+    main(*map(Path, sys.argv[1:4]))

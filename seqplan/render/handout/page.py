@@ -1,7 +1,7 @@
 """The booklet as one HTML page: no scripts, nothing from elsewhere, ready to print."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from importlib.resources import files
 from itertools import pairwise
@@ -11,7 +11,11 @@ from typing import Final
 from jinja2 import DictLoader, Environment, StrictUndefined
 from markupsafe import Markup
 
-from seqplan.render.visible import straightened
+from seqplan.base.ids import OpId
+from seqplan.base.visible import straightened
+from seqplan.draw.figure import Figure
+from seqplan.draw.pictures import Pictures
+from seqplan.draw.svg import inline_svg
 from seqplan.tell.content import Sheet, SheetStep
 from seqplan.tell.sentence import Term
 from seqplan.words.say import say
@@ -19,11 +23,13 @@ from seqplan.words.say import say
 _PAGE: Final = "booklet.html"
 _STYLE: Final = "booklet.css"
 _MEASURE: Final = re.compile(r"([\d\u00bc-\u00be\u215b-\u215e]) (mm|cm|in)\b")
-_WIDTH: Final = 66
+_WIDTH: Final = 60
 _WIDTH_BESIDE: Final = 28
 """Letters in a printed line: of what to do, and of the words beside it."""
 _SKETCH: Final = 7
 """Lines that the place for a sketch takes up at least."""
+_PT_OF_A_LINE: Final = 20
+"""Of a picture beside a step, which is shown a little smaller than it is."""
 _SMALLER: Final = 0.82
 """The height of a line of the words, in lines of what to do."""
 _HANDFUL: Final = 3
@@ -32,15 +38,35 @@ _SHORT: Final = 50
 """A sentence of so many letters does not need a paragraph of its own."""
 
 
-def booklet_html(sheet: Sheet) -> str:
+def booklet_html(sheet: Sheet, pictures: Mapping[OpId, Pictures] | None = None) -> str:
     """Write the booklet of a garment.
 
     Parameters
     ----------
     sheet
         All that it says. Every text of it is escaped; equal sheets give equal bytes.
+    pictures
+        The pictures of operations; a step that has none keeps a place for a sketch.
     """
-    return _environment().get_template(_PAGE).render(sheet=sheet, say=say)
+    drawn = {
+        step.number: figures_of(step, pictures or {})
+        for group in sheet.groups
+        for step in group.steps
+    }
+    page = _environment().get_template(_PAGE)
+    return page.render(sheet=sheet, say=say, drawn=drawn)
+
+
+def figures_of(step: SheetStep, pictures: Mapping[OpId, Pictures]) -> tuple[Figure, ...]:
+    """The pictures that stand beside a step: how layers are laid, and how they lie in the end."""
+    found = [pictures[id_] for id_ in step.operations if id_ in pictures]
+    stacks = [one.stack for one in found if one.stack is not None][:1]
+    sections = [one.section for one in found if one.section is not None][-1:]
+    return (*stacks, *sections)
+
+
+def _drawn(figure: Figure) -> Markup:
+    return Markup(inline_svg(figure))
 
 
 def css_string(text: str) -> Markup:
@@ -71,13 +97,16 @@ def paragraphs(texts: Iterable[str]) -> list[str]:
     return found
 
 
-def place_words(step: SheetStep) -> tuple[tuple[Term, ...], tuple[Term, ...]]:
+def place_words(
+    step: SheetStep, figures: Sequence[Figure] = ()
+) -> tuple[tuple[Term, ...], tuple[Term, ...]]:
     """Place the new words of a step: beside it, below its sketch, while there is room; then below.
 
     The height of the step is a rough count of its printed lines.
     """
+    above = sum(figure.height for figure in figures) / _PT_OF_A_LINE if figures else _SKETCH
     told = [text for sentence in step.sentences for text in (*sentence.texts, sentence.check)]
-    room: float = len(step.sentences) + _lines(told, _WIDTH) - _SKETCH
+    room: float = len(step.sentences) + _lines(told, _WIDTH) - above
     for count, term in enumerate(step.terms):
         room -= _SMALLER * _lines([f"{term.name}: {term.meaning}"], _WIDTH_BESIDE)
         if room < 0:
@@ -131,5 +160,6 @@ def _environment() -> Environment:
     environment.filters["paragraphs"] = paragraphs
     environment.filters["place_words"] = place_words
     environment.filters["handfuls"] = handfuls
+    environment.filters["drawn"] = _drawn
     environment.filters["css_string"] = css_string
     return environment

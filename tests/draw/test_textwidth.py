@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import seqplan.render
-from seqplan.render.textwidth import text_width, wrap
+from seqplan.draw.textwidth import text_width, wrap
 
 FONTS = Path(seqplan.render.__file__).parent / "fonts"
 

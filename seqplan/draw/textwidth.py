@@ -119,7 +119,7 @@ def _letter_width(letter: str, advances: Mapping[str, float]) -> float:
 
 @cache
 def _advances() -> _Advances:
-    text = files("seqplan.render").joinpath("fonts", "widths.json").read_text(encoding="ascii")
+    text = files("seqplan.draw").joinpath("fonts", "widths.json").read_text(encoding="ascii")
     table = json.loads(text)
     units = table["units"]
     regular, bold = (

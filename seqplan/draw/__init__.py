@@ -1,0 +1,1 @@
+"""Pictures of steps, drawn from the model: measure, place, write."""

@@ -1,0 +1,143 @@
+"""What lies on the table when layers are joined, seen from above."""
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import Final, NamedTuple
+
+from seqplan.base.ids import PieceId
+from seqplan.base.measure import Length, both
+from seqplan.draw.cloth import Material, Stitch
+from seqplan.draw.lay import JOINING, Way, layers
+from seqplan.draw.subject import Subject
+from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.operation import Action, Operation
+from seqplan.recipes.construction import Construction
+from seqplan.rehearse.work import Work
+from seqplan.tell import usual
+from seqplan.tell.names import listing, readable
+from seqplan.words.say import say
+
+
+class Layer(NamedTuple):
+    """A layer; ``is_right_up`` is ``None`` where it has no sides."""
+
+    material: Material
+    is_right_up: bool | None
+    way: Way = Way.LEVEL
+
+
+class Stack(NamedTuple):
+    """Layers on the table with the row that joins them.
+
+    Parameters
+    ----------
+    layers
+        From the table up.
+    stitch
+        What the row is for.
+    distance
+        How far it runs from the edge at which the layers lie level; ``None`` where nobody says.
+    fold
+        Whether the edge of the uppermost layer is folded under, so that it does not lie level.
+    part
+        What of the edge stays open, in words; empty where the row runs from end to end.
+    is_gap
+        Whether it stays open in the middle, and not from one end on.
+    """
+
+    layers: tuple[Layer, ...]
+    stitch: Stitch
+    distance: Length | None = None
+    fold: bool = False
+    part: str = ""
+    is_gap: bool = False
+
+
+_BASTED: Final = frozenset({Action.BASTE, Action.HOLD})
+_STRIPS: Final = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
+
+
+def stack(c: Construction, work: Work, op: Operation) -> Stack | None:
+    """Derive how layers lie for an operation that joins them.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    work
+        The work, with all before the operation done; whether the operation itself is, makes no
+        difference.
+    op
+        The operation.
+
+    Returns
+    -------
+    Stack or None
+        ``None`` where the operation does not join layers that are laid on one another.
+    """
+    if op.action not in JOINING:
+        return None
+    s = Subject(c, work, c.entry(op), op)
+    laid = layers(s)
+    if not laid:
+        return None
+    found = tuple(
+        Layer(_with_all(s, layer.side.material), layer.is_right_up, layer.way) for layer in laid
+    )
+    fold = s.entry.seam is SeamKind.LAPPED or s.entry.verb is Verb.PATCH_POCKET
+    return Stack(found, _stitch(s), _distance(s), fold, _part(s), s.entry.gap is not None)
+
+
+def _with_all(s: Subject, material: Material) -> Material:
+    """The material under the names of all pieces that lie in one layer with it."""
+    one = [x.piece for x in s.shape.run if x not in s.shape.to]
+    other = [x.piece for x in s.shape.run if x in s.shape.to]
+    for pieces in (one, other):
+        if material.key in pieces and s.shape.to:
+            return material._replace(title=_titles(s, pieces))
+    return material
+
+
+def _titles(s: Subject, pieces: Iterable[PieceId]) -> str:
+    return listing(s.c.garment.piece[piece].title for piece in dict.fromkeys(pieces))
+
+
+def _stitch(s: Subject) -> Stitch:
+    if s.op.action in _BASTED:
+        return Stitch.BASTING
+    if s.entry.seam is SeamKind.OVERLOCKED and s.entry.verb is Verb.SEW:
+        return Stitch.OVERLOCK
+    is_on_top = s.entry.seam is SeamKind.LAPPED or s.op.action is Action.STITCH_ON
+    return Stitch.TOPSTITCHING if is_on_top else Stitch.SEAM
+
+
+def _distance(s: Subject) -> Length | None:
+    """How far the row runs from the edge, as the sentences say it."""
+    if s.entry.verb in _STRIPS:
+        return usual.usual(s.c.garment, usual.PLACKET_SEAM)
+    if s.entry.verb is Verb.PATCH_POCKET or s.entry.seam is SeamKind.LAPPED:
+        return usual.usual(s.c.garment, usual.EDGE_STITCH)
+    allowance = s.entry.allowance or s.c.garment.allowance
+    return _within(s, allowance) if allowance else None
+
+
+def _within(s: Subject, allowance: Length) -> Length:
+    """How far the row runs from the edge, by the allowance."""
+    if s.entry.seam is SeamKind.FRENCH:
+        return usual.french_rows(allowance).first
+    if s.op.action in _BASTED and s.entry.verb is not Verb.INSERT:
+        less = min(Fraction(usual.BASTE_OUTSIDE), allowance.mm / 2)
+        return Length(allowance.mm - less, allowance.written_in)
+    if s.entry.verb is Verb.IN_SEAM_POCKET:
+        return usual.shorter(allowance, by=usual.BAG_NEARER)[0]
+    return allowance
+
+
+def _part(s: Subject) -> str:
+    if s.entry.gap is not None:
+        return say("picture-leave-open", gap=both(s.entry.gap))
+    portion = s.entry.portion
+    if portion is None:
+        return ""
+    key = "picture-only-part" if portion.is_named_part else "picture-stop-before"
+    return say(key, length=both(portion.length), neighbour=readable(portion.neighbour))
