@@ -48,9 +48,7 @@ class Loaded:
     name: str = "<text>"
 
 
-def load_text(
-    data: bytes | str, name: str = "<text>", folder: str | Path | None = None
-) -> Loaded:
+def load_text(data: bytes | str, name: str = "<text>", folder: str | Path | None = None) -> Loaded:
     """Read a garment from text, or from bytes in UTF-8.
 
     Drawings that it names are looked for in ``folder``; without one there are none.

@@ -94,10 +94,12 @@ def _listed(node: ListNode, cut: Cut, units: str, sink: Sink) -> tuple[Side, ...
     if len(node.items) > MOST_CURVES:
         sink.error("shape-too-long", node, limit=MOST_CURVES)
         return None
-    items = fields.listed(node, lambda item: _item(item, units, sink), sink)
-    if len(items) < len(node.items) or not items:
+    read: list[tuple[_Corner | _Curve, Node]] = fields.listed(
+        node, lambda item: _item(item, units, sink), sink
+    )
+    if len(read) < len(node.items) or not read:
         return None
-    found = [item for item, _ in items]
+    found = [item for item, _ in read]
     return None if _is_out_of_place(found, cut, sink) else _sides(found, cut)
 
 
@@ -124,7 +126,8 @@ def _sides(found: Sequence[_Corner | _Curve], cut: Cut) -> tuple[Side, ...]:
     if cut is not Cut.FOLD and not comes_back:
         rest = (*rest, _Corner(first, last.at))
     sides: list[Side] = []
-    here, handles = first, ()
+    here = first
+    handles: tuple[complex, ...] = ()
     for item in rest:
         if isinstance(item, _Curve):
             handles = item.points
@@ -219,9 +222,7 @@ def _rounded(point: complex) -> complex:
     return complex(round(point.real, 3) + 0.0, round(point.imag, 3) + 0.0)
 
 
-def _report_drawing(
-    fault: DrawingFaultError, file: str, id_: str, node: Node, sink: Sink
-) -> None:
+def _report_drawing(fault: DrawingFaultError, file: str, id_: str, node: Node, sink: Sink) -> None:
     """Say what is wrong with a drawing, and where in it."""
     at = quoted(f"{file}:{fault.line}:{fault.column}" if fault.line else file)
     fix = None

@@ -5,6 +5,7 @@ from typing import NamedTuple
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
 from seqplan.load.choices import Choices, when
+from seqplan.load.drawings import Drawings
 from seqplan.load.faces import (
     check_face,
     fold_named,
@@ -13,7 +14,6 @@ from seqplan.load.faces import (
     read_spots,
     with_slits,
 )
-from seqplan.load.drawings import Drawings
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.names import (
     ALL,

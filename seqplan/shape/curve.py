@@ -116,9 +116,7 @@ def _parameter(curve: Curve, distance: float) -> float:
     low, high = 0.0, 1.0
     for _ in range(40):
         middle = (low + high) / 2
-        low, high = (
-            (middle, high) if length(split(curve, middle)[0]) < distance else (low, middle)
-        )
+        low, high = (middle, high) if length(split(curve, middle)[0]) < distance else (low, middle)
     return (low + high) / 2
 
 

@@ -42,7 +42,12 @@ class DrawingFaultError(ValueError):
     """
 
     def __init__(
-        self, kind: str, line: int = 0, column: int = 0, found: str = "", known: tuple[str, ...] = ()
+        self,
+        kind: str,
+        line: int = 0,
+        column: int = 0,
+        found: str = "",
+        known: tuple[str, ...] = (),
     ) -> None:
         super().__init__(f"{kind} at {line}:{column}")
         self.kind = kind

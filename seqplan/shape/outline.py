@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Sequence
 from itertools import accumulate
 from typing import NamedTuple
 
-from seqplan.model.piece import Cut, Edge, Outline, Piece, Side
+from seqplan.model.piece import Cut, Edge, Piece, Side
 from seqplan.shape.curve import (
     Curve,
     Path,
@@ -241,5 +241,3 @@ def edge_length(piece: Piece, name: str) -> float | None:
         return sum(laid.length[place] for place in places)
     stated = dict(piece.lengths).get(name)
     return float(stated.mm) * len(places) if stated is not None else None
-
-

@@ -117,7 +117,7 @@ def test_every_built_key_of_a_thing_is_read(section: Section, argument: str) -> 
         (
             Section.SHAPE,
             "thing: {{edges: [a, b], shape: [[0, 0], {{{key}}}, [9, 9]]}}",
-            ("pieces", "thing", "shape"),
+            ("pieces", "thing", "shape", 1),
         ),
         (
             Section.SLIT,
