@@ -16,8 +16,14 @@ SIZE_LIMIT: Final = 2_000_000
 
 _SVG = "http://www.w3.org/2000/svg"
 _MM: Final = {
-    "": 25.4 / 96, "px": 25.4 / 96, "mm": 1.0, "cm": 10.0, "in": 25.4, "pt": 25.4 / 72, "pc": 25.4 / 6,
-}  # fmt: skip
+    "": 25.4 / 96,
+    "px": 25.4 / 96,
+    "pt": 25.4 / 72,
+    "pc": 25.4 / 6,
+    "mm": 1.0,
+    "cm": 10.0,
+    "in": 25.4,
+}
 """Millimetres of a unit; CSS has 96 px to the inch."""
 
 _LENGTH = re.compile(r"\s*(\d{1,6}(?:\.\d*)?|\.\d+)\s*(px|mm|cm|in|pt|pc)?\s*")

@@ -123,8 +123,7 @@ def test_every_sentence_has_a_case(folder):
     loaded = [load_text(text.replace(MARK, "")) for _, text in ERRORS]
     loaded += [drawn(folder, name, drawing) for _, name, drawing in DRAWINGS]
     open_one = drawn(folder, "flap.svg#front", svg("M0 0h180v600"), cut="pair")
-    messages = [item.message for item in (*sum((list(l.diagnostics) for l in loaded), []),)]
-    messages += [item.message for item in open_one.diagnostics]
+    messages = [item.message for found in (*loaded, open_one) for item in found.diagnostics]
     for key, sentence in outlines.SENTENCES.items():
         if key.startswith("fault-"):
             pattern = re.sub(r"\\{\w+\\}", ".+", re.escape(sentence.replace("}}", "}")))
@@ -166,13 +165,8 @@ def test_handles_stand_between_the_corners():
 
 
 def test_coordinates_may_name_their_unit():
-    piece = piece_of(
-        flap(
-            "shape: [[0, 0], [1 in, -5 mm], [2 5/8 in, 10 mm], [0, 10 mm]]",
-            cut="pair",
-            edges="a, b, c, d",
-        )
-    )
+    shape = "[[0, 0], [1 in, -5 mm], [2 5/8 in, 10 mm], [0, 10 mm]]"
+    piece = piece_of(flap(f"shape: {shape}", cut="pair", edges="a, b, c, d"))
     assert [side[0] for side in piece.shape.sides] == [0j, 25.4 - 5j, 66.675 + 10j, 10j]
 
 
