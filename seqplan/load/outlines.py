@@ -91,7 +91,7 @@ def _report(fault: OutlineFaultError, piece: Piece, node: Node, sink: Sink) -> N
 
 def _listed(node: ListNode, cut: Cut, units: str, sink: Sink) -> tuple[Side, ...] | None:
     """The sides that a list of corners and curves describes."""
-    if len(node.items) > MOST_CURVES:
+    if sum(map(_size, node.items)) > MOST_CURVES:
         sink.error("shape-too-long", node, limit=MOST_CURVES)
         return None
     read: list[tuple[_Corner | _Curve, Node]] = fields.listed(
@@ -101,6 +101,13 @@ def _listed(node: ListNode, cut: Cut, units: str, sink: Sink) -> tuple[Side, ...
         return None
     found = [item for item, _ in read]
     return None if _is_out_of_place(found, cut, sink) else _sides(found, cut)
+
+
+def _size(item: Node) -> int:
+    """How many points an item has, about."""
+    pairs = item.pairs if isinstance(item, MappingNode) else ()
+    curves = [pair.value for pair in pairs if isinstance(pair.value, ListNode)]
+    return 1 + sum(len(curve.items) for curve in curves)
 
 
 def _is_out_of_place(found: Sequence[_Corner | _Curve], cut: Cut, sink: Sink) -> bool:

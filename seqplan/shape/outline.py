@@ -1,6 +1,7 @@
 """The outline of a piece, edge by edge: its lengths, its area, its cutting line."""
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import lru_cache
 from itertools import accumulate
 from typing import NamedTuple
 
@@ -101,6 +102,7 @@ class Laid(NamedTuple):
         return offset(points, distances)
 
 
+@lru_cache(maxsize=512)
 def lay(piece: Piece) -> Laid | None:
     """Lay a piece out in its shape; ``None`` where it has none.
 

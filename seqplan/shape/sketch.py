@@ -20,6 +20,7 @@ _AT_TOP: Final = frozenset(
     {"attach", "cap", "crown", "mouth", "neck", "neckline", "shoulder", "top", "upper", "waist"}
 )
 _AT_FOOT: Final = frozenset({"bottom", "foot", "hem", "lower", "wrist"})
+_HOLLOW: Final = frozenset({"armhole", "crotch"})
 _ROUND: Final = frozenset({"curve", "round"})
 _NECK: Final = frozenset({"neck", "neckline"})
 
@@ -161,7 +162,8 @@ class _Sketch:
             depth = _LONG * _STRIP
         elif self._are(self._box.right, "long") and self._are(self._box.left, "long"):
             width = depth * _STRIP
-        across, down = self._stated(self._box.top), self._stated(self._box.right)
+        across = self._stated(self._box.top) or self._stated(self._box.foot)
+        down = self._stated(self._box.right) or self._stated(self._box.left)
         if across and down and 0.05 < down / across < 20:
             return width, width * down / across
         return width, depth
@@ -170,7 +172,8 @@ class _Sketch:
         """A facing, a yoke without a side, a collar or band with an end."""
         piece, right = self._piece, self._box.right
         is_facing = piece.layer is Layer.FACING and piece.like is None
-        return is_facing or self._are(right, "end") or self._are(right, "armhole")
+        is_ended = len(self._runs) == 2 and "end" in self._words(0)
+        return is_facing or is_ended or self._are(right, "end") or self._are(right, "armhole")
 
     def _are(self, groups: Sequence[int], word: str) -> bool:
         return bool(groups) and all(word in self._words(group) for group in groups)
@@ -259,23 +262,26 @@ class _Sketch:
 
     def _path(self, group: int, start: complex, end: complex) -> Path:
         words, box = self._words(group), self._box
-        chord = end - start
         if "cap" in words and group in box.top:
             return self._cap(start, end)
-        if "armhole" in words or "crotch" in words:
-            return (_hollow(start, end),)
-        if words & _NECK and group in box.top and len(box.top) > 1:
-            if group == box.top[0]:
-                # Level at the fold or the centre, and steep at the shoulder.
-                return ((start, start + 0.6 * chord.real, end - 0.5j * chord.imag, end),)
-            dip = 0.14 * self._depth * 1j
-            return ((start, start + dip, end + dip, end),)
-        is_second = len(self._runs) == 2 and group == 1
+        if len(self._runs) == 2 and self._is_fold and group == 0:
+            return ((start, start + self._width, complex(end.real, start.imag), end),)
+        is_second = not self._is_fold and len(self._runs) == 2 and group == 1
         if len(self._runs) == 1 or is_second or words & _ROUND:
             return (_bulging(start, end),)
-        if words & _NECK:
-            return ((start, start + 0.5 * chord + 0.06 * abs(chord) * 1j, end),)
-        return ((start, end),)
+        if words & _HOLLOW:
+            return (_hollow(start, end),)
+        return (self._neck(group, start, end) if words & _NECK else (start, end),)
+
+    def _neck(self, group: int, start: complex, end: complex) -> Curve:
+        """A neck: level at the fold or the centre and steep at the shoulder, or one dip."""
+        chord, top = end - start, self._box.top
+        if group not in top or len(top) == 1:
+            return (start, start + 0.5 * chord + 0.06 * abs(chord) * 1j, end)
+        if group == top[0]:
+            return (start, start + 0.6 * chord.real, end - 0.5j * chord.imag, end)
+        dip = 0.14 * self._depth * 1j
+        return (start, start + dip, end + dip, end)
 
     def _cap(self, start: complex, end: complex) -> Path:
         """A cap: hollow at its ends and round on top."""

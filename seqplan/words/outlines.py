@@ -32,7 +32,7 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "fault-corner-twice": "the corner {found} stands twice",
     "fix-corner-twice": "Leave one of them out.",
-    "fault-shape-too-long": "expected at most {limit} corners and curves",
+    "fault-shape-too-long": "expected at most {limit} points in a shape",
     "fix-shape-too-long": "Draw a curve with handles, and not as a row of points.",
     "fault-shape-without-edges": "the piece {piece} has a shape and no edges of its own",
     "fix-shape-without-edges": (

@@ -58,6 +58,10 @@ ERRORS = (
     ("shape-direction", flap("shape: ¶[[0, 0], [0, 60], [25, 60]]", cut="1")),
     ("shape-fold", flap("shape: ¶[[0, 0], [-18, -1], [-25, 60], [0, 60]]")),
     ("shape-fold", flap("shape: ¶[[0, 0], [18, -1], [25, 60], [3, 60]]")),
+    (
+        "shape-too-long",
+        flap(f"shape: ¶[[0, 0], {{curve: [{', '.join(['[1, 1]'] * 2000)}]}}, [18, -1], [0, 60]]"),
+    ),
     ("shape-without-edges", file_with(piece="flap: {shape: ¶[[0, 0], [1, 1]]}")),
     ("edges-twice", file_with(piece="flap: {like: front, shape: ¶[[0, 0], [1, 1]]}")),
     ("unreadable-length", flap("darts: {on: a, intake: ¶wide}")),
