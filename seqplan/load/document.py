@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from seqplan.base.diagnostic import Diagnostic
 from seqplan.base.errors import UnreadableFileError
 from seqplan.base.path import Span
+from seqplan.load.drawings import Drawings
 from seqplan.load.garment import read_garment
 from seqplan.load.nodes import Node, Scalar, Spot
 from seqplan.load.sink import Sink
@@ -46,8 +48,10 @@ class Loaded:
     name: str = "<text>"
 
 
-def load_text(data: bytes | str, name: str = "<text>") -> Loaded:
+def load_text(data: bytes | str, name: str = "<text>", folder: str | Path | None = None) -> Loaded:
     """Read a garment from text, or from bytes in UTF-8.
+
+    Drawings that it names are looked for in ``folder``; without one there are none.
 
     Whatever the text holds, the faults in it are diagnostics and never exceptions.
     """
@@ -55,7 +59,7 @@ def load_text(data: bytes | str, name: str = "<text>") -> Loaded:
     text, is_readable = read_text(data, sink)
     root = read_tree(text, sink) if is_readable else None
     where = Where(root)
-    garment = _read(root, sink) if is_readable else None
+    garment = _read(root, sink, Drawings(folder)) if is_readable else None
     return Loaded(garment, place(sink.found, where), where, text, name)
 
 
@@ -67,7 +71,8 @@ def load_file(path: str | Path) -> Loaded:
     UnreadableFileError
         When there is no such file, it is a folder, it may not be read, or it is too large.
     """
-    return load_text(read_bytes(path), name=str(path))
+    folder = os.path.dirname(path) or "."  # noqa: PTH120
+    return load_text(read_bytes(path), name=str(path), folder=folder)
 
 
 def read_bytes(path: str | Path) -> bytes:
@@ -97,10 +102,10 @@ def read_bytes(path: str | Path) -> bytes:
     return data
 
 
-def _read(root: Node | None, sink: Sink) -> Garment | None:
+def _read(root: Node | None, sink: Sink, drawings: Drawings) -> Garment | None:
     """Read the tree; a text with nothing in it is a fault of its own."""
     if root is not None and not (isinstance(root, Scalar) and root.is_empty):
-        return read_garment(root, sink)
+        return read_garment(root, sink, drawings)
     if not sink.has_errors:
         sink.error("empty-file", Spot(Span(1, 1, 1, 1)))
     return None

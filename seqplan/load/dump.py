@@ -21,7 +21,7 @@ from seqplan.load.writing import (
     write_when,
 )
 from seqplan.model.garment import Choice, Fabric, Garment, Notion, OwnSeam, Waiver
-from seqplan.model.piece import Cut, Edge, Fullness, Layer, Piece, Slit, Spot
+from seqplan.model.piece import Cut, Edge, Fullness, Layer, Outline, Piece, Slit, Spot
 from seqplan.model.station import DEFAULT_STATIONS, Station
 
 
@@ -140,7 +140,7 @@ def _station(station: Station) -> Values:
 
 def _piece(piece: Piece) -> str:
     """A piece in the order of the table of keys."""
-    values: Values = {**_cloth(piece), **_shape(piece), **_face(piece)}
+    values: Values = {**_cloth(piece), **_ring(piece), **_measured(piece), **_face(piece)}
     return write_braces({name: values.get(name) for name in keys_of(Section.PIECE)})
 
 
@@ -158,7 +158,7 @@ def _cloth(piece: Piece) -> Values:
     }
 
 
-def _shape(piece: Piece) -> Values:
+def _ring(piece: Piece) -> Values:
     """The edges; a piece that is like another has them, and the slits, from there."""
     if piece.like:
         return {}
@@ -167,6 +167,36 @@ def _shape(piece: Piece) -> Values:
         "strip" if piece.is_strip else "edges": _edges(piece.edges),
         "slits": write_braces(slits) if slits else None,
     }
+
+
+def _measured(piece: Piece) -> Values:
+    """The shape, which a piece that is like another has from there, and the lengths of edges."""
+    lengths = {quoted_text(name): write_length(length) for name, length in piece.lengths}
+    return {
+        "shape": _outline(piece.shape, piece.cut) if piece.shape and not piece.like else None,
+        "lengths": write_braces(lengths) if lengths else None,
+    }
+
+
+def _outline(shape: Outline, cut: Cut) -> str:
+    """The corners, with the handles of each side between them."""
+    items: list[str] = []
+    for start, *handles, _ in shape.sides:
+        items.append(_point(start))
+        if handles:
+            items.append(write_braces({"curve": f"[{', '.join(map(_point, handles))}]"}))
+    if cut is Cut.FOLD:
+        items.append(_point(shape.sides[-1][-1]))
+    return f"[{', '.join(items)}]"
+
+
+def _point(point: complex) -> str:
+    return f"[{_coordinate(point.real)}, {_coordinate(point.imag)}]"
+
+
+def _coordinate(mm: float) -> str:
+    """Centimetres, to the thousandth of a millimetre that coordinates are kept to."""
+    return f"{mm / 10:.4f}".rstrip("0").rstrip(".") + " cm"
 
 
 def _face(piece: Piece) -> Values:
@@ -200,9 +230,11 @@ def _slit(slit: Slit) -> Values:
 
 
 def _fullness(fullness: Fullness) -> str:
-    if fullness.number == 1:
+    number = None if fullness.number == 1 else str(fullness.number)
+    if number is None and fullness.intake is None:
         return quoted_text(fullness.on)
-    return write_braces({"on": quoted_text(fullness.on), "number": str(fullness.number)})
+    intake = write_length(fullness.intake)
+    return write_braces({"on": quoted_text(fullness.on), "number": number, "intake": intake})
 
 
 def _spot(spot: Spot) -> str:

@@ -158,6 +158,7 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("by", Takes.CHOICE): lambda e: "hand" if e.by_hand else None,
     # Measures.
     ("allowance", Takes.LENGTH): lambda e: write_length(e.allowance),
+    ("ease", Takes.LENGTH): lambda e: write_length(e.ease),
     ("depth", Takes.LENGTH): lambda e: write_length(e.depth),
     ("gap", Takes.LENGTH): lambda e: write_length(e.gap),
     ("overlap", Takes.LENGTH): lambda e: write_length(e.overlap),

@@ -33,10 +33,10 @@ def fold_named(edges: tuple[Edge, ...], node: Node, sink: Sink) -> tuple[Edge, .
     return tuple(edge._replace(is_folded=edge.name == FOLD) for edge in edges)
 
 
-def read_fullness(node: Node | None, sink: Sink) -> tuple[tuple[Fullness, Node], ...]:
+def read_fullness(node: Node | None, units: str, sink: Sink) -> tuple[tuple[Fullness, Node], ...]:
     """Read ``darts:`` and ``pleats:``: edges, each alone or with how many there are."""
     found: dict[str, tuple[Fullness, Node]] = {}
-    for (fullness, at), _ in fields.listed(node, lambda item: _fullness(item, sink), sink):
+    for (fullness, at), _ in fields.listed(node, lambda item: _fullness(item, units, sink), sink):
         if fullness.on in found:
             fix = say("fix-fullness-twice", name=fullness.on)
             sink.warning("listed-twice", at, name=quoted(fullness.on), fix=fix)
@@ -44,7 +44,7 @@ def read_fullness(node: Node | None, sink: Sink) -> tuple[tuple[Fullness, Node],
     return tuple(found.values())
 
 
-def _fullness(node: Node, sink: Sink) -> tuple[Fullness, Node] | None:
+def _fullness(node: Node, units: str, sink: Sink) -> tuple[Fullness, Node] | None:
     """Darts or pleats, and the place where their edge is named."""
     if isinstance(node, Scalar):
         name = fields.edge_name(node, sink)
@@ -57,7 +57,8 @@ def _fullness(node: Node, sink: Sink) -> tuple[Fullness, Node] | None:
     fields.check_required(found, keys, table, sink)
     name = fields.edge_name(found.get("on"), sink)
     number = fields.number(found.get("number"), sink, keys["number"].bounds)
-    return (Fullness(name, number or 1), found["on"]) if name else None
+    intake = fields.length(found.get("intake"), sink, units)
+    return (Fullness(name, number or 1, intake), found["on"]) if name else None
 
 
 def read_spots(node: Node | None, sink: Sink) -> tuple[tuple[Spot, Node], ...]:

@@ -12,6 +12,7 @@ from seqplan.load.choices import (
     read_waivers,
     warn_of_options_alike,
 )
+from seqplan.load.drawings import Drawings
 from seqplan.load.keys import Section, Takes, keys_of
 from seqplan.load.materials import Offer, read_fabrics, read_notions, read_stations
 from seqplan.load.names import Names, names_in, read_names
@@ -33,7 +34,7 @@ _NONE = {
 """What to say where a section with nothing in it is named."""
 
 
-def read_garment(root: Node, sink: Sink) -> Garment | None:
+def read_garment(root: Node, sink: Sink, drawings: Drawings) -> Garment | None:
     """Read the whole tree; ``None`` where anything in it is wrong."""
     if not isinstance(root, MappingNode):
         words = "expected-garment-text" if isinstance(root, Scalar) else "expected-garment"
@@ -60,7 +61,7 @@ def read_garment(root: Node, sink: Sink) -> Garment | None:
         sizes=sizes.in_order,
     )
     known = _names_by_section(root, is_whole=is_whole)
-    garment = _with_sections(garment, sizes, root, known, sink)
+    garment = _with_sections(garment, sizes, root, known, sink, drawings)
     entries = known["operations"]
     garment = replace(garment, waivers=read_waivers(found.get("waive"), entries, sink))
     if sink.has_errors:
@@ -110,14 +111,19 @@ def _names_by_section(root: MappingNode, *, is_whole: bool) -> dict[str, Names]:
 
 
 def _with_sections(
-    garment: Garment, sizes: Sizes, root: MappingNode, known: dict[str, Names], sink: Sink
+    garment: Garment,
+    sizes: Sizes,
+    root: MappingNode,
+    known: dict[str, Names],
+    sink: Sink,
+    drawings: Drawings,
 ) -> Garment:
     """Read the sections in the order in which they name one another."""
     table = {name: fields.table(root.get(name), sink) for name in _SECTIONS}
     choices = read_choices(known["choices"], table["choices"], sink)
     recipes = read_recipes(table["recipes"], sink)
     fabrics = read_fabrics(table["fabrics"], sink)
-    around = Around(known["pieces"], known["fabrics"], choices, garment.units)
+    around = Around(known["pieces"], known["fabrics"], choices, garment.units, drawings)
     pieces, uncut = read_pieces(table["pieces"], around, sink)
     notions = read_notions(table["notions"], sink, Offer(garment.units, sizes, choices))
     stations = read_stations(table["stations"], sink)

@@ -51,6 +51,7 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
         gap=fields.length(found.get("gap"), sink, scope.units),
         press_to=_direction(found.get("press"), scope),
         allowance=fields.length(found.get("allowance"), sink, scope.units),
+        ease=fields.length(found.get("ease"), sink, scope.units),
         portion=read_portion(run, found, scope),
         is_in_one=bool(fields.yes_no(found.get("in one"), sink)),
         open=_open(entry.id, found.get("open"), scope),

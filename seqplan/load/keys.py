@@ -29,6 +29,7 @@ class Section(Enum):
     STATION = "station"
     FULLNESS = "darts or pleats"
     SLIT = "slit"
+    SHAPE = "shape"
     WAIVER = "waiver"
     OPERATION = "operation"
 
@@ -77,6 +78,9 @@ class Takes(Enum):
     HOURS = "a number of hours"
     TOPSTITCH = "yes, or where"
     DIRECTION = "a direction"
+    SHAPE = "corners and curves, or a path of a drawing"
+    POINTS = "one point, two, or more"
+    LENGTHS = "edges with their lengths"
 
 
 LISTS: Final = frozenset(
@@ -180,6 +184,7 @@ _PIECE = partial(Key, section=Section.PIECE)
 _NOTION = partial(Key, section=Section.NOTION)
 _FULLNESS = partial(Key, section=Section.FULLNESS)
 _SLIT = partial(Key, section=Section.SLIT)
+_SHAPE = partial(Key, section=Section.SHAPE)
 _WAIVER = partial(Key, section=Section.WAIVER)
 _STATION = partial(Key, section=Section.STATION)
 _ENTRY = partial(Key, section=Section.OPERATION)
@@ -287,10 +292,19 @@ KEYS: Final[tuple[Key, ...]] = (
     _PIECE(name="lines", takes=Takes.NAMES, help="Marked lines on its face."),
     _PIECE(name="when", takes=Takes.WHEN, help="The choice for which it is used."),
     _PIECE(name="note", takes=Takes.NOTE, help="A note for the cutting list."),
-    *_planned(Section.PIECE, "shape", "length", "notches", "zone"),
+    _PIECE(
+        name="shape",
+        takes=Takes.SHAPE,
+        help="Its outline along the stitching lines: corners in the order of its edges.",
+    ),
+    _PIECE(
+        name="lengths", takes=Takes.LENGTHS, help="How long edges are, along the stitching line."
+    ),
+    *_planned(Section.PIECE, "notches", "zone"),
     # Darts or pleats of a piece.
     _FULLNESS(name="on", takes=Takes.TEXT, is_required=True, help="The edge at which they open."),
     _FULLNESS(name="number", takes=Takes.NUMBER, bounds=(1, 99), help="How many; 1 if left out."),
+    _FULLNESS(name="intake", takes=Takes.LENGTH, help="How much of the edge each takes up."),
     # A slit.
     _SLIT(
         name="at",
@@ -299,6 +313,12 @@ KEYS: Final[tuple[Key, ...]] = (
         help="The two edges between which it begins: `wrist-back | wrist-front`.",
     ),
     _SLIT(name="length", takes=Takes.LENGTH, help="How long it is."),
+    # What stands between two corners of a shape.
+    _SHAPE(
+        name="curve",
+        takes=Takes.POINTS,
+        help="Handles that bend an edge; for a longer curve, points that it runs through too.",
+    ),
     # A waiver.
     _WAIVER(name="rule", takes=Takes.TEXT, is_required=True, help="The rule that is set aside."),
     _WAIVER(
@@ -572,6 +592,12 @@ KEYS: Final[tuple[Key, ...]] = (
     ),
     _ENTRY(name="press", takes=Takes.DIRECTION, verbs=_JOIN, help="Which way it is pressed."),
     _ENTRY(name="allowance", takes=Takes.LENGTH, verbs=_JOIN, help="The allowance of this seam."),
+    _ENTRY(
+        name="ease",
+        takes=Takes.LENGTH,
+        verbs=(Verb.SEW,),
+        help="How much longer one side may be than the other, to be eased in.",
+    ),
     _ENTRY(name="part", takes=Takes.PORTION, verbs=_PARTIAL, help="Only this part: 10 from waist."),
     _ENTRY(name="stop", takes=Takes.PORTION, verbs=_PARTIAL, help="All but this: 10 before waist."),
     _ENTRY(name="in one", takes=Takes.YES_NO, verbs=_JOIN, help="Both copies in one seam."),

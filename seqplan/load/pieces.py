@@ -5,6 +5,7 @@ from typing import NamedTuple
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
 from seqplan.load.choices import Choices, when
+from seqplan.load.drawings import Drawings
 from seqplan.load.faces import (
     check_face,
     fold_named,
@@ -46,18 +47,19 @@ class _Draft(NamedTuple):
     is_cut_known: bool
     is_whole: bool
     like_at: Node | None
-    named: tuple[tuple[str, Node], ...]
+    named: tuple[tuple[str, Placed], ...]
     spots: tuple[tuple[Spot, Node], ...]
     lines: tuple[tuple[str, Node], ...]
 
 
 class Around(NamedTuple):
-    """What pieces may name: fabrics, pieces, choices; and the unit of bare lengths."""
+    """What pieces may name: fabrics, pieces, choices, drawings; and the unit of bare lengths."""
 
     names: Names
     fabrics: Names
     choices: Choices
     units: str
+    drawings: Drawings
 
 
 def read_pieces(
@@ -116,9 +118,12 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
     if has_doubt:
         found = {word: node for word, node in found.items() if word != "slits"}
     piece, is_whole = _shape(piece, found, around.units, sink)
+    piece, measured = _measured(piece, found, around, sink, is_whole=is_whole and not has_doubt)
     selvage = fields.names_of(found.get("selvage"), lambda n: fields.edge_name(n, sink), sink)
     lines = fields.names_of(found.get("lines"), lambda n: fields.name(n, sink), sink)
-    darts, pleats = (read_fullness(found.get(word), sink) for word in ("darts", "pleats"))
+    darts, pleats = (
+        read_fullness(found.get(word), around.units, sink) for word in ("darts", "pleats")
+    )
     spots = read_spots(found.get("spots"), sink)
     return _Draft(
         piece._replace(
@@ -132,7 +137,7 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
         is_cut_known=is_cut_known,
         is_whole=is_whole and not has_doubt and not ("like" in found and like is None),
         like_at=found.get("like"),
-        named=(*selvage, *((item.on, at) for item, at in (*darts, *pleats))),
+        named=(*selvage, *((item.on, at) for item, at in (*darts, *pleats)), *measured),
         spots=spots,
         lines=tuple(lines),
     )
@@ -158,7 +163,8 @@ def _cloth(pair: Pair, found: fields.Fields, around: Around, sink: Sink) -> Piec
 def _shape(piece: Piece, found: fields.Fields, units: str, sink: Sink) -> tuple[Piece, bool]:
     """The piece with its edges and slits, and whether all of them could be read."""
     given = [word for word in ("like", "edges", "strip") if word in found]
-    given += ["slits"] if given[:1] == ["like"] and "slits" in found else []
+    own = ("slits", "shape")
+    given += [word for word in own if word in found] if given[:1] == ["like"] else []
     if len(given) > 1:
         names = {"one": quoted(given[0]), "other": quoted(given[1])}
         sink.error("edges-twice", found[given[1]], piece=quoted(piece.id), **names)
@@ -174,6 +180,21 @@ def _shape(piece: Piece, found: fields.Fields, units: str, sink: Sink) -> tuple[
         is_strip="strip" in found,
     )
     return shaped, edges is not None
+
+
+def _measured(
+    piece: Piece, found: fields.Fields, around: Around, sink: Sink, *, is_whole: bool
+) -> tuple[Piece, tuple[tuple[str, Placed], ...]]:
+    """The piece with its shape and lengths, and the edges that the lengths name."""
+    if "shape" not in found and "lengths" not in found:
+        return piece, ()
+    from seqplan.load.outlines import read_lengths, with_outline
+
+    lengths, named = read_lengths(found.get("lengths"), around.units, sink)
+    piece = piece._replace(lengths=lengths)
+    if is_whole and "like" not in found:
+        piece = with_outline(piece, found.get("shape"), around.units, around.drawings, sink)
+    return piece, named
 
 
 def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None:
@@ -296,10 +317,15 @@ def _with_edges(draft: _Draft, done: dict[str, Piece | None]) -> Piece | None:
     if other is None:
         return None
     piece = draft.piece._replace(edges=other.edges, is_strip=other.is_strip, slits=other.slits)
-    return piece if draft.has_cut else piece._replace(cut=other.cut, copies=other.copies)
+    if not draft.has_cut:
+        piece = piece._replace(cut=other.cut, copies=other.copies)
+    # Half an outline is not that of a whole piece.
+    is_same = (piece.cut is Cut.FOLD) == (other.cut is Cut.FOLD)
+    lengths = tuple({**dict(other.lengths), **dict(piece.lengths)}.items())
+    return piece._replace(shape=other.shape if is_same else None, lengths=lengths)
 
 
-def _check_edge(piece: Piece, name: str, at: Node, sink: Sink) -> None:
+def _check_edge(piece: Piece, name: str, at: Placed, sink: Sink) -> None:
     """Report the name of an edge that the piece does not have."""
     if name not in piece.edge_names:
         fix = sink.suggest(name, piece.edge_names, "fix-no-edges")

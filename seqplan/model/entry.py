@@ -198,6 +198,8 @@ class Entry(NamedTuple):
         For ``insert`` of elastic or cord: the casing entry it goes through.
     seam, method
         How a seam is made; how a zip is set.
+    ease
+        How much longer one side of a join may be than the other.
     allowance, depth, gap, overlap
         Measures; ``gap`` is the part of a casing left open to thread through.
     press_to
@@ -290,6 +292,7 @@ class Entry(NamedTuple):
     into: EntryId | None = None
     seam: SeamKind = SeamKind.PLAIN
     method: ZipMethod | None = None
+    ease: Length | None = None
     allowance: Length | None = None
     depth: Length | None = None
     gap: Length | None = None

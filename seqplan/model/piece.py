@@ -92,10 +92,36 @@ class Fullness(NamedTuple):
         The name of the edge at which they open.
     number
         How many there are on each copy or half.
+    intake
+        How much of the edge each of them takes up, where the author says so.
     """
 
     on: str
     number: int = 1
+    intake: Length | None = None
+
+
+Side = tuple[complex, ...]
+"""What lies between two corners of an outline: the corners with the handles between them.
+
+Two points are a straight line, three a quadratic Bézier curve; more are cubic curves, each of two
+handles and a point, after the first. A point is so many millimetres to the right, and as its
+imaginary part so many millimetres down, to the thousandth.
+"""
+
+
+class Outline(NamedTuple):
+    """The shape of a piece along its stitching lines, without allowances, right side up.
+
+    Parameters
+    ----------
+    sides
+        Clockwise, each from where the last one ends. Those of a piece cut on the fold go from the
+        top of the fold to its bottom; all others come back to where they began. Edges that meet at
+        a mark may have a side each, or share one.
+    """
+
+    sides: tuple[Side, ...]
 
 
 class Spot(NamedTuple):
@@ -194,6 +220,10 @@ class Piece(NamedTuple):
         Slits; their edges are among ``edges``.
     is_strip
         Whether it is a band folded lengthwise.
+    shape
+        Its outline, where the author gives it.
+    lengths
+        The lengths of edges along the stitching line, as (name, length).
     when
         The choices for which it is used, as (choice, option); all of them if empty.
     note
@@ -217,6 +247,8 @@ class Piece(NamedTuple):
     lines: tuple[str, ...] = ()
     slits: tuple[Slit, ...] = ()
     is_strip: bool = False
+    shape: Outline | None = None
+    lengths: tuple[tuple[str, Length], ...] = ()
     when: tuple[tuple[str, str], ...] = ()
     note: str | None = None
     path: DocPath = ()

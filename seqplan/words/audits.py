@@ -57,6 +57,19 @@ SENTENCES: Final[dict[str, str]] = {
         "Say in `{entry}` which way it is pressed, such as `press: open`. If the file leaves out"
         " pressing on purpose, say `not shown: [press]` at its top."
     ),
+    "check-lengths-differ": (
+        "`{entry}` joins {one}, {long}, to {other}, {short}: they differ by {difference}"
+    ),
+    "check-lengths-differ-fix": (
+        "Correct the shape or the length; or say in `{entry}` that it is eased in, with"
+        " `ease: {ease}`; or gather the longer edge before."
+    ),
+    "check-gathered-shorter-fix": (
+        "The gathered edge {shorter} is the shorter one: gather the other one, or make it longer."
+    ),
+    "check-band-shorter-fix": (
+        "The band {shorter} is too short: make it longer, or gather the edge that it is set on."
+    ),
     "check-no-seam-below-zip": "nothing sews `{name}`, where the opening of `{entry}` ends",
     "check-no-seam-below-zip-fix": (
         "Sew it, with `sew: {name}` for a centre seam, or say what becomes of it below the zip."

@@ -18,6 +18,8 @@ SENTENCES: Final[dict[str, str]] = {
     "editor-expected-yes-no": "expected yes or no",
     "editor-expected-choice": "expected one of {choices}",
     "editor-expected-length": "expected a length such as `1.5 cm` or `5/8 in`",
+    "editor-expected-coordinate": "expected a length such as `18` or `-1 cm`",
+    "editor-expected-shape": "expected a drawing and a path such as `skirt.svg#front`",
     "editor-expected-cut": "expected `fold`, `pair` or a number",
     "editor-expected-mark": "expected one or two letters",
     "editor-expected-name": "expected a name of letters, digits, `-` and `_`, without spaces",

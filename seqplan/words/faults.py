@@ -11,6 +11,8 @@ SENTENCES: Final[dict[str, str]] = {
     "why-missing": "there is no such file",
     "why-folder": "it is a folder",
     "why-forbidden": "you have no permission to read it",
+    "why-no-folder": "the garment is no file, so nothing lies beside it",
+    "why-elsewhere": "it does not lie in the folder of the garment file, or below it",
     "why-too-large": "it is larger than {limit} MB, which is more than any garment needs",
     # The text.
     "fault-empty-file": "the file is empty",

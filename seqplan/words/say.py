@@ -15,6 +15,7 @@ CATALOGUES = (
     "prints",
     "faults",
     "shapes",
+    "outlines",
     "audits",
     "labels",
     "rehearsal",

@@ -1,5 +1,6 @@
 """Garments as they could have been read from a file, for laws about reading and writing."""
 
+import math
 from collections.abc import Collection
 from dataclasses import replace
 from fractions import Fraction
@@ -41,6 +42,7 @@ from seqplan.model.piece import (
     Fullness,
     Hand,
     Layer,
+    Outline,
     Piece,
     Place,
     Slit,
@@ -245,10 +247,12 @@ def pieces(
         )
         if made and draw(st.booleans()):
             other = draw(st.sampled_from(made))
-            shape = {"edges": other.edges, "slits": other.slits, "is_strip": other.is_strip}
-            piece = piece._replace(like=other.id, **shape)
+            ring = {"edges": other.edges, "slits": other.slits, "is_strip": other.is_strip}
+            is_same = (piece.cut is Cut.FOLD) == (other.cut is Cut.FOLD)
+            outline = other.shape if is_same else None
+            piece = piece._replace(like=other.id, shape=outline, lengths=other.lengths, **ring)
         else:
-            piece = draw(shaped(piece, least))
+            piece = draw(measured(draw(shaped(piece, least))))
         made.append(draw(marked(piece)) if draw(st.booleans()) else piece)
     return tuple(made)
 
@@ -274,6 +278,37 @@ def shaped(draw: st.DrawFn, piece: Piece, least: int = 0) -> Piece:
 
 
 @st.composite
+def measured(draw: st.DrawFn, piece: Piece) -> Piece:
+    """A piece with lengths of some edges, and perhaps with an outline round the fold or a centre.
+
+    Its corners lie clockwise on a circle, and its handles near the straight lines.
+    """
+    some = draw(_some(list(piece.edge_names)))
+    piece = piece._replace(lengths=tuple((name, draw(lengths())) for name in some))
+    count = sum(not edge.is_slit for edge in piece.edges)
+    is_fold = piece.cut is Cut.FOLD
+    if count < (1 if is_fold else 3) or not draw(st.booleans()):
+        return piece
+    turn, rounds = (count, 0.5) if is_fold else (count, 1.0)
+    circle = [
+        complex(
+            round(200 * math.sin(2 * math.pi * rounds * n / turn), 3) + 0.0,
+            round(-200 * math.cos(2 * math.pi * rounds * n / turn), 3) + 0.0,
+        )
+        for n in range(count + 1)
+    ]
+    circle[-1] = complex(0, 200) if is_fold else circle[0]
+    sides = []
+    for one, other in pairwise(circle):
+        handles = draw(st.sampled_from([0, 1, 2, 5])) or (1 if (count, is_fold) == (1, True) else 0)
+        bulge = 1j * (one - other) * 0.3
+        between = [one + (other - one) * (n + 1) / (handles + 1) + bulge for n in range(handles)]
+        rounded = [complex(round(p.real, 3) + 0.0, round(p.imag, 3) + 0.0) for p in between]
+        sides.append((one, *rounded, other))
+    return piece._replace(shape=Outline(tuple(sides)))
+
+
+@st.composite
 def marked(draw: st.DrawFn, piece: Piece) -> Piece:
     """A piece with what it bears besides its edges."""
     edges = list(piece.edge_names)
@@ -281,10 +316,10 @@ def marked(draw: st.DrawFn, piece: Piece) -> Piece:
     hands = st.sampled_from([None, *Hand]) if has_sides else st.none()
     free = names().filter(lambda name: name not in edges)
     spots = st.lists(st.builds(Spot, free, hands), max_size=2, unique=True)
-    number = st.integers(1, 99)
+    number, takes = st.integers(1, 99), maybe(lengths())
     return piece._replace(
         selvage=draw(_some(edges)),
-        darts=tuple(Fullness(name, draw(number)) for name in draw(_some(edges))),
+        darts=tuple(Fullness(name, draw(number), draw(takes)) for name in draw(_some(edges))),
         pleats=tuple(Fullness(name, draw(number)) for name in draw(_some(edges))),
         spots=tuple(draw(spots)),
         lines=tuple(draw(st.lists(free, max_size=2, unique=True))),
@@ -528,6 +563,7 @@ class _Maker:
         plain = plain._replace(
             seam=self.draw(st.sampled_from(usual)),
             gap=self.draw(maybe(lengths())),
+            ease=self.draw(maybe(lengths())),
             topstitch=self.topstitch(),
             between=self.between((*plain.run, *plain.to)),
         )

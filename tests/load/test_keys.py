@@ -115,6 +115,11 @@ def test_every_built_key_of_a_thing_is_read(section: Section, argument: str) -> 
             ("pieces", "thing", "darts"),
         ),
         (
+            Section.SHAPE,
+            "thing: {{edges: [a, b], shape: [[0, 0], {{{key}}}, [9, 9]]}}",
+            ("pieces", "thing", "shape", 1),
+        ),
+        (
             Section.SLIT,
             "thing: {{edges: [a, b], slits: {{vent: {{{key}}}}}}}",
             ("pieces", "thing", "slits", "vent"),

@@ -55,6 +55,9 @@ GOOD = {
     Takes.FULLNESS: ["waist", ["waist", {"on": "wrist", "number": 2}], {"on": "wrist"}],
     Takes.SPOTS: ["pocket", "pocket@left", ["pocket@left", "label"]],
     Takes.SLITS: [{"slit": {"at": "wrist-back | wrist-front", "length": 12}}],
+    Takes.SHAPE: [[[0, 0], {"curve": [9, -1]}, ["18 cm", "-1"]], "skirt.svg#front"],
+    Takes.POINTS: [[9, 0], ["9 cm", "-1 in"], [[9, 0], [14, -1]]],
+    Takes.LENGTHS: [{"waist": 36, "side": "60 cm"}],
     Takes.WHEN: [{"way": "legs first"}, {"pockets": "yes"}, {"pockets": True}],
     Takes.WAIVERS: [[{"rule": "press-before-crossing", "at": "hem", "because": "It is felt."}]],
     Takes.PORTION: ["10 from waist", "1 5/8 in before hem"],
@@ -85,6 +88,9 @@ BAD = {
     Takes.FULLNESS: ["front.waist", [], {"number": 2}, {"on": "wrist", "number": 0}],
     Takes.SPOTS: ["front.pocket", "pocket@up", []],
     Takes.SLITS: [{"a b": {"at": "c | d"}}, {"slit": {"length": 12}}, {"slit": "c | d"}, ["slit"]],
+    Takes.SHAPE: ["skirt", [], [[0]], [{"bend": [1, 2]}], [[0, "a bit"]], "skirt.png#front"],
+    Takes.POINTS: [9, [9], [[9]], [["a", "b"]]],
+    Takes.LENGTHS: [{}, {"waist": "a bit"}, ["waist"]],
     Takes.WHEN: ["way", {"way": []}],
     Takes.WAIVERS: [[{"rule": "a"}], "press-before-crossing"],
     Takes.STATION: ["a b"],
@@ -159,6 +165,7 @@ def _with(key: Key, value: object) -> list[dict[str, object]]:
 
 HOLDERS = {
     Section.FULLNESS: lambda thing: {"pleats": [thing]},
+    Section.SHAPE: lambda thing: {"shape": [[0, 0], thing, [9, 9]]},
     Section.SLIT: lambda thing: {"slits": {"slit": thing}},
 }
 """Things that stand within a piece."""

@@ -95,6 +95,7 @@ def key_tables() -> str:
         Section.NOTION: "Of a notion",
         Section.STATION: "Of a station",
         Section.FULLNESS: "Of darts or pleats",
+        Section.SHAPE: "Of a shape",
         Section.SLIT: "Of a slit",
         Section.OPERATION: "Of an operation",
         Section.WAIVER: "Of a rule that is waived",

@@ -5,7 +5,16 @@ from typing import Final
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import RuleSlug
-from seqplan.explain.audit import edges, fastenings, openings, parts, pieces, seams, temporary
+from seqplan.explain.audit import (
+    edges,
+    fastenings,
+    lengths,
+    openings,
+    parts,
+    pieces,
+    seams,
+    temporary,
+)
 from seqplan.explain.audit.audit import Audit, Found
 from seqplan.explain.audit.ledger import Ledger
 
@@ -27,6 +36,7 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     edges.raw_under_zip,
     seams.not_pressed,
     seams.no_seam_below_zip,
+    lengths.lengths_differ,
     seams.one_layer_boxed,
     parts.loose_part,
     seams.copies_not_mirrored,

@@ -194,6 +194,19 @@ _PIECES = _list_or(
     _written(_PIECE, "pieces", "integer"),
 )
 _MEASURE = _written(_LENGTH, "length", "number")
+_POINT: Data = {
+    "type": "array",
+    "items": _written(rf"-?{_LENGTH}", "coordinate", "number") | {"minimum": -1e6},
+    "minItems": 2,
+    "maxItems": 2,
+}
+_POINTS: Data = {
+    "type": "array",
+    "if": {"items": {"type": "array"}},
+    "then": {"items": _POINT, "minItems": 1},
+    "else": _POINT,
+}
+_CORNERS: Data = {"items": _object_or(section_reference(Section.SHAPE), _POINT), "minItems": 1}
 _RUN_OR_NAME = _list_or(_EDGE_OR_NAME, _EDGE_REF, uniqueItems=True)
 
 TABLES: Final[Mapping[str, Data]] = {
@@ -258,6 +271,13 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.FULLNESS: _one_or_more(_object_or(section_reference(Section.FULLNESS), _NAME_ALONE)),
     Takes.SPOTS: _one_or_more(_written(rf"{_NAME}{_SIDE}", "spot", "integer")),
     Takes.SLITS: _named(section_reference(Section.SLIT)),
+    Takes.SHAPE: {
+        "if": {"type": "array"},
+        "then": _CORNERS,
+        "else": _written(r"\S.*\.[sS][vV][gG]\s*#\s*\S+", "shape"),
+    },
+    Takes.POINTS: _POINTS,
+    Takes.LENGTHS: _named(_MEASURE) | {"minProperties": 1},
     Takes.WHEN: {"type": "object", "additionalProperties": _one_or_more(_TEXT)},
     Takes.WAIVERS: _one_or_more(section_reference(Section.WAIVER)),
 }
