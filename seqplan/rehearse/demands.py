@@ -33,6 +33,7 @@ DEMANDS: Final[tuple[Callable[[Work, Operation], Iterator[Trouble]], ...]] = (
     passage.slider_in_reach,
     passage.way_into_casing,
     passage.all_in_before_closing,
+    passage.room_for_the_roll,
     passage.can_be_turned,
 )
 """All demands, the plainest first."""

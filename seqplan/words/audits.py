@@ -101,7 +101,8 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "check-sewn-shut": "`{entry}` closes the last opening of {pieces}, which cannot be turned then",
     "check-sewn-shut-fix": (
-        "Leave a gap in it, such as `gap: 10`, turn through it, and close it: `{{close: {entry}}}`."
+        "Leave a gap in `{seam}`, where it shows least: `gap: 10`, turn through it, and close it:"
+        " `{{close: {seam}}}`."
     ),
     "check-nothing-to-turn": "at `{entry}`, nothing is sewn yet that could be turned",
     "check-nothing-to-turn-fix": ("Sew the seam first that is turned, or take `{entry}` out."),

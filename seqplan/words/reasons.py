@@ -110,6 +110,9 @@ SENTENCES: Final[dict[str, str]] = {
     "because-ready-before-topstitching": (
         "`{after}` goes through what `{before}` has finished, pressed or turned."
     ),
+    "because-edge-row-after-its-seams": (
+        "`{after}` runs on over the seam of `{before}`, which would cut the row in two."
+    ),
     "because-topstitch-before-crossing": (
         "A row of topstitching runs off under the seam that crosses it: `{before}` comes before"
         " `{after}`."

@@ -105,6 +105,14 @@ SENTENCES = {
         " runs round by itself, and cannot be drawn through to lie right side out."
     ),
     "rehearse-no-way-out": ("`{op}` cannot be done: `{blame}` has closed the last way out."),
+    "rehearse-rolled-in-a-ring": (
+        "`{op}` is sewn round what is rolled up between the layers, and since `{blame}` it runs"
+        " right round: no end is left through which the roll could be drawn out."
+    ),
+    "rehearse-no-way-out-of-roll": (
+        "`{op}` is sewn round what is rolled up between the layers, and since `{blame}` these have"
+        " no open end left through which it could be drawn out."
+    ),
     "rehearse-zip-shut": (
         "`{op}` has to come out through the zip of `{blame}`, and the zip is shut."
     ),

@@ -142,8 +142,23 @@ def sewn_shut(ledger: Ledger) -> Found:
             last = max((s.entry for s in shapes), key=lambda e: ledger.place[e.id])
             pieces = ", ".join(sorted({piece for shape in shapes for piece in shape.skins}))
             yield told(
-                "sewn-shut", last.path, severity=Severity.ERROR, entry=last.id, pieces=pieces
+                "sewn-shut",
+                last.path,
+                severity=Severity.ERROR,
+                entry=last.id,
+                pieces=pieces,
+                seam=_least_visible(ledger, shapes),
             )
+
+
+def _least_visible(ledger: Ledger, shapes: Iterable[Shape]) -> EntryId:
+    """The seam in which a gap shows least: in the lining before the outside, the last sewn."""
+
+    def rank(shape: Shape) -> tuple[int, int]:
+        layers = [ledger.c.garment.piece[piece].layer for piece in shape.skins]
+        return sum(layer is Layer.SHELL for layer in layers), -ledger.place[shape.entry.id]
+
+    return min(shapes, key=rank).entry.id
 
 
 def _shuts(ledger: Ledger, shape: Shape) -> bool:
