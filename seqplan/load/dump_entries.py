@@ -172,6 +172,7 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("because", Takes.TEXT): lambda e: write_text(e.because),
     ("without", Takes.TEXTS): lambda e: write_texts(e.without),
     ("unit", Takes.PIECES): lambda e: write_texts(e.unit),
+    ("keep clear", Takes.PIECES): lambda e: write_texts(e.keep_clear),
     ("title", Takes.TEXT): lambda e: write_text(e.title),
     ("note", Takes.NOTE): lambda e: write_text(e.note),
     ("say", Takes.TEXT): lambda e: write_text(e.say),

@@ -37,6 +37,7 @@ def read_entry(entry_id: EntryId, verb: Verb, found: Fields, scope: Scope) -> En
         foot=fields.text(found.get("foot"), sink),
         minutes=fields.number(found.get("minutes"), sink, keys_with(verb)["minutes"].bounds),
         unit=resolve.pieces(found.get("unit"), scope),
+        keep_clear=resolve.pieces(found.get("keep clear"), scope),
         after=_after(entry_id, found.get("after"), scope),
         because=fields.text(found.get("because"), sink),
         title=fields.text(found.get("title"), sink),

@@ -263,6 +263,8 @@ class Entry(NamedTuple):
         Overrides for the main operation: where, with which presser foot, how long.
     unit
         Overrides the part in hand: the pieces named.
+    keep_clear
+        The layers that are folded out of the way of the stitching.
     after
         What the author wants done before, entries or single operations.
     because
@@ -326,6 +328,7 @@ class Entry(NamedTuple):
     foot: str | None = None
     minutes: int | None = None
     unit: tuple[PieceId, ...] = ()
+    keep_clear: tuple[PieceId, ...] = ()
     after: tuple[OpId, ...] = ()
     because: str | None = None
     makes: tuple[str, ...] = ()

@@ -31,6 +31,20 @@ def way_into_casing(work: Work, op: Operation) -> Iterator[Trouble]:
         yield Trouble(op.id, "no-way-into-casing", blame=work.c.main(entry.into).id)
 
 
+def hole_of_a_cord(work: Work, op: Operation) -> Iterator[Trouble]:
+    """A hole for a cord goes through the outer layer of its casing only."""
+    if op.action is not Action.BUTTONHOLE:
+        return
+    at = {(place.piece, place.name) for place in work.c.entry(op).places}
+    for thread in work.c.acting(Action.THREAD):
+        casing = work.c.entry(thread).into
+        if casing is None or work.c.main(casing).id not in work.done:
+            continue
+        if at & {(ref.piece, ref.edge) for ref in work.c.garment.entry[casing].run}:
+            yield Trouble(op.id, "through-the-casing", blame=work.c.main(casing).id)
+            return
+
+
 def all_in_before_closing(work: Work, op: Operation) -> Iterator[Trouble]:
     """A gap is closed once nothing has to go through it any more."""
     entry = work.c.entry(op)

@@ -69,6 +69,11 @@ class Work:
         pieces = {piece for piece, _ in part.discs}
         return [id_ for id_ in self.gaps if self.c.shapes[id_].skins & pieces]
 
+    def shuts(self, op: Operation) -> frozenset[PieceId]:
+        """The pieces that an operation closes round: those of a seam, or of the seam with a gap."""
+        entry = self.c.entry(op)
+        return self.c.shapes[entry.closes or entry.into or entry.id].skins
+
     # -- what is done --------------------------------------------------------------------------
 
     def do(self, op: Operation) -> None:

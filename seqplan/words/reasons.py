@@ -70,6 +70,9 @@ SENTENCES: Final[dict[str, str]] = {
     "because-bag-before-its-seam": (
         "`{after}` goes round the pocket bag, so `{before}` comes first."
     ),
+    "because-bag-flat-under-the-foot": (
+        "`{before}` needs the pocket bag flat under the foot, before `{after}` closes the seam."
+    ),
     "because-pocket-while-flat": (
         "`{after}` lays a further layer under the piece; `{before}` goes through one layer only."
     ),
@@ -304,6 +307,9 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "because-trimmed-before-banded": (
         "`{after}` covers the end of the seam; `{before}` no longer gets there then."
+    ),
+    "because-hole-after-its-fold": (
+        "`{before}` shows how deep the casing will lie, and so where `{after}` goes."
     ),
     "because-cord-opening-before-casing": (
         "The cord leaves through one layer only: after `{after}`, `{before}` would go through both."

@@ -69,6 +69,13 @@ SENTENCES = {
     "rehearse-catches-more": (
         "`{op}` would go through a further layer that lies under it since `{blame}`."
     ),
+    "rehearse-wrong-side-shut-in": (
+        "`{op}` needs the wrong side of its layer, and that is shut in since `{blame}`."
+    ),
+    "rehearse-cannot-be-kept-clear": (
+        "`{op}` is to leave a layer out that lies under it, and since `{blame}` that is held all"
+        " round and cannot be folded away."
+    ),
     "rehearse-folded-already": (
         "`{op}` sews the strip while it lies single, and `{blame}` has folded it."
     ),
@@ -90,6 +97,10 @@ SENTENCES = {
     ),
     "rehearse-no-way-into-casing": (
         "`{op}` finds no way in: the casing of `{blame}` is a closed ring without a gap or a hole."
+    ),
+    "rehearse-through-the-casing": (
+        "`{op}` would go through both layers of the casing that `{blame}` has stitched, and shut"
+        " it."
     ),
     "rehearse-still-to-be-turned": (
         "`{missing}` needs the gap that `{op}` closes: the work has to come out through it."

@@ -27,10 +27,12 @@ def no_way_in(ledger: Ledger) -> Found:
         casing = c.garment.entry[entry.into]
         is_ring = all(stretch.is_ring for stretch in c.stretches.get(casing.id, ()))
         if is_ring and casing.gap is None and not _has_hole(ledger, casing):
+            kind = c.garment.notion[entry.notion].kind if entry.notion else ""
             yield told(
                 "no-way-in",
                 casing.path,
                 severity=Severity.ERROR,
+                fix="" if "elastic" in kind.casefold() else "check-no-way-in-for-cord-fix",
                 name=casing.id,
                 thread=entry.id,
             )
