@@ -630,6 +630,13 @@ KEYS: Final[tuple[Key, ...]] = (
     ),
     _ENTRY(name="on", takes=Takes.PIECES, verbs=(Verb.DO,), help="The pieces it is done on."),
     _ENTRY(name="at", takes=Takes.RUN, verbs=(Verb.DO,), help="The edges it is done at."),
+    _ENTRY(name="at", takes=Takes.RUN, verbs=(Verb.FIT,), help="The edges that are fitted."),
+    _ENTRY(
+        name="wet",
+        takes=Takes.YES_NO,
+        verbs=(Verb.DO, Verb.SEND_OUT),
+        help="It gets wet, and creases and marks come out.",
+    ),
     _ENTRY(name="makes", takes=Takes.NAMES, verbs=(Verb.DO,), help="What it makes, by name."),
     _ENTRY(
         name="uses", takes=Takes.NAMES, verbs=(Verb.DO,), help="What it needs that others make."

@@ -273,6 +273,8 @@ class Entry(NamedTuple):
         Named results of free-word operations.
     words
         The text of ``do:``.
+    is_wet
+        Whether it gets wet: folds, pressing and marks come out.
     title, note, say
         A heading, the designer's note, and the author's own sentence.
     path
@@ -334,6 +336,7 @@ class Entry(NamedTuple):
     makes: tuple[str, ...] = ()
     uses: tuple[str, ...] = ()
     words: str | None = None
+    is_wet: bool = False
     title: str | None = None
     note: str | None = None
     say: str | None = None

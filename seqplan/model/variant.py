@@ -33,7 +33,13 @@ _ONE_BY_ONE = frozenset(
 )
 
 # The keys under which an entry names its edges, pieces and notion where that is not its verb.
-_RUN_KEYS = {Verb.INSERT: "in", Verb.IN_SEAM_POCKET: "in", Verb.ATTACH: "at", Verb.DO: "at"}
+_RUN_KEYS = {
+    Verb.INSERT: "in",
+    Verb.IN_SEAM_POCKET: "in",
+    Verb.ATTACH: "at",
+    Verb.DO: "at",
+    Verb.FIT: "at",
+}
 _PIECE_KEYS = {Verb.WAIT: "on", Verb.DO: "on"}
 _NOTION_KEYS = {Verb.BIND: "with"}
 

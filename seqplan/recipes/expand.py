@@ -90,6 +90,8 @@ class _Expander:
         if entry.seam in {SeamKind.FINISHED_TOGETHER, SeamKind.BOUND, SeamKind.OWN}:
             return False
         edges = self._cloth.shapes[entry.id].reached(finish.reach)
+        if entry.verb is Verb.IN_SEAM_POCKET:
+            return not edges
         return not any(self._ravels(segment) for segment in edges)
 
     def _ravels(self, segment: Segment) -> bool:

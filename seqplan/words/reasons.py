@@ -7,6 +7,13 @@ SENTENCES: Final[dict[str, str]] = {
     "because-seam-before-its-tidying": (
         "`{after}` works on the seam that `{before}` sews, so the seam comes first."
     ),
+    "because-fitted-before-fixed": (
+        "What `{before}` fits, `{after}` fixes: it would have to come off again."
+    ),
+    "because-folded-after-wet": (
+        "In `{wet}` the folds and marks of `{fold}` come out: fold or mark after it, or do `{user}`"
+        " before."
+    ),
     "because-joined-before-sewn-across": (
         "`{after}` runs across the seam that `{before}` sews, so the pieces are joined first."
     ),

@@ -5,7 +5,7 @@ from typing import Final
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import RuleSlug
-from seqplan.explain.audit import edges, fastenings, openings, parts, pieces, seams, temporary
+from seqplan.explain.audit import edges, fastenings, looks, openings, parts, pieces, seams, temporary
 from seqplan.explain.audit.audit import Audit, Found
 from seqplan.explain.audit.ledger import Ledger
 
@@ -38,6 +38,8 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     temporary.basting_left,
     temporary.roll_left,
     temporary.trimmed_before_fitting,
+    looks.trimmed_before_looked_at,
+    looks.held_short_of_a_tube,
     fastenings.buttonhole_without_button,
     fastenings.button_without_buttonhole,
     fastenings.fewer_buttons_than_holes,
@@ -50,6 +52,7 @@ _ERRORS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     openings.no_way_in,
     openings.sewn_shut,
     openings.zip_not_opened,
+    looks.wadding_turned_out,
 )
 
 _HINTS: Final[tuple[Callable[[Ledger], Found], ...]] = (temporary.fold_left,)
