@@ -106,6 +106,11 @@ SENTENCES: Final[dict[str, str]] = {
     "check-trimmed-before-looked-at-own-fix": (
         "Sew `{entry}` as a plain seam, look it over, and then make it up by operations of its own."
     ),
+    "check-elastic-ends-loose": "nothing holds the ends of the elastic that `{entry}` draws in",
+    "check-elastic-ends-loose-fix": (
+        "Stitch across both ends of `{casing}` afterwards (`tack:`), or draw the elastic in before"
+        " the edges at its ends are sewn or bound."
+    ),
     "check-wadding-turned-out": (
         "`{entry}` catches `{piece}` between the right sides, and it lies outside once turned"
     ),

@@ -32,6 +32,7 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     seams.copies_not_mirrored,
     seams.left_sewn_to_right,
     openings.nothing_drawn_through,
+    openings.elastic_ends_loose,
     openings.gap_not_closed,
     openings.never_turned,
     openings.nothing_to_turn,

@@ -76,7 +76,7 @@ def held_short_of_a_tube(ledger: Ledger) -> Found:
         what = entry.notion or "".join(entry.pieces)
         for segment in c.shapes[entry.id].run:
             glue = c.finished.glue_at(segment)
-            if glue is None or glue.first.piece != glue.second.piece:
+            if glue is None or c.rings.disc(glue.first) != c.rings.disc(glue.second):
                 continue
             mate = glue.second if glue.first == segment else glue.first
             other = first.get((what, mate))

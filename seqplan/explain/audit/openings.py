@@ -46,6 +46,51 @@ def _has_hole(ledger: Ledger, casing: Entry) -> bool:
     return any(c.garment.entry[seam].gap is not None for seam in seams)
 
 
+def elastic_ends_loose(ledger: Ledger) -> Found:
+    """The ends of elastic in a channel that does not go round are held by something.
+
+    Stays quiet where the edges at both ends of the channel are sewn, bound or hemmed afterwards,
+    where a row or a tack follows across the channel, and where free words speak of the ends.
+    """
+    c = ledger.c
+    if ledger.tells("anchor", "ends", "secure", "fasten"):
+        return
+    for thread in c.acting(Action.THREAD):
+        entry = c.entry(thread)
+        is_elastic = any("elastic" in c.garment.notion[n].kind.casefold() for n in thread.notions)
+        if not is_elastic or entry.into is None:
+            continue
+        ends = [
+            c.rings.across(tip).neighbour.segment
+            for stretch in c.stretches.get(entry.into, ())
+            for tip in stretch.tips
+        ]
+        across = {op for s in thread.segments for op in c.on_segment[s]}
+        is_held = any(_holds_after(ledger, op, entry, _ACROSS) for op in across)
+        loose = [
+            segment
+            for segment in ends
+            if not any(
+                _holds_after(ledger, op, entry, _AT_ENDS) for op in c.on_segment.get(segment, ())
+            )
+        ]
+        if loose and not is_held:
+            yield told("elastic-ends-loose", entry.path, entry=entry.id, casing=entry.into)
+
+
+_ACROSS = (Action.TACK, Action.TOPSTITCH, Action.DO)
+"""What holds elastic across a channel."""
+
+_AT_ENDS = (*_ACROSS, Action.SEW, Action.SET_ON, Action.CLOSE_BAND, Action.HEM, Action.FINISH)
+"""What holds elastic at the end of a channel."""
+
+
+def _holds_after(
+    ledger: Ledger, op: Operation, thread: Entry, actions: tuple[Action, ...]
+) -> bool:
+    return op.action in actions and ledger.place[op.entry] > ledger.place[thread.id]
+
+
 def nothing_drawn_through(ledger: Ledger) -> Found:
     """Something is drawn through a channel that has a gap for it.
 

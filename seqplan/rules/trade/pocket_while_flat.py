@@ -32,7 +32,7 @@ from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc, either, names
 from seqplan.rules.tubes import Tubes
-from seqplan.surface.glued import Glue
+from seqplan.surface.glued import Glue, Surface
 from seqplan.words.say import say
 
 
@@ -45,7 +45,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
             for seam in lined:
                 yield arc(RULE, last, c.main(seam))
             for seams in tubes.closing(piece):
-                if set(seams) & set(lined):
+                if set(seams) & set(lined) or _opens_wide(c, op):
                     continue
                 if len(seams) == 1:
                     yield arc(RULE, last, c.main(seams[0]), key="because-before-it-is-a-tube")
@@ -65,6 +65,17 @@ def _carriers(c: Construction, op: Operation) -> frozenset[PieceId]:
     if op.action is Action.STITCH_ON and entry.notion is None:
         return frozenset(place.piece for place in entry.places)
     return frozenset()
+
+
+def _opens_wide(c: Construction, op: Operation) -> bool:
+    """Whether a slit begins at an opening that goes round several cut pieces, as a waist does."""
+    if c.entry(op).verb not in _PLACKETS:
+        return False
+    sewn = Surface(c.rings, (g for s in c.joins if s.entry.verb is Verb.SEW for g in s.glues))
+    loops = (loop for part in sewn.parts for loop in part.loops)
+    return any(
+        set(op.segments) & set(loop) and len(set(map(c.rings.disc, loop))) > 1 for loop in loops
+    )
 
 
 def _lined_by(c: Construction, piece: PieceId) -> list[EntryId]:
