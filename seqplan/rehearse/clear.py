@@ -26,9 +26,7 @@ def kept_clear(work: Work, op: Operation) -> Iterator[Trouble]:
     if not layer or op.part != MAIN:
         return
     glues = [g for g in work.surface.glues if {g.first.piece, g.second.piece} <= layer]
-    for part in Surface(work.c.rings, glues).parts:
-        if not any(piece in layer for piece, _ in part.discs):
-            continue
+    for part in Surface(work.c.rings, glues).parts_with(layer):
         held = {s: by for loop in part.loops for s in loop if (by := _holding(work, s, layer))}
         is_loose = any(not held.keys() & set(loop) for loop in part.loops)
         if held and not is_loose and not _has_free_corner(work, part.loops, held):

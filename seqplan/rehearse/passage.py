@@ -104,9 +104,8 @@ def room_for_the_roll(work: Work, op: Operation) -> Iterator[Trouble]:
             return
     shape = work.c.shapes[op.entry]
     layers = work.surface.with_seams(shape.glues)
-    for part in layers.parts:
-        holds_it = any(piece in shape.skins for piece, _ in part.discs)
-        if holds_it and not part.loops and not work.gaps_in(part):
+    for part in layers.parts_with(shape.skins):
+        if not part.loops and not work.gaps_in(part):
             last = [id_ for id_ in work.joined if work.c.shapes[id_].skins & shape.skins][-1]
             yield Trouble(op.id, "no-way-out-of-roll", blame=work.joined[last])
             return

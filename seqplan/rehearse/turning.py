@@ -7,7 +7,7 @@ cannot be turned, however big the gap.
 
 from collections.abc import Iterator
 
-from seqplan.base.ids import EntryId, NotionId, OpId
+from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer
@@ -24,7 +24,8 @@ def cannot_turn(work: Work, op: Operation) -> Iterator[Trouble]:
     pieces = op.pieces if _is_whole(work, op) else work.c.shapes[op.entry].skins
     if not pieces:
         return
-    surface = _surface(work, fresh)
+    inside = (id_ for id_ in work.joined if _lies_inside(work, id_))
+    surface = work.surface.without_seams(g for id_ in inside for g in work.c.shapes[id_].glues)
     for part in _with_several(surface, pieces):
         if part.genus and part.is_two_sided:
             guilty = _first_that_traps(work, fresh, pieces)
@@ -52,13 +53,9 @@ def _surface(work: Work, entries: list[EntryId]) -> Surface:
     return Surface(work.c.rings, glues)
 
 
-def _with_several(surface: Surface, pieces: frozenset[str]) -> list[Part]:
+def _with_several(surface: Surface, pieces: frozenset[PieceId]) -> list[Part]:
     """The parts that are sewn together of several cut copies, and have to do with these pieces."""
-    return [
-        part
-        for part in surface.parts
-        if len(part.discs) > 1 and any(piece in pieces for piece, _ in part.discs)
-    ]
+    return [part for part in surface.parts_with(pieces) if len(part.discs) > 1]
 
 
 def _is_in(work: Work, entry: EntryId, part: Part) -> bool:
@@ -66,7 +63,7 @@ def _is_in(work: Work, entry: EntryId, part: Part) -> bool:
     return bool(work.c.shapes[entry].skins & pieces)
 
 
-def _first_that_traps(work: Work, fresh: list[EntryId], pieces: frozenset[str]) -> OpId:
+def _first_that_traps(work: Work, fresh: list[EntryId], pieces: frozenset[PieceId]) -> OpId:
     """The seam with which the work could not be turned any more, in the order of sewing."""
     for count in range(1, len(fresh) + 1):
         parts = _with_several(_surface(work, fresh[:count]), pieces)

@@ -58,11 +58,9 @@ class Work:
         held = [op for op in found if op is not None]
         return min(held, key=self.done.__getitem__, default=None)
 
-    def parts_with(self, pieces: frozenset[PieceId]) -> list[Part]:
+    def parts_with(self, pieces: frozenset[PieceId]) -> tuple[Part, ...]:
         """The connected parts that these pieces lie in, as they are sewn now."""
-        return [
-            part for part in self.surface.parts if any(piece in pieces for piece, _ in part.discs)
-        ]
+        return self.surface.parts_with(pieces)
 
     def gaps_in(self, part: Part) -> list[EntryId]:
         """The seams of a part that have been left open somewhere."""

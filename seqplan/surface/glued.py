@@ -13,7 +13,7 @@
 All walks are linear in the number of edges.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Container, Iterable, Iterator
 from functools import cached_property
 from typing import NamedTuple
 
@@ -291,11 +291,14 @@ class Surface:
     @cached_property
     def parts(self) -> tuple[Part, ...]:
         """The connected parts, in the order of the pieces."""
+        return self.parts_with(self.rings.pieces)
+
+    def parts_with(self, pieces: Container[PieceId]) -> tuple[Part, ...]:
+        """The connected parts that some pieces lie in, in the order of the pieces."""
         seen: set[Disc] = set()
         found = []
-        for segment in self.rings.segments:
-            disc = self.rings.disc(segment)
-            if disc not in seen:
+        for disc in self.rings.discs:
+            if disc[0] in pieces and disc not in seen:
                 discs = self._connected(disc)
                 seen |= discs
                 found.append(self._measure(discs))

@@ -55,6 +55,11 @@ class Rings:
         """Every cut edge, in the order of the pieces."""
         return tuple(self._discs)
 
+    @property
+    def discs(self) -> Iterable[tuple[PieceId, int]]:
+        """Every cut copy that has edges, in the order of the pieces."""
+        return self._on
+
     def name(self, segment: Segment) -> str:
         """The name of the edge."""
         return self.pieces[segment.piece].edges[segment.place].name

@@ -115,8 +115,8 @@ SENTENCES: Final[dict[str, str]] = {
         "`{entry}` catches `{piece}` between the right sides, and it lies outside once turned"
     ),
     "check-wadding-turned-out-fix": (
-        "Lay it on the wrong side of one layer: `{{hold: ..., with: {piece}}}` along the same edges,"
-        " before `{entry}`."
+        "Lay it on the wrong side of one layer: `{{hold: ..., with: {piece}}}` along the same"
+        " edges, before `{entry}`."
     ),
     "check-held-short-of-a-tube": (
         "`{entry}` fastens the second end while the piece lies flat: closed by `{seam}`, it is"

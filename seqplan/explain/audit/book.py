@@ -5,7 +5,16 @@ from typing import Final
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import RuleSlug
-from seqplan.explain.audit import edges, fastenings, looks, openings, parts, pieces, seams, temporary
+from seqplan.explain.audit import (
+    edges,
+    fastenings,
+    looks,
+    openings,
+    parts,
+    pieces,
+    seams,
+    temporary,
+)
 from seqplan.explain.audit.audit import Audit, Found
 from seqplan.explain.audit.ledger import Ledger
 

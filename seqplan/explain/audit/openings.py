@@ -85,9 +85,7 @@ _AT_ENDS = (*_ACROSS, Action.SEW, Action.SET_ON, Action.CLOSE_BAND, Action.HEM, 
 """What holds elastic at the end of a channel."""
 
 
-def _holds_after(
-    ledger: Ledger, op: Operation, thread: Entry, actions: tuple[Action, ...]
-) -> bool:
+def _holds_after(ledger: Ledger, op: Operation, thread: Entry, actions: tuple[Action, ...]) -> bool:
     return op.action in actions and ledger.place[op.entry] > ledger.place[thread.id]
 
 

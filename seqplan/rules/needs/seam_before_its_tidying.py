@@ -12,8 +12,9 @@ Fires
 Stays quiet
 -----------
 The operation tidies an edge that no seam joins. An inward curve that is staystitched may be
-clipped before it is sewn, pocket bags pressed and understitched before their seam, and layers that are held or basted may be pressed as they lie. The parts
-of a seam of your own come as you list them.
+clipped before it is sewn, pocket bags pressed and understitched before their seam, and layers that
+are held or basted may be pressed as they lie. The parts of a seam of your own come as you list
+them.
 
 Sources
 -------

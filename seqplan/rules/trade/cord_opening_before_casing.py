@@ -7,8 +7,8 @@ both, and shut the channel.
 
 Fires
 -----
-`{buttonhole: front.waist}` before `waist`, the casing on that edge, through which a cord is drawn; where that edge is creased first to find the place, the crease and its
-opening before the hole.
+`{buttonhole: front.waist}` before `waist`, the casing on that edge, through which a cord is drawn;
+where that edge is creased first to find the place, the crease and its opening before the hole.
 
 Stays quiet
 -----------

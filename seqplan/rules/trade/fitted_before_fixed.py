@@ -6,8 +6,8 @@ Whatever is taken in or let out afterwards, the zip and the band have to come of
 
 Fires
 -----
-`{fit: all, at: [front.waist, back.waist]}` before `zip`, whose opening ends at the waist, and before
-`waistband`.
+`{fit: all, at: [front.waist, back.waist]}` before `zip`, whose opening ends at the waist, and
+before `waistband`.
 
 Stays quiet
 -----------

@@ -7,7 +7,8 @@ again.
 
 Fires
 -----
-Of `tape-fold`, `dye` (`wet: yes`) and `binding`: `dye` before `tape-fold`, or `binding` before `dye`.
+Of `tape-fold`, `dye` (`wet: yes`) and `binding`: `dye` before `tape-fold`, or `binding` before
+`dye`.
 
 Stays quiet
 -----------

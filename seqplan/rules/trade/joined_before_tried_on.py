@@ -10,8 +10,8 @@ Fires
 
 Stays quiet
 -----------
-The seam joins a piece that is not tried on, or is basted: then the basting comes before. Whether the waistband comes before or after the
-fitting is left to the author: both are published.
+The seam joins a piece that is not tried on, or is basted: then the basting comes before. Whether
+the waistband comes before or after the fitting is left to the author: both are published.
 
 Sources
 -------
