@@ -18,7 +18,8 @@ _TURNED = frozenset({SeamKind.ENCLOSED, SeamKind.FACED})
 def no_way_in(ledger: Ledger) -> Found:
     """A channel that goes all round has a gap, for what is drawn through it.
 
-    Stays quiet where a buttonhole in the channel, or a gap in a seam that runs into it, is the way.
+    Stays quiet where a buttonhole in the channel, or a gap in a seam that runs into it, is the way,
+    and of a casing that is sewn flat: its ends are open as long as the seam is.
     """
     c = ledger.c
     for entry in c.garment.entries:
@@ -26,7 +27,7 @@ def no_way_in(ledger: Ledger) -> Found:
             continue
         casing = c.garment.entry[entry.into]
         is_ring = all(stretch.is_ring for stretch in c.stretches.get(casing.id, ()))
-        if is_ring and casing.gap is None and not _has_hole(ledger, casing):
+        if is_ring and casing.gap is None and not casing.is_flat and not _has_hole(ledger, casing):
             kind = c.garment.notion[entry.notion].kind if entry.notion else ""
             yield told(
                 "no-way-in",
