@@ -37,6 +37,7 @@ def read_entry(entry_id: EntryId, verb: Verb, found: Fields, scope: Scope) -> En
         foot=fields.text(found.get("foot"), sink),
         minutes=fields.number(found.get("minutes"), sink, keys_with(verb)["minutes"].bounds),
         unit=resolve.pieces(found.get("unit"), scope),
+        keep_clear=resolve.pieces(found.get("keep clear"), scope),
         after=_after(entry_id, found.get("after"), scope),
         because=fields.text(found.get("because"), sink),
         title=fields.text(found.get("title"), sink),
@@ -86,6 +87,15 @@ def _check_slits(run: resolve.Run, node: Node, scope: Scope) -> None:
 
 def _on_pieces(entry: Entry, found: Fields, scope: Scope) -> Entry:
     return entry._replace(pieces=resolve.pieces(found.get(entry.verb.value), scope))
+
+
+def _send_out(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    is_wet = bool(fields.yes_no(found.get("wet"), scope.sink))
+    return _on_pieces(entry, found, scope)._replace(is_wet=is_wet)
+
+
+def _fit(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    return _on_pieces(entry, found, scope)._replace(run=resolve.run(found.get("at"), scope))
 
 
 def _fuse(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -323,6 +333,7 @@ def _do(entry: Entry, found: Fields, scope: Scope) -> Entry:
         words=fields.text(found.get("do"), sink),
         pieces=resolve.pieces(found.get("on"), scope),
         run=resolve.run(found.get("at"), scope),
+        is_wet=bool(fields.yes_no(found.get("wet"), sink)),
         makes=tuple(name for name, _ in makes),
         uses=tuple(name for name, _ in uses),
     )
@@ -357,8 +368,8 @@ _READERS: Final[Mapping[Verb, Reader]] = {
     Verb.OPEN: _open,
     Verb.CLOSE: _close,
     Verb.WAIT: _wait,
-    Verb.SEND_OUT: _on_pieces,
-    Verb.FIT: _on_pieces,
+    Verb.SEND_OUT: _send_out,
+    Verb.FIT: _fit,
     Verb.INSPECT: _on_pieces,
     Verb.DO: _do,
 }

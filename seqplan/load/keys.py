@@ -173,6 +173,18 @@ _PARTIAL = (
 )
 """Verbs that may mean a part of an edge only."""
 
+_STITCHING = (
+    *_JOIN,
+    *_FOLD,
+    Verb.INSERT,
+    Verb.ATTACH,
+    Verb.FINISH,
+    Verb.TOPSTITCH,
+    Verb.TACK,
+    Verb.BUTTONHOLE,
+)
+"""Verbs whose stitching can catch a layer that it should not."""
+
 _RING_OR_FLAT = ("in the round", "flat")
 SEAMS: Final = tuple(kind.value for kind in SeamKind if kind is not SeamKind.OWN)
 """The usual kinds of seam; the author's own are called otherwise."""
@@ -655,6 +667,13 @@ KEYS: Final[tuple[Key, ...]] = (
     ),
     _ENTRY(name="on", takes=Takes.PIECES, verbs=(Verb.DO,), help="The pieces it is done on."),
     _ENTRY(name="at", takes=Takes.RUN, verbs=(Verb.DO,), help="The edges it is done at."),
+    _ENTRY(name="at", takes=Takes.RUN, verbs=(Verb.FIT,), help="The edges that are fitted."),
+    _ENTRY(
+        name="wet",
+        takes=Takes.YES_NO,
+        verbs=(Verb.DO, Verb.SEND_OUT),
+        help="It gets wet, and creases and marks come out.",
+    ),
     _ENTRY(name="makes", takes=Takes.NAMES, verbs=(Verb.DO,), help="What it makes, by name."),
     _ENTRY(
         name="uses", takes=Takes.NAMES, verbs=(Verb.DO,), help="What it needs that others make."
@@ -667,12 +686,17 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(name="because", takes=Takes.TEXT, help="Your reason for `after`."),
     _ENTRY(name="without", takes=Takes.TEXTS, help="Parts of the recipe that are left out."),
     _ENTRY(name="unit", takes=Takes.PIECES, help="The part of the garment in hand."),
+    _ENTRY(
+        name="keep clear",
+        takes=Takes.PIECES,
+        verbs=_STITCHING,
+        help="Layers that are folded out of the way of the stitching.",
+    ),
     _ENTRY(name="title", takes=Takes.TEXT, help="A heading for the handout."),
     _ENTRY(name="note", takes=Takes.NOTE, help="Your note to the reader."),
     _ENTRY(name="say", takes=Takes.TEXT, help="Your own sentence instead of the usual one."),
     _ENTRY(name="when", takes=Takes.WHEN, help="The choice for which it is done."),
     _ENTRY(name="picture", takes=Takes.TEXT, help="A picture of your own for the step."),
-    *_planned(Section.OPERATION, "keep clear"),
 )
 
 Keys: TypeAlias = Mapping[str, Key]

@@ -267,6 +267,8 @@ class Entry(NamedTuple):
         Overrides for the main operation: where, with which presser foot, how long.
     unit
         Overrides the part in hand: the pieces named.
+    keep_clear
+        The layers that are folded out of the way of the stitching.
     after
         What the author wants done before, entries or single operations.
     because
@@ -275,6 +277,8 @@ class Entry(NamedTuple):
         Named results of free-word operations.
     words
         The text of ``do:``.
+    is_wet
+        Whether it gets wet: folds, pressing and marks come out.
     title, note, say
         A heading, the designer's note, and the author's own sentence.
     path
@@ -332,11 +336,13 @@ class Entry(NamedTuple):
     foot: str | None = None
     minutes: int | None = None
     unit: tuple[PieceId, ...] = ()
+    keep_clear: tuple[PieceId, ...] = ()
     after: tuple[OpId, ...] = ()
     because: str | None = None
     makes: tuple[str, ...] = ()
     uses: tuple[str, ...] = ()
     words: str | None = None
+    is_wet: bool = False
     title: str | None = None
     note: str | None = None
     say: str | None = None

@@ -33,7 +33,13 @@ _ONE_BY_ONE = frozenset(
 )
 
 # The keys under which an entry names its edges, pieces and notion where that is not its verb.
-_RUN_KEYS = {Verb.INSERT: "in", Verb.IN_SEAM_POCKET: "in", Verb.ATTACH: "at", Verb.DO: "at"}
+_RUN_KEYS = {
+    Verb.INSERT: "in",
+    Verb.IN_SEAM_POCKET: "in",
+    Verb.ATTACH: "at",
+    Verb.DO: "at",
+    Verb.FIT: "at",
+}
 _PIECE_KEYS = {Verb.WAIT: "on", Verb.DO: "on"}
 _NOTION_KEYS = {Verb.BIND: "with"}
 
@@ -204,6 +210,7 @@ def _without(entry: Entry, gone: _Gone) -> Entry:
         because=entry.because if after or not entry.after else None,
         open=None if entry.open in gone.entries else entry.open,
         unit=tuple(piece for piece in entry.unit if piece not in gone.pieces),
+        keep_clear=tuple(piece for piece in entry.keep_clear if piece not in gone.pieces),
     )
     left = tuple(piece for piece in entry.pieces if piece not in gone.pieces)
     if left and (entry.verb in _ONE_BY_ONE or entry.pieces == gone.all_pieces):

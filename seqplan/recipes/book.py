@@ -323,7 +323,7 @@ def _with_fly_pieces(recipe: Recipe, entry: Entry) -> Recipe:
     return tuple(item._replace(piece=pieces.get(item.part)) for item in recipe)
 
 
-CAUGHT_KINDS = ("label", "lace", "piping", "ribbon", "tape", "loop", "trimming")
+CAUGHT_KINDS = ("elastic", "label", "lace", "piping", "ribbon", "tape", "loop", "trimming")
 """Kinds of notion that are sewn onto cloth early, and not fastened on at the end."""
 
 _MADE_UP: dict[Verb, Callable[[Entry, Garment], Recipe]] = {

@@ -84,10 +84,10 @@ class _Expander:
             ingredient
             for ingredient in recipe
             if ingredient.part not in entry.without
-            and not (ingredient.part == "finish" and self._needs_no_finish(entry))
+            and not (ingredient.part == "finish" and self._needs_no_finish(entry, ingredient))
         )
 
-    def _needs_no_finish(self, entry: Entry) -> bool:
+    def _needs_no_finish(self, entry: Entry, finish: Ingredient) -> bool:
         """Whether a seam pressed open, or a hem turned once, goes without its own edge finish.
 
         So it is where the edges are finished by an entry of their own, where they lie hidden under
@@ -96,7 +96,10 @@ class _Expander:
         """
         if entry.seam in {SeamKind.FINISHED_TOGETHER, SeamKind.BOUND, SeamKind.OWN}:
             return False
-        return all(not self._ravels(segment) for segment in self._cloth.shapes[entry.id].run)
+        edges = self._cloth.shapes[entry.id].reached(finish.reach)
+        if entry.verb is Verb.IN_SEAM_POCKET:
+            return not edges
+        return not any(self._ravels(segment) for segment in edges)
 
     def _ravels(self, segment: Segment) -> bool:
         piece = self._garment.piece[segment.piece]

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterator
 from typing import Final
 
 from seqplan.model.operation import Operation
-from seqplan.rehearse import cloth, passage, reach, runs, stitching
+from seqplan.rehearse import clear, cloth, passage, reach, runs, stitching
 from seqplan.rehearse.trouble import Trouble
 from seqplan.rehearse.work import Work
 
@@ -24,6 +24,8 @@ DEMANDS: Final[tuple[Callable[[Work, Operation], Iterator[Trouble]], ...]] = (
     reach.lying_as_they_will,
     reach.nothing_else_under_the_needle,
     reach.not_under_a_fly,
+    reach.wrong_side_in_reach,
+    clear.kept_clear,
     runs.continuous,
     runs.single,
     runs.before_the_band_closes,
@@ -32,7 +34,9 @@ DEMANDS: Final[tuple[Callable[[Work, Operation], Iterator[Trouble]], ...]] = (
     passage.what_it_is_fastened_to,
     passage.slider_in_reach,
     passage.way_into_casing,
+    passage.hole_of_a_cord,
     passage.all_in_before_closing,
+    passage.room_for_the_roll,
     passage.can_be_turned,
 )
 """All demands, the plainest first."""

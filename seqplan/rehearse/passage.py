@@ -1,13 +1,17 @@
 """Ways in and out: casings, gaps, sliders of zips, and what is fastened to them."""
 
 from collections.abc import Iterator
+from typing import Final
 
-from seqplan.model.entry import Verb
+from seqplan.model.entry import SeamMethod, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.recipe import MAIN
 from seqplan.rehearse.trouble import Trouble
 from seqplan.rehearse.turning import cannot_turn, closed_round
 from seqplan.rehearse.work import Work
+
+_ROLLED: Final = frozenset({SeamMethod.ROLL, SeamMethod.WRAP})
+"""Seams that are sewn round the body, which lies rolled up between the layers."""
 
 
 def way_into_casing(work: Work, op: Operation) -> Iterator[Trouble]:
@@ -25,6 +29,20 @@ def way_into_casing(work: Work, op: Operation) -> Iterator[Trouble]:
     is_open |= any(hole.id in work.done and hole.pieces & pieces for hole in holes)
     if is_ring and not is_open:
         yield Trouble(op.id, "no-way-into-casing", blame=work.c.main(entry.into).id)
+
+
+def hole_of_a_cord(work: Work, op: Operation) -> Iterator[Trouble]:
+    """A hole for a cord goes through the outer layer of its casing only."""
+    if op.action is not Action.BUTTONHOLE:
+        return
+    at = {(place.piece, place.name) for place in work.c.entry(op).places}
+    for thread in work.c.acting(Action.THREAD):
+        casing = work.c.entry(thread).into
+        if casing is None or work.c.main(casing).id not in work.done:
+            continue
+        if at & {(ref.piece, ref.edge) for ref in work.c.garment.entry[casing].run}:
+            yield Trouble(op.id, "through-the-casing", blame=work.c.main(casing).id)
+            return
 
 
 def all_in_before_closing(work: Work, op: Operation) -> Iterator[Trouble]:
@@ -68,6 +86,28 @@ def what_it_is_fastened_to(work: Work, op: Operation) -> Iterator[Trouble]:
         is_it = other.part == MAIN and (name in other.notions or other.entry == name)
         if is_it and other != op and other.id not in work.done:
             yield Trouble(op.id, "nothing-to-fasten-to", missing=other.id)
+            return
+
+
+def room_for_the_roll(work: Work, op: Operation) -> Iterator[Trouble]:
+    """What is rolled up inside a seam is drawn out again through an end that is still open.
+
+    A seam that runs right round has no end.
+    """
+    entry = work.c.entry(op)
+    if op.part != MAIN or op.action is not Action.SEW or entry.how not in _ROLLED:
+        return
+    for stretch in work.c.stretches_on(work.surface, op.entry):
+        closed = [id_ for id_ in work.joined if id_ in stretch.junctions]
+        if stretch.is_ring and closed and entry.gap is None:
+            yield Trouble(op.id, "rolled-in-a-ring", blame=work.joined[closed[-1]])
+            return
+    shape = work.c.shapes[op.entry]
+    layers = work.surface.with_seams(shape.glues)
+    for part in layers.parts_with(shape.skins):
+        if not part.loops and not work.gaps_in(part):
+            last = [id_ for id_ in work.joined if work.c.shapes[id_].skins & shape.skins][-1]
+            yield Trouble(op.id, "no-way-out-of-roll", blame=work.joined[last])
             return
 
 

@@ -19,6 +19,11 @@ _MAKING: Final = frozenset(
 )
 """What makes a part up, for which both its layers must be free."""
 
+_PRONGED: Final = ("magnetic", "prong")
+"""Kinds of fastenings that are bent over on the wrong side of their layer."""
+
+_SHUTTING: Final = frozenset({Action.SEW, Action.CLOSE_GAP})
+
 
 def not_inside(work: Work, op: Operation) -> Iterator[Trouble]:
     """Allowances that have been turned to the inside are out of reach."""
@@ -93,6 +98,20 @@ def nothing_else_under_the_needle(work: Work, op: Operation) -> Iterator[Trouble
         is_more = partners & op.pieces and partners - op.pieces and op.pieces < hold.pieces
         if hold.id in work.done and is_more and not set(op.segments) & set(hold.segments):
             yield Trouble(op.id, "catches-more", blame=hold.id)
+
+
+def wrong_side_in_reach(work: Work, op: Operation) -> Iterator[Trouble]:
+    """What has prongs is set while the wrong side of its layer can be got at."""
+    kinds = (work.c.garment.notion[notion].kind.casefold() for notion in op.notions)
+    if op.action is not Action.ATTACH or not any(word in k for k in kinds for word in _PRONGED):
+        return
+    for part in work.parts_with(op.pieces):
+        if not part.loops and not work.gaps_in(part):
+            pieces = {piece for piece, _ in part.discs}
+            last = [o for o in work.done if work.c.op[o].action in _SHUTTING]
+            shut = [o for o in last if work.shuts(work.c.op[o]) & pieces]
+            yield Trouble(op.id, "wrong-side-shut-in", blame=shut[-1])
+            return
 
 
 def not_under_a_fly(work: Work, op: Operation) -> Iterator[Trouble]:

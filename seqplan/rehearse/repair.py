@@ -94,6 +94,10 @@ def _moves(
     if trouble.blame is not None:
         yield (trouble.blame,), trouble.op, False
         yield (trouble.op,), trouble.blame, True
+    if trouble.why == "rolled-in-a-ring" and trouble.blame is not None:
+        for op in c.operations:
+            if c.entry(op).how is c.entry(c.op[trouble.op]).how:
+                yield _with_its_like(c, trouble.blame), op.id, False
     if trouble.why == "trapped":
         # Which seam is one too many is a matter of choice: any may wait, with its like.
         for id_ in stuck.order[: stuck.reached]:

@@ -4,7 +4,7 @@ A seam that is to be trimmed must be sewn; an edge that is to be pleated must no
 another.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Final
 
 from seqplan.base.ids import OpId
@@ -132,13 +132,25 @@ def not_spoilt(work: Work, op: Operation) -> Iterator[Trouble]:
     if work.c.entry(op).verb is Verb.PRESS:
         return
     whole = _TOO_LATE_ON_PIECES.get(op.action, frozenset())
-    wanted = op.segments if op.action is not Action.TURN_UP else _without_parts(work, op)
+    wanted: Iterable[Segment] = op.segments
+    if op.action is Action.TURN_UP:
+        wanted = _without_parts(work, op)
+    elif op.action is Action.PLEAT:
+        wanted = _single(work, op)
     places: list[tuple[Place, frozenset[Action]]] = [(s, edges) for s in wanted if edges]
     places += [(piece, whole) for piece in sorted(op.pieces) if whole]
     found = (work.mark(place, actions) for place, actions in places)
     first = next((o for o in found if o is not None and _spoils(work, o, op)), None)
     if first is not None:
         yield Trouble(op.id, too_late(work, first), blame=first)
+
+
+def _single(work: Work, op: Operation) -> Iterator[Segment]:
+    """The edges but for those that are sewn to one another, which are folded as one."""
+    for segment in op.segments:
+        glue = work.surface.glue_at(segment)
+        if glue is None or not {glue.first, glue.second} <= set(op.segments):
+            yield segment
 
 
 def _without_parts(work: Work, op: Operation) -> Iterator[Segment]:

@@ -30,7 +30,8 @@ def cannot_turn(work: Work, op: Operation) -> Iterator[Trouble]:
         if first is not None:
             yield Trouble(op.id, "nothing-there", missing=work.c.main(first).id)
         return
-    surface = _surface(work, fresh)
+    inside = (id_ for id_ in work.joined if _lies_inside(work, id_))
+    surface = work.surface.without_seams(g for id_ in inside for g in work.c.shapes[id_].glues)
     for part in _with_several(surface, pieces):
         if part.genus and part.is_two_sided:
             guilty = _first_that_traps(work, fresh, pieces)

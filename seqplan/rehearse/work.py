@@ -60,14 +60,19 @@ class Work:
         held = [op for op in found if op is not None]
         return min(held, key=self.done.__getitem__, default=None)
 
-    def parts_with(self, pieces: frozenset[PieceId]) -> list[Part]:
+    def parts_with(self, pieces: frozenset[PieceId]) -> tuple[Part, ...]:
         """The connected parts that these pieces lie in, as they are sewn now."""
-        return list(self.surface.parts_with(pieces))
+        return self.surface.parts_with(pieces)
 
     def gaps_in(self, part: Part) -> list[EntryId]:
         """The seams of a part that have been left open somewhere."""
         pieces = {piece for piece, _ in part.discs}
         return [id_ for id_ in self.gaps if self.c.shapes[id_].skins & pieces]
+
+    def shuts(self, op: Operation) -> frozenset[PieceId]:
+        """The pieces that an operation closes round: those of a seam, or of the seam with a gap."""
+        entry = self.c.entry(op)
+        return self.c.shapes[entry.closes or entry.into or entry.id].skins
 
     # -- what is done --------------------------------------------------------------------------
 

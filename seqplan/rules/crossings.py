@@ -54,29 +54,35 @@ def turned_by_hand(c: Construction, seam: EntryId) -> tuple[Operation, ...]:
 
 
 def tidied_before_crossed(
-    rule: Rule, c: Construction, action: Action, *, but: Container[EntryId] = ()
+    rule: Rule,
+    c: Construction,
+    action: Action,
+    *,
+    but: Container[EntryId] = (),
+    later: Container[tuple[EntryId, EntryId]] = (),
 ) -> Iterator[Reason]:
     """Ask that a seam is pressed, or finished, before another entry crosses it.
 
     Where one entry has to be sewn across the other, that is an arc, and says all there is to say
     about the two. Where either may come first, it is an either-or: the second waits until the
-    first is tidied. Seams in ``but`` may be tidied later.
+    first is tidied. Seams in ``but`` may be tidied later, and the first of each pair in ``later``
+    after the second.
     """
 
-    def tidy(seam: EntryId) -> tuple[Operation, ...]:
-        return () if seam in but else tidying(c, seam, action)
+    def tidy(seam: EntryId, other: EntryId) -> tuple[Operation, ...]:
+        return () if seam in but or (seam, other) in later else tidying(c, seam, action)
 
     yield from _before_boxing(rule, c, action)
     demands = c.meetings.demands
     for crossing in c.meetings.crossings:
         over, under = crossing.over, crossing.under
-        tidy_under = tidy(under)
+        tidy_under = tidy(under, over)
         if crossing.runs_across and under in demands[over].always:
             yield from (arc(rule, op, c.opening(over)) for op in tidy_under)
             continue
         if under in demands and over in demands[under].always:
             continue
-        tidy_over = tidy(over)
+        tidy_over = tidy(over, under)
         if tidy_over or tidy_under:
             bundles = (
                 _first_then(c, over, tidy_over, under),

@@ -7,6 +7,8 @@ alone, their cost grows with the parts of a garment and not with the whole of it
 from collections.abc import Iterable
 
 from seqplan.base.ids import PieceId
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Operation
 from seqplan.recipes.construction import Construction
 from seqplan.surface.glued import Glue
 from seqplan.surface.ring import Rings
@@ -35,6 +37,16 @@ def hanging_together(joined: Iterable[frozenset[PieceId]]) -> dict[PieceId, froz
 def pieces_of(glues: Iterable[Glue]) -> frozenset[PieceId]:
     """The pieces that seams join."""
     return frozenset(s.piece for glue in glues for s in (glue.first, glue.second))
+
+
+def pleats_both_layers(c: Construction, fold: Operation, seam: Operation) -> bool:
+    """Whether pleats are laid in both sides of a seam, which may be sewn and turned by then."""
+    if c.entry(fold).verb is not Verb.PLEAT:
+        return False
+    edges = set(fold.segments)
+    sides = [{g.first, g.second} for g in c.shapes[seam.entry].glues]
+    touched = [side for side in sides if side & edges]
+    return bool(touched) and all(side <= edges for side in touched)
 
 
 def rings_of(c: Construction, pieces: frozenset[PieceId]) -> Rings:

@@ -89,8 +89,16 @@ def _closing(c: Construction, piece: PieceId) -> Iterator[tuple[EntryId, ...]]:
         # which of the two is which, edges do not tell.
         yield tuple(sorted(alone))
     for one, other in combinations(sorted(ours.keys() - set(alone)), 2):
-        if ways.added_by((*seams[one], *seams[other])) > 0:
+        if ways.added_by((*seams[one], *seams[other])) > 0 and _is_hollow(c, ways, one, other):
             yield one, other
+
+
+def _is_hollow(c: Construction, ways: WaysRound, one: EntryId, other: EntryId) -> bool:
+    """Whether two seams close a tube with all that they sew, and not just go round a point.
+
+    A collar goes round the end of the shoulder seam, and lies flat with it.
+    """
+    return ways.added_by(c.body([c.shapes[one], c.shapes[other]]).glues) > 0
 
 
 def _lies_flat(

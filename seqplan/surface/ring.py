@@ -55,6 +55,11 @@ class Rings:
         """Every cut edge, in the order of the pieces."""
         return tuple(self._discs)
 
+    @property
+    def discs(self) -> Iterable[tuple[PieceId, int]]:
+        """Every cut copy that has edges, in the order of the pieces."""
+        return self._on
+
     def name(self, segment: Segment) -> str:
         """The name of the edge."""
         return self.pieces[segment.piece].edges[segment.place].name
@@ -62,11 +67,6 @@ class Rings:
     def disc(self, segment: Segment) -> tuple[PieceId, int]:
         """The cut copy of cloth that the edge belongs to; both halves of a fold are one."""
         return self._discs[segment]
-
-    @property
-    def discs(self) -> Iterable[tuple[PieceId, int]]:
-        """Every cut copy of cloth that has edges, in the order of the pieces."""
-        return self._on
 
     def on(self, disc: tuple[PieceId, int]) -> Sequence[Segment]:
         """The cut edges round one cut copy of cloth."""

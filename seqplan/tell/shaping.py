@@ -79,7 +79,8 @@ def topstitched_side(s: Scene) -> str:
 
 def fit(s: Scene) -> Told:
     """Trying on."""
-    return Told((say("step-fit", pieces=s.pieces),))
+    at = (say("step-fit-at", edges=s.edges),) if s.entry.run else ()
+    return Told((say("step-fit", pieces=s.pieces), *at))
 
 
 def inspect(s: Scene) -> Told:

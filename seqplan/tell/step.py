@@ -13,7 +13,7 @@ from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, tidying
-from seqplan.tell.names import as_sentence, capital, readable
+from seqplan.tell.names import as_sentence, capital, name_pieces, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
 from seqplan.words.say import say
@@ -90,7 +90,7 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
         told = Told((as_sentence(own),))
     else:
         told = teller_of(scene.entry.verb, op.action)(scene)
-        told = Told((*told.texts, *_place(scene, foot)), told.check)
+        told = Told((*_kept_clear(scene), *told.texts, *_place(scene, foot)), told.check)
     return Sentence(
         operation=op.id,
         station=op.setup.station,
@@ -98,6 +98,14 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
         texts=told.texts,
         check=told.check,
     )
+
+
+def _kept_clear(scene: Scene) -> tuple[str, ...]:
+    """What is folded away first, so that the needle does not catch it."""
+    layers = scene.entry.keep_clear if scene.op.part == MAIN else ()
+    if not layers:
+        return ()
+    return (say("step-keep-clear", pieces=name_pieces(scene.garment, layers)),)
 
 
 def heading(c: Construction, step: Step, *, is_continued: bool = False) -> str:

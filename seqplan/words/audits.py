@@ -118,9 +118,37 @@ SENTENCES: Final[dict[str, str]] = {
     "check-never-turned-fix": (
         "Turn it right side out when all of it is joined: `{{turn: [{pieces}]}}`."
     ),
+    "check-trimmed-before-looked-at": (
+        "`{look}` comes when `{op}` is done, and what is wrong by then cannot be sewn anew"
+    ),
+    "check-trimmed-before-looked-at-fix": "Move `{look}` above `{entry}`.",
+    "check-trimmed-before-looked-at-own-fix": (
+        "Sew `{entry}` as a plain seam, look it over, and then make it up by operations of its own."
+    ),
+    "check-elastic-ends-loose": "nothing holds the ends of the elastic that `{entry}` draws in",
+    "check-elastic-ends-loose-fix": (
+        "Stitch across both ends of `{casing}` afterwards (`tack:`), or draw the elastic in before"
+        " the edges at its ends are sewn or bound."
+    ),
+    "check-wadding-turned-out": (
+        "`{entry}` catches `{piece}` between the right sides, and it lies outside once turned"
+    ),
+    "check-wadding-turned-out-fix": (
+        "Lay it on the wrong side of one layer: `{{hold: ..., with: {piece}}}` along the same"
+        " edges, before `{entry}`."
+    ),
+    "check-held-short-of-a-tube": (
+        "`{entry}` fastens the second end while the piece lies flat: closed by `{seam}`, it is"
+        " drawn in"
+    ),
+    "check-held-short-of-a-tube-fix": (
+        "Fold the allowance first as it will lie in `{seam}`, shape the piece to a tube, and then"
+        " fasten the second end: two operations, with a `fold:` of that edge in between."
+    ),
     "check-sewn-shut": "`{entry}` closes the last opening of {pieces}, which cannot be turned then",
     "check-sewn-shut-fix": (
-        "Leave a gap in it, such as `gap: 10`, turn through it, and close it: `{{close: {entry}}}`."
+        "Leave a gap in `{seam}`, where it shows least: `gap: 10`, turn through it, and close it:"
+        " `{{close: {seam}}}`."
     ),
     "check-nothing-to-turn": "at `{entry}`, nothing is sewn yet that could be turned",
     "check-nothing-to-turn-fix": ("Sew the seam first that is turned, or take `{entry}` out."),

@@ -50,6 +50,10 @@ SENTENCES: Final[dict[str, str]] = {
     "check-open-part-fix": "Say in another operation what becomes of the rest of it.",
     "check-no-way-in": "nothing can be drawn through `{name}`: it is sewn shut all round",
     "check-no-way-in-fix": "Leave a `gap:` in `{name}` for `{thread}`.",
+    "check-no-way-in-for-cord-fix": (
+        "Leave a `gap:` in a seam that `{name}` crosses, or work a buttonhole before it, where"
+        " `{thread}` comes out."
+    ),
     "check-unknown-rule": "no rule is called `{rule}`",
     "check-unknown-rule-near": "Did you mean {names}?",
     "check-unknown-rule-fix": "`seqplan rules` lists them all.",

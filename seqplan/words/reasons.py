@@ -7,6 +7,13 @@ SENTENCES: Final[dict[str, str]] = {
     "because-seam-before-its-tidying": (
         "`{after}` works on the seam that `{before}` sews, so the seam comes first."
     ),
+    "because-fitted-before-fixed": (
+        "What `{before}` fits, `{after}` fixes: it would have to come off again."
+    ),
+    "because-folded-after-wet": (
+        "In `{wet}` the folds and marks of `{fold}` come out: fold or mark after it, or do `{user}`"
+        " before."
+    ),
     "because-joined-before-sewn-across": (
         "`{after}` runs across the seam that `{before}` sews, so the pieces are joined first."
     ),
@@ -78,6 +85,9 @@ SENTENCES: Final[dict[str, str]] = {
     "because-bag-before-its-seam": (
         "`{after}` goes round the pocket bag, so `{before}` comes first."
     ),
+    "because-bag-flat-under-the-foot": (
+        "`{before}` needs the pocket bag flat under the foot, before `{after}` closes the seam."
+    ),
     "because-pocket-while-flat": (
         "`{after}` lays a further layer under the piece; `{before}` goes through one layer only."
     ),
@@ -117,6 +127,9 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "because-ready-before-topstitching": (
         "`{after}` goes through what `{before}` has finished, pressed or turned."
+    ),
+    "because-edge-row-after-its-seams": (
+        "`{after}` runs on over the seam of `{before}`, which would cut the row in two."
     ),
     "because-topstitch-before-crossing": (
         "A row of topstitching runs off under the seam that crosses it: `{before}` comes before"
@@ -309,6 +322,9 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "because-trimmed-before-banded": (
         "`{after}` covers the end of the seam; `{before}` no longer gets there then."
+    ),
+    "because-hole-after-its-fold": (
+        "`{before}` shows how deep the casing will lie, and so where `{after}` goes."
     ),
     "because-cord-opening-before-casing": (
         "The cord leaves through one layer only: after `{after}`, `{before}` would go through both."

@@ -69,6 +69,13 @@ SENTENCES = {
     "rehearse-catches-more": (
         "`{op}` would go through a further layer that lies under it since `{blame}`."
     ),
+    "rehearse-wrong-side-shut-in": (
+        "`{op}` needs the wrong side of its layer, and that is shut in since `{blame}`."
+    ),
+    "rehearse-cannot-be-kept-clear": (
+        "`{op}` is to leave a layer out that lies under it, and since `{blame}` that is held all"
+        " round and cannot be folded away."
+    ),
     "rehearse-folded-already": (
         "`{op}` sews the strip while it lies single, and `{blame}` has folded it."
     ),
@@ -91,6 +98,10 @@ SENTENCES = {
     "rehearse-no-way-into-casing": (
         "`{op}` finds no way in: the casing of `{blame}` is a closed ring without a gap or a hole."
     ),
+    "rehearse-through-the-casing": (
+        "`{op}` would go through both layers of the casing that `{blame}` has stitched, and shut"
+        " it."
+    ),
     "rehearse-still-to-be-turned": (
         "`{missing}` needs the gap that `{op}` closes: the work has to come out through it."
     ),
@@ -105,6 +116,14 @@ SENTENCES = {
         " runs round by itself, and cannot be drawn through to lie right side out."
     ),
     "rehearse-no-way-out": ("`{op}` cannot be done: `{blame}` has closed the last way out."),
+    "rehearse-rolled-in-a-ring": (
+        "`{op}` is sewn round what is rolled up between the layers, and since `{blame}` it runs"
+        " right round: no end is left through which the roll could be drawn out."
+    ),
+    "rehearse-no-way-out-of-roll": (
+        "`{op}` is sewn round what is rolled up between the layers, and since `{blame}` these have"
+        " no open end left through which it could be drawn out."
+    ),
     "rehearse-zip-shut": (
         "`{op}` has to come out through the zip of `{blame}`, and the zip is shut."
     ),

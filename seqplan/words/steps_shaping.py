@@ -143,6 +143,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Turn {pieces} right side out, push the corners and curves out with something blunt, and"
         " roll the seams to the edge."
     ),
+    "step-fit-at": "Mind {edges} above all: once the next steps have fixed it, it stays so.",
     "step-fit": (
         "Have {pieces} tried on by the person who will wear it, pins away from the skin, and look"
         " whether it closes, hangs straight and allows sitting and lifting the arms; change it now"

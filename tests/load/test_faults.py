@@ -369,7 +369,6 @@ LOST: tuple[tuple[str, str], ...] = (
 WARNINGS: tuple[tuple[str, str], ...] = (
     ("not-looked-at-yet", file_with(top="¶terms: {ease: room}")),
     ("not-looked-at-yet", file_with(piece="flap: {¶zone: chest}")),
-    ("not-looked-at-yet", file_with(operation="x: {press: front.hem, ¶keep clear: lining}")),
     ("options-alike", file_with(top="choices: {¶view: [plain, lined]}")),
     (
         "options-alike",

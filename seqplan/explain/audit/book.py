@@ -9,6 +9,7 @@ from seqplan.explain.audit import (
     edges,
     fastenings,
     lengths,
+    looks,
     openings,
     parts,
     pieces,
@@ -44,12 +45,15 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     openings.nothing_drawn_through,
     openings.pocket_without_mouth,
     openings.channel_too_narrow,
+    openings.elastic_ends_loose,
     openings.gap_not_closed,
     openings.never_turned,
     openings.nothing_to_turn,
     temporary.basting_left,
     temporary.roll_left,
     temporary.trimmed_before_fitting,
+    looks.trimmed_before_looked_at,
+    looks.held_short_of_a_tube,
     fastenings.buttonhole_without_button,
     fastenings.button_without_buttonhole,
     fastenings.fewer_buttons_than_holes,
@@ -62,6 +66,7 @@ _ERRORS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     openings.no_way_in,
     openings.sewn_shut,
     openings.zip_not_opened,
+    looks.wadding_turned_out,
 )
 
 _HINTS: Final[tuple[Callable[[Ledger], Found], ...]] = (temporary.fold_left,)

@@ -22,7 +22,8 @@ _TURNED = frozenset({SeamKind.ENCLOSED, SeamKind.FACED})
 def no_way_in(ledger: Ledger) -> Found:
     """A channel that goes all round has a gap, for what is drawn through it.
 
-    Stays quiet where a buttonhole in the channel, or a gap in a seam that runs into it, is the way.
+    Stays quiet where a buttonhole in the channel, or a gap in a seam that runs into it, is the way,
+    and of a casing that is sewn flat: its ends are open as long as the seam is.
     """
     c = ledger.c
     for entry in c.garment.entries:
@@ -30,11 +31,13 @@ def no_way_in(ledger: Ledger) -> Found:
             continue
         casing = c.garment.entry[entry.into]
         is_ring = all(stretch.is_ring for stretch in c.stretches.get(casing.id, ()))
-        if is_ring and casing.gap is None and not _has_hole(ledger, casing):
+        if is_ring and casing.gap is None and not casing.is_flat and not _has_hole(ledger, casing):
+            kind = c.garment.notion[entry.notion].kind if entry.notion else ""
             yield told(
                 "no-way-in",
                 casing.path,
                 severity=Severity.ERROR,
+                fix="" if "elastic" in kind.casefold() else "check-no-way-in-for-cord-fix",
                 name=casing.id,
                 thread=entry.id,
             )
@@ -46,6 +49,49 @@ def _has_hole(ledger: Ledger, casing: Entry) -> bool:
         return True
     seams = (seam for stretch in c.stretches.get(casing.id, ()) for seam in stretch.junctions)
     return any(c.garment.entry[seam].gap is not None for seam in seams)
+
+
+def elastic_ends_loose(ledger: Ledger) -> Found:
+    """The ends of elastic in a channel that does not go round are held by something.
+
+    Stays quiet where the edges at both ends of the channel are sewn, bound or hemmed afterwards,
+    where a row or a tack follows across the channel, and where free words speak of the ends.
+    """
+    c = ledger.c
+    if ledger.tells("anchor", "ends", "secure", "fasten"):
+        return
+    for thread in c.acting(Action.THREAD):
+        entry = c.entry(thread)
+        is_elastic = any("elastic" in c.garment.notion[n].kind.casefold() for n in thread.notions)
+        if not is_elastic or entry.into is None:
+            continue
+        ends = [
+            c.rings.across(tip).neighbour.segment
+            for stretch in c.stretches.get(entry.into, ())
+            for tip in stretch.tips
+        ]
+        across = {op for s in thread.segments for op in c.on_segment[s]}
+        is_held = any(_holds_after(ledger, op, entry, _ACROSS) for op in across)
+        loose = [
+            segment
+            for segment in ends
+            if not any(
+                _holds_after(ledger, op, entry, _AT_ENDS) for op in c.on_segment.get(segment, ())
+            )
+        ]
+        if loose and not is_held:
+            yield told("elastic-ends-loose", entry.path, entry=entry.id, casing=entry.into)
+
+
+_ACROSS = (Action.TACK, Action.TOPSTITCH, Action.DO)
+"""What holds elastic across a channel."""
+
+_AT_ENDS = (*_ACROSS, Action.SEW, Action.SET_ON, Action.CLOSE_BAND, Action.HEM, Action.FINISH)
+"""What holds elastic at the end of a channel."""
+
+
+def _holds_after(ledger: Ledger, op: Operation, thread: Entry, actions: tuple[Action, ...]) -> bool:
+    return op.action in actions and ledger.place[op.entry] > ledger.place[thread.id]
 
 
 def nothing_drawn_through(ledger: Ledger) -> Found:
@@ -184,8 +230,23 @@ def sewn_shut(ledger: Ledger) -> Found:
             last = max((s.entry for s in shapes), key=lambda e: ledger.place[e.id])
             pieces = ", ".join(sorted({piece for shape in shapes for piece in shape.skins}))
             yield told(
-                "sewn-shut", last.path, severity=Severity.ERROR, entry=last.id, pieces=pieces
+                "sewn-shut",
+                last.path,
+                severity=Severity.ERROR,
+                entry=last.id,
+                pieces=pieces,
+                seam=_least_visible(ledger, shapes),
             )
+
+
+def _least_visible(ledger: Ledger, shapes: Iterable[Shape]) -> EntryId:
+    """The seam in which a gap shows least: in the lining before the outside, the last sewn."""
+
+    def rank(shape: Shape) -> tuple[int, int]:
+        layers = [ledger.c.garment.piece[piece].layer for piece in shape.skins]
+        return sum(layer is Layer.SHELL for layer in layers), -ledger.place[shape.entry.id]
+
+    return min(shapes, key=rank).entry.id
 
 
 def _shuts(ledger: Ledger, shape: Shape) -> bool:

@@ -173,9 +173,12 @@ def _takes_up(action: Action) -> bool:
 def pocket_copies(ledger: Ledger) -> Found:
     """As many pockets are cut as there are places for them.
 
-    Of a piece on the fold, a place may lie on the fold or on both sides of it.
+    Of a piece on the fold, a place may lie on the fold or on both sides of it. Of the bags of
+    pockets in a seam, those with two edges are counted, of which one is sewn on.
     """
     for entry in ledger.c.garment.entries:
+        if entry.verb is Verb.IN_SEAM_POCKET:
+            yield from _bags(ledger, entry)
         if entry.verb not in {Verb.PATCH_POCKET, Verb.WELT_POCKET} or not entry.places:
             continue
         least, most = _places(ledger, entry)
@@ -191,6 +194,28 @@ def pocket_copies(ledger: Ledger) -> Found:
                     places=most if piece.copies > most else least,
                     entry=entry.id,
                 )
+
+
+def _bags(ledger: Ledger, entry: Entry) -> Found:
+    pieces = [ledger.c.garment.piece[id_] for id_ in entry.pieces]
+    cut = sum(piece.copies for piece in pieces)
+    run = ledger.c.shapes[entry.id].run
+    name = ledger.c.rings.name
+    places = len({(ledger.c.rings.disc(s), s.half, name(s)) for s in run})
+    if cut < places and all(len(piece.edge_names) == _ON_AND_ROUND for piece in pieces):
+        first = pieces[0]
+        yield told(
+            "pocket-copies",
+            (*first.path, "cut"),
+            name=first.id,
+            cut=cut,
+            places=places,
+            entry=entry.id,
+        )
+
+
+_ON_AND_ROUND = 2
+"""The edges of a pocket bag of which one is sewn on, and the other goes round."""
 
 
 def _places(ledger: Ledger, entry: Entry) -> tuple[int, int]:

@@ -38,7 +38,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for op in c.acting(Action.REMOVE_BASTING):
         if c.entry(op).verb is not Verb.REMOVE_BASTING:
             continue
-        for other in c.meeting(op, Action.BASTE, Action.SEW, Action.SET_ZIP):
+        fits = [fit for fit in c.acting(Action.FIT) if op.pieces <= fit.pieces]
+        wanted_by = (Action.BASTE,) if fits else (Action.BASTE, Action.SEW, Action.SET_ZIP)
+        for other in (*c.meeting(op, *wanted_by), *fits):
             yield arc(RULE, other, op, key="because-basting-removed-after")
 
 

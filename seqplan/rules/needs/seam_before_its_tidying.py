@@ -12,8 +12,9 @@ Fires
 Stays quiet
 -----------
 The operation tidies an edge that no seam joins. An inward curve that is staystitched may be
-clipped before it is sewn, and layers that are held or basted may be pressed as they lie. The parts
-of a seam of your own come as you list them.
+clipped before it is sewn, pocket bags pressed and understitched before their seam, and layers that
+are held or basted may be pressed as they lie. The parts of a seam of your own come as you list
+them.
 
 Sources
 -------
@@ -25,7 +26,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason, ReasonKind
-from seqplan.model.entry import SeamKind
+from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.crossings import in_own_order
@@ -62,7 +63,15 @@ def _is_on_its_own(c: Construction, op: Operation) -> bool:
         return False
     if op.action is Action.PRESS and c.meeting(op, Action.HOLD, Action.BASTE):
         return False
+    if op.action in {Action.PRESS, Action.UNDERSTITCH} and _has_pocket_bags(c, op):
+        return False
     return len(c.of_entry[op.entry]) == 1
+
+
+def _has_pocket_bags(c: Construction, op: Operation) -> bool:
+    """Whether pocket bags lie on the edges, which are tidied before the seam closes."""
+    set_on = c.meeting(op, Action.SET_ON)
+    return any(c.entry(other).verb is Verb.IN_SEAM_POCKET for other in set_on)
 
 
 RULE = Rule(

@@ -7,7 +7,8 @@ both, and shut the channel.
 
 Fires
 -----
-`{buttonhole: front.waist}` before `waist`, the casing on that edge, through which a cord is drawn.
+`{buttonhole: front.waist}` before `waist`, the casing on that edge, through which a cord is drawn;
+where that edge is creased first to find the place, the crease and its opening before the hole.
 
 Stays quiet
 -----------
@@ -36,6 +37,14 @@ def _derive(c: Construction) -> Iterator[Reason]:
         for casing in _with_a_cord(c):
             if worked_at & {(ref.piece, ref.edge) for ref in c.garment.entry[casing].run}:
                 yield arc(RULE, hole, c.main(casing))
+                for fold in c.meeting(c.main(casing), Action.FOLD, Action.UNFOLD):
+                    yield arc(
+                        RULE,
+                        fold,
+                        hole,
+                        key="because-hole-after-its-fold",
+                        strength=Strength.SHOULD,
+                    )
 
 
 def _with_a_cord(c: Construction) -> Iterator[EntryId]:

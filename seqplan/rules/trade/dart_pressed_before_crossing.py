@@ -27,6 +27,7 @@ from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
+from seqplan.rules.parts import pleats_both_layers
 from seqplan.rules.rule import Rule, arc
 
 
@@ -38,7 +39,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
             if other.entry == press.entry:
                 yield arc(RULE, other, press, key="because-dart-sewn-before-pressed")
         for other in c.meeting(press, Action.SEW, Action.TURN_UP, Action.SET_ZIP, Action.SET_ON):
-            yield arc(RULE, press, other)
+            if not pleats_both_layers(c, press, other):
+                yield arc(RULE, press, other)
 
 
 RULE = Rule(

@@ -10,7 +10,7 @@ A dart on `front.waist` before the seam on `front.waist`, and before a lining is
 
 Stays quiet
 -----------
-The seam lies on another edge of the piece.
+The seam lies on another edge of the piece, or pleats are laid in both of the layers that it joins.
 
 Sources
 -------
@@ -26,6 +26,7 @@ from seqplan.graph.reason import Reason
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
 from seqplan.recipes.construction import Construction
+from seqplan.rules.parts import pleats_both_layers
 from seqplan.rules.rule import Rule, arc
 
 
@@ -34,7 +35,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
         for other in c.meeting(
             fold, Action.SEW, Action.BASTE, Action.TURN_UP, Action.SET_ZIP, Action.SET_ON
         ):
-            yield arc(RULE, fold, other)
+            if not pleats_both_layers(c, fold, other):
+                yield arc(RULE, fold, other)
         for hold in c.meeting(fold, Action.HOLD):
             # Cloth and interlining are darted as one; a lining takes in its own fullness.
             layers = c.entry(hold).partners

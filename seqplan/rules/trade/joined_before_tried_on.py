@@ -10,8 +10,8 @@ Fires
 
 Stays quiet
 -----------
-The seam joins a piece that is not tried on. Whether the waistband comes before or after the
-fitting is left to the author: both are published.
+The seam joins a piece that is not tried on, or is basted: then the basting comes before. Whether
+the waistband comes before or after the fitting is left to the author: both are published.
 
 Sources
 -------
@@ -33,7 +33,8 @@ def _derive(c: Construction) -> Iterator[Reason]:
     for fit in c.acting(Action.FIT):
         for join in c.acting(Action.SEW):
             if len(join.pieces) > 1 and join.pieces <= fit.pieces:
-                yield arc(RULE, join, fit)
+                basted = [op for op in c.meeting(join, Action.BASTE) if op.pieces == join.pieces]
+                yield from (arc(RULE, op, fit) for op in basted or (join,))
 
 
 RULE = Rule(

@@ -8,7 +8,7 @@ back; and the bag of a pocket in a seam is a part of that seam.
 Fires
 -----
 `pocket/mouth-turn-up`, `pocket/mouth`, `pocket/press-under`, `pocket`; the bags before the seam
-on the same edges, and their finish before that seam is sewn.
+on the same edges, and their finish and understitching before that seam is sewn.
 
 Stays quiet
 -----------
@@ -43,6 +43,10 @@ def _derive(c: Construction) -> Iterator[Reason]:
             for op in c.of_entry[entry.id]:
                 for seam in c.meeting(c.main(entry.id), Action.SEW):
                     yield arc(RULE, op, seam, key="because-bag-before-its-seam")
+            for row in c.meeting(c.main(entry.id), Action.UNDERSTITCH):
+                yield arc(RULE, c.main(entry.id), row, key="because-bag-in-order")
+                for seam in c.meeting(row, Action.SEW):
+                    yield arc(RULE, row, seam, key="because-bag-flat-under-the-foot")
 
 
 RULE = Rule(

@@ -23,21 +23,24 @@ style, 2015 (zip before side seams).
 """
 
 from collections.abc import Iterator
+from itertools import chain
 
 from seqplan.base.ids import EntryId, PieceId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import Verb, ZipMethod
 from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Segment
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc, either, names
 from seqplan.rules.tubes import Tubes
-from seqplan.surface.glued import Glue
+from seqplan.surface.glued import Glue, Surface
 from seqplan.words.say import say
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
     tubes = Tubes(c)
+    wide = _at_wide_openings(c)
     for op in c.acting(Action.STITCH_ON, Action.SET_ZIP, Action.SET_ON):
         last = c.of_entry[op.entry][-1]
         for piece in sorted(_carriers(c, op)):
@@ -45,7 +48,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
             for seam in lined:
                 yield arc(RULE, last, c.main(seam))
             for seams in tubes.closing(piece):
-                if set(seams) & set(lined):
+                if set(seams) & set(lined) or wide & set(op.segments):
                     continue
                 if len(seams) == 1:
                     yield arc(RULE, last, c.main(seams[0]), key="because-before-it-is-a-tube")
@@ -65,6 +68,19 @@ def _carriers(c: Construction, op: Operation) -> frozenset[PieceId]:
     if op.action is Action.STITCH_ON and entry.notion is None:
         return frozenset(place.piece for place in entry.places)
     return frozenset()
+
+
+def _at_wide_openings(c: Construction) -> set[Segment]:
+    """The slits for plackets that begin at an opening round several cut pieces, as a waist is."""
+    slits = {
+        s for op in c.acting(Action.SET_ON) if c.entry(op).verb in _PLACKETS for s in op.segments
+    }
+    if not slits:
+        return slits
+    sewn = Surface(c.rings, (g for s in c.joins if s.entry.verb is Verb.SEW for g in s.glues))
+    loops = [loop for part in sewn.parts for loop in part.loops if slits & set(loop)]
+    wide = [loop for loop in loops if len(set(map(c.rings.disc, loop))) > 1]
+    return slits & set(chain.from_iterable(wide))
 
 
 def _lined_by(c: Construction, piece: PieceId) -> list[EntryId]:

@@ -21,10 +21,12 @@ of basic T-shirt, textileflowchart, 2015 (shoulder topstitched before the neck r
 """
 
 from collections.abc import Iterator
+from itertools import permutations
 
-from seqplan.base.ids import RuleSlug
+from seqplan.base.ids import EntryId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
+from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.rules.crossings import (
@@ -45,7 +47,23 @@ def _derive(c: Construction) -> Iterator[Reason]:
                 if not in_own_order(c, before, row):
                     yield arc(RULE, before, row, key="because-ready-before-topstitching")
     turned = {shape.entry.id for shape in c.joins if turned_by_hand(c, shape.entry.id)}
-    yield from tidied_before_crossed(RULE, c, Action.TOPSTITCH, but=turned)
+    yield from tidied_before_crossed(
+        RULE, c, Action.TOPSTITCH, but=turned, later=set(_rows_that_run_on(c))
+    )
+
+
+def _rows_that_run_on(c: Construction) -> Iterator[tuple[EntryId, EntryId]]:
+    """Seams, each with one that crosses it first.
+
+    A row along a turned edge comes last, and so does one that runs on from one into the other.
+    """
+    for shape in c.joins:
+        if shape.entry.seam in {SeamKind.FACED, SeamKind.ENCLOSED}:
+            for stretch in c.stretches[shape.entry.id]:
+                yield from ((shape.entry.id, seam) for seam in stretch.junctions)
+    for row in c.acting(Action.TOPSTITCH):
+        on = {op.entry for segment in row.segments for op in c.on_segment[segment]}
+        yield from permutations(sorted(on), 2)
 
 
 _MAKING_READY = (Action.FINISH, Action.PRESS, Action.TURN, Action.CLOSE_BAND)

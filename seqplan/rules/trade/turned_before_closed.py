@@ -13,7 +13,8 @@ lining; before `shoulders` or before `sides`, where one of the two has to stay o
 
 Stays quiet
 -----------
-The seam leaves a way out: a gap, or edges that are still free.
+The seam leaves a way out: a gap, or edges that are still free. A seam that is sewn round the
+rolled-up body has its own way out, which the rehearsal looks for.
 
 Sources
 -------
@@ -27,13 +28,15 @@ from itertools import combinations
 from seqplan.base.ids import EntryId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.entry import SeamKind, Verb
+from seqplan.model.entry import SeamKind, SeamMethod, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.parts import pieces_of, rings_of
 from seqplan.rules.rule import Rule, arc, either
 from seqplan.surface.glued import Surface
 from seqplan.words.say import say
+
+_ROLLED = frozenset({SeamMethod.ROLL, SeamMethod.WRAP})
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
@@ -45,7 +48,9 @@ def _derive(c: Construction) -> Iterator[Reason]:
         others = [
             shape.entry.id
             for shape in c.joins
-            if shape.entry.id not in base and shape.skins <= turn.pieces
+            if shape.entry.id not in base
+            and shape.skins <= turn.pieces
+            and shape.entry.how not in _ROLLED
         ]
         trapping = [id_ for id_ in others if not way.is_left(base | {id_})]
         for seam in trapping:

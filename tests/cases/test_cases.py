@@ -1,0 +1,31 @@
+"""What really went wrong, or right, at sewing tables: the check and the rehearsal must say so."""
+
+import pytest
+from cases.told import FOLDER, cases, opened, told, walked
+
+ALL = [
+    pytest.param(case, id=f"{path.relative_to(FOLDER).with_suffix('')}: {case['case']}")
+    for path in sorted(FOLDER.rglob("*.yaml"))
+    for case in cases(path)
+]
+
+
+@pytest.mark.parametrize("case", ALL)
+def test_the_check_says_what_somebody_with_experience_would(case, tmp_path):
+    findings = opened(case, tmp_path).findings
+    wanted = case["finds"]
+    found = [told(finding) for finding in findings]
+    asked = [
+        {**one, "fix": one.get("fix", it["fix"])} for one, it in zip(wanted, found, strict=False)
+    ]
+    bare = [{key: value for key, value in one.items() if key != "blame"} for one in asked]
+    assert found == bare
+    for finding, one in zip(findings, wanted, strict=True):
+        text = " ".join((finding.message, *(note.message for note in finding.notes)))
+        assert "blame" not in one or f"`{one['blame']}`" in text
+
+
+@pytest.mark.parametrize("case", ALL)
+def test_the_rehearsal_gets_as_far_as_one_would_at_the_table(case, tmp_path):
+    c = opened(case, tmp_path).garment
+    assert walked(c) == case.get("rehearsal", {})
