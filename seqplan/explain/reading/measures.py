@@ -9,6 +9,7 @@ import re
 import unicodedata
 from collections.abc import Iterator
 from fractions import Fraction
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from seqplan.base.measure import MM_PER_INCH, Length, centimetres, inches
@@ -133,6 +134,7 @@ def _shop_unit(unit: str) -> str:
     return unit[:1] if unit == "m" or unit.startswith(("met", "y")) else ""
 
 
+@lru_cache(maxsize=1024)
 def _read(number: str, unit: str) -> Length | None:
     """Read a number and its unit; ``None`` if a fraction has no denominator."""
     value = _number(number)
