@@ -1,4 +1,7 @@
-"""The author's own words, held against the rest of the file."""
+"""The author's own words, held against the rest of the file.
+
+A fault that one text has many times is told once.
+"""
 
 from collections.abc import Iterator
 
@@ -28,7 +31,7 @@ def check_texts(
         The garment with all that its choices offer: a part of another option is a part.
     """
     parts, results = Parts(offered or garment, texts), Results(garment)
-    found = [
+    return tuple(
         item
         for text in texts
         for item in (
@@ -38,12 +41,11 @@ def check_texts(
             *_parts(text, parts),
             *_later(text, results, garment),
         )
-    ]
-    return tuple(dict.fromkeys(found))
+    )
 
 
 def _measures(text: Text) -> Iterator[Diagnostic]:
-    for pair in pairs_in(text.words):
+    for pair in dict.fromkeys(pairs_in(text.words)):
         if not pair.agrees:
             told = {
                 "imperial": pair.imperial_text,
@@ -61,7 +63,7 @@ def _measures(text: Text) -> Iterator[Diagnostic]:
 
 
 def _steps(text: Text, count: int) -> Iterator[Diagnostic]:
-    for number in steps_in(text.words):
+    for number in dict.fromkeys(steps_in(text.words)):
         if not 1 <= number <= count:
             key = "check-step-not-there" if count > 1 else "check-step-not-there-one"
             yield Diagnostic(
@@ -74,7 +76,7 @@ def _steps(text: Text, count: int) -> Iterator[Diagnostic]:
 
 
 def _inside_out(text: Text) -> Iterator[Diagnostic]:
-    for words in inside_out_in(text.words):
+    for words in dict.fromkeys(inside_out_in(text.words)):
         if text.place is not None:
             yield Diagnostic(
                 slug=RuleSlug("inside-out"),
@@ -87,7 +89,7 @@ def _inside_out(text: Text) -> Iterator[Diagnostic]:
 
 def _parts(text: Text, parts: Parts) -> Iterator[Diagnostic]:
     if text.path[0] != "about":
-        for words in parts.missing_in(text.words):
+        for words in dict.fromkeys(parts.missing_in(text.words)):
             yield Diagnostic(
                 slug=RuleSlug("part-not-there"),
                 severity=Severity.HINT,
@@ -98,7 +100,7 @@ def _parts(text: Text, parts: Parts) -> Iterator[Diagnostic]:
 
 
 def _later(text: Text, results: Results, garment: Garment) -> Iterator[Diagnostic]:
-    for told in results.later_than(text):
+    for told in dict.fromkeys(results.later_than(text)):
         place = Note(say("check-other-place", late=told.entry), garment.entry[told.entry].path)
         yield Diagnostic(
             slug=RuleSlug("told-later"),

@@ -9,6 +9,7 @@ import re
 import unicodedata
 from collections.abc import Iterator
 from fractions import Fraction
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from seqplan.base.measure import MM_PER_INCH, Length, centimetres, inches
@@ -34,6 +35,8 @@ _PAIR: Final = (
 )
 _BEFORE: Final = r"""(?:[0-9½¼¾]|[0-9] ?(?:cm|mm|m|in|"))\s*(?:x|by|to|or|-)\s*$"""
 """What makes the first length the end of a range or the second side of an area."""
+_REACH: Final = 16
+"""How far back that is looked for."""
 
 _LEAST: Final = MM_PER_INCH / 8
 """No less is printed in inches, so that 1 mm stands beside an eighth."""
@@ -103,7 +106,7 @@ def pairs_in(text: str) -> Iterator[Pair]:
     """
     read = plain(text)
     for match in re.finditer(_PAIR, read):
-        if re.search(_BEFORE, read[: match.start()]):
+        if re.search(_BEFORE, read[max(0, match.start() - _REACH) : match.start()]):
             continue
         one = _read(match["one"], match["first"])
         other = _read(match["other"], match["second"])
@@ -114,7 +117,7 @@ def pairs_in(text: str) -> Iterator[Pair]:
             (match.start("other"), match.end("second")),
         )
         texts = [text[start:end] for start, end in spans]
-        is_bought = {_letter(match["first"]), _letter(match["second"])} == {"y", "m"}
+        is_bought = {_shop_unit(match["first"]), _shop_unit(match["second"])} == {"y", "m"}
         (metric, metric_text), (imperial, imperial_text) = sorted(
             zip((one, other), texts, strict=True), key=lambda item: not _is_metric(item[0])
         )
@@ -125,13 +128,13 @@ def _is_metric(length: Length) -> bool:
     return length.written_in != "in"
 
 
-def _letter(unit: str) -> str:
-    """``m`` for metres and ``y`` for yards, of which shops cut the one for the other."""
+def _shop_unit(unit: str) -> str:
+    """``m`` for metres and ``y`` for yards, by which cloth is bought; nothing for the others."""
     unit = unit.strip(" -.")
-    is_bought = unit == "m" or unit.startswith(("met", "y"))
-    return unit[:1] if is_bought else ""
+    return unit[:1] if unit == "m" or unit.startswith(("met", "y")) else ""
 
 
+@lru_cache(maxsize=1024)
 def _read(number: str, unit: str) -> Length | None:
     """Read a number and its unit; ``None`` if a fraction has no denominator."""
     value = _number(number)

@@ -72,13 +72,17 @@ class Parts:
         if not self._garment.pieces:
             return
         for match in re.finditer(_SPOKEN_OF, text):
-            if not self._is_known(match["part"].casefold()):
+            if match["part"].casefold() not in self._known:
                 yield match[0]
 
-    def _is_known(self, part: str) -> bool:
+    @cached_property
+    def _known(self) -> frozenset[str]:
+        return self._brought_in | {part for part in PARTS if self._is_named(part)}
+
+    def _is_named(self, part: str) -> bool:
         wanted = (part, *PARTS[part])
-        return part in self._brought_in or any(
-            name.startswith(word) or word in name or (len(name) >= _SHORTEST and name in part)
+        return any(
+            word in name or (len(name) >= _SHORTEST and name in part)
             for name in self._names
             for word in wanted
         )

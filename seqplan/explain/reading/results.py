@@ -1,8 +1,9 @@
 """What an instruction takes for done, and what only a later entry does.
 
-A result is known by a name that cannot mean anything else: what ``makes:`` calls it, where no piece
-is called so; an entry's heading or name, quoted or of several words; a boxed corner or a casing,
-where none is made before. A sentence that looks ahead ("leave the casing open until ...") is right.
+A result is known by a name that can hardly mean anything else: what ``makes:`` calls it, where no
+piece is called so; an entry's heading or name, of several words or in quotes; a boxed corner or a
+casing, where none is made before. A sentence that looks ahead ("leave the casing open until ...")
+is right.
 """
 
 import re
@@ -29,8 +30,26 @@ _QUOTES: Final = "\"'`\u2018\u2019\u201c\u201d\u201e\u00ab\u00bb"
 
 
 class _Result(NamedTuple):
+    """What an entry brings about.
+
+    Parameters
+    ----------
+    word
+        A text that names it holds this, in small letters: looked for first, because it is quick.
+    pattern
+        How a text names it.
+    name
+        What it is called; the first entry that brings it about counts.
+    maker
+        The entry.
+    place
+        Where the entry stands.
+    """
+
+    word: str
     pattern: str
     name: str
+    maker: Entry
     place: int
 
 
@@ -57,57 +76,62 @@ class Results:
         """Find the results that a text names, and that only a later entry brings about."""
         if text.place is None or not text.is_instruction:
             return
-        entries = self._garment.entries
-        for sentence in sentences(text.words):
+        entry = self._garment.entries[text.place]
+        words = plain(text.words).lower()
+        later = [
+            result
+            for result in self._results
+            if result.word in words
+            and result.place > text.place
+            and not _is_asked_for(entry, result)
+        ]
+        for sentence in sentences(text.words) if later else ():
             if re.search(_AHEAD, sentence):
                 continue
-            for result in self._results:
-                maker = entries[result.place]
-                if result.place <= text.place or _is_asked_for(entries[text.place], maker, result):
-                    continue
+            for result in later:
                 if match := re.search(result.pattern, plain(sentence), re.IGNORECASE):
-                    yield Told(sentence[slice(*match.span())].strip(_QUOTES), maker.id)
+                    yield Told(sentence[slice(*match.span())].strip(_QUOTES), result.maker.id)
 
     @cached_property
     def _results(self) -> tuple[_Result, ...]:
         """Each result once, by the first entry that brings it about."""
         first: dict[str, _Result] = {}
         for place, entry in enumerate(self._garment.entries):
-            for name, pattern in self._names(entry):
-                first.setdefault(name, _Result(pattern, name, place))
+            for name, word, pattern in self._names(entry):
+                first.setdefault(name, _Result(word.lower(), pattern, name, entry, place))
         return tuple(first.values())
 
-    def _names(self, entry: Entry) -> Iterator[tuple[str, str]]:
+    def _names(self, entry: Entry) -> Iterator[tuple[str, str, str]]:
+        """What the results of an entry are called, a word of it, and how a text names them."""
         for made in entry.makes:
             if not self._is_cloth(made):
-                yield made, rf"\bthe {_spaced(made)}\b"
+                words = re.split(r"[-_ ]", made)
+                yield made, words[0], rf"\bthe {r'[ -]'.join(map(re.escape, words))}\b"
         if entry.verb in _MADE:
-            yield _MADE[entry.verb], rf"\b{_MADE[entry.verb]}s?\b"
-        names = {re.escape(entry.id), re.escape(plain(entry.title or entry.id))}
-        quoted = rf"[\"'](?:{'|'.join(sorted(names))})[\"']"
-        yield f"`{entry.id}`", quoted
-        if entry.title and len(entry.title.split()) > 1:
-            yield entry.title.casefold(), rf"\b{re.escape(plain(entry.title).rstrip('.'))}\b"
-        if "-" in entry.id:
-            yield entry.id, rf"(?<![\w-]){re.escape(entry.id)}(?![\w-])"
+            name = _MADE[entry.verb]
+            yield name, name, rf"\b{name}s?\b"
+        for name in dict.fromkeys((entry.id, plain(entry.title or entry.id).rstrip("."))):
+            if re.search(r"\w[- ]+\w", name):
+                yield f"{entry.id}: {name}", name, rf"(?<![\w-]){re.escape(name)}(?![\w-])"
+            else:
+                yield f"{entry.id}: {name}", name, rf"[\"']{re.escape(name)}[\"']"
 
     def _is_cloth(self, name: str) -> bool:
         """Whether something that is there from the beginning is called so."""
+        return _singular(name) in self._cloth
+
+    @cached_property
+    def _cloth(self) -> frozenset[str]:
         there = {*self._garment.piece, *self._garment.notion, *self._garment.fabric}
         there |= {edge for piece in self._garment.pieces for edge in piece.edge_names}
-        return any(_singular(name) == _singular(other) for other in there)
+        return frozenset(map(_singular, there))
 
 
-def _is_asked_for(entry: Entry, maker: Entry, result: _Result) -> bool:
+def _is_asked_for(entry: Entry, result: _Result) -> bool:
     """Whether the entry asks for the other one already, so that the order tells."""
     after = {name.split("/")[0] for name in entry.after}
-    return maker.id in {*after, entry.into, entry.open} or result.name in entry.uses
+    return result.maker.id in {*after, entry.into, entry.open} or result.name in entry.uses
 
 
 def _singular(name: str) -> str:
     return name.casefold().removesuffix("s")
-
-
-def _spaced(name: str) -> str:
-    """A name as people write it, with spaces or hyphens."""
-    return r"[\s-]".join(map(re.escape, re.split(r"[-_ ]", name)))
