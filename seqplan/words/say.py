@@ -16,6 +16,7 @@ CATALOGUES = (
     "faults",
     "shapes",
     "outlines",
+    "maps",
     "audits",
     "labels",
     "rehearsal",

@@ -1,0 +1,98 @@
+"""What has become of each edge so far, as the map shows it."""
+
+from collections.abc import Collection
+from enum import Enum
+from typing import Final, NamedTuple
+
+from seqplan.base.ids import OpId
+from seqplan.model.operation import Action
+from seqplan.model.piece import Segment
+from seqplan.rehearse.work import Work
+
+_ROWS: Final = (Action.STAYSTITCH, Action.BASTE, Action.HOLD, Action.GATHER)
+_SEWN: Final = (
+    Action.SEW,
+    Action.SET_ON,
+    Action.SET_ZIP,
+    Action.STITCH_ON,
+    Action.MAKE_STRAP,
+    Action.CLOSE_ENDS,
+)
+_FOLDED: Final = (Action.HEM, Action.CASE, Action.TURN_UP, Action.PRESS_UNDER)
+_ENCLOSING: Final = (Action.ENCLOSE, Action.WRAP, Action.CLOSE_BAND)
+_OVERLOCKER: Final = "overlocker"
+
+
+class Kind(Enum):
+    """How far an edge is; the later ones hide the earlier."""
+
+    RAW = "raw"
+    ROWS = "rows"
+    """Staystitched, basted, held or gathered."""
+    SEWN = "sewn"
+    HEMMED = "hemmed"
+    ENCLOSED = "enclosed"
+    FOLD = "fold"
+
+
+class EdgeState(NamedTuple):
+    """The state of an edge.
+
+    Parameters
+    ----------
+    kind
+        How far it is.
+    is_finished
+        Whether it is finished against ravelling, by itself or in the pass that sewed it.
+    is_active
+        Whether this step works on it.
+    """
+
+    kind: Kind
+    is_finished: bool = False
+    is_active: bool = False
+
+    @property
+    def key(self) -> str:
+        """The end of the name of the sentence that tells it."""
+        return f"{self.kind.value}-finished" if self.is_finished else self.kind.value
+
+
+def state_of(work: Work, segment: Segment, step: Collection[OpId] = ()) -> EdgeState:
+    """The state of a cut edge after what has been done.
+
+    Parameters
+    ----------
+    work
+        The work so far.
+    segment
+        The cut edge.
+    step
+        The operations of the step that is shown.
+    """
+    ops = (work.c.op[id_] for id_ in step)
+    is_active = any(
+        segment in op.segments if op.segments else segment.piece in op.pieces for op in ops
+    )
+    return EdgeState(_kind(work, segment), _is_finished(work, segment), is_active)
+
+
+def _kind(work: Work, segment: Segment) -> Kind:
+    if work.c.rings.pieces[segment.piece].edges[segment.place].is_folded:
+        return Kind.FOLD
+    is_turned = any(id_ in work.turned for id_ in work.c.seams_at([segment]))
+    if is_turned or work.mark(segment, _ENCLOSING):
+        return Kind.ENCLOSED
+    if work.mark(segment, _FOLDED):
+        return Kind.HEMMED
+    if work.surface.glue_at(segment) is not None or work.mark(segment, _SEWN):
+        return Kind.SEWN
+    taken_out = work.mark(segment, [Action.REMOVE_BASTING])
+    kept = (Action.STAYSTITCH,) if taken_out else _ROWS
+    return Kind.ROWS if work.mark(segment, kept) else Kind.RAW
+
+
+def _is_finished(work: Work, segment: Segment) -> bool:
+    sewn = work.mark(segment, [Action.SEW])
+    is_overlocked = sewn is not None and work.c.op[sewn].setup.station == _OVERLOCKER
+    return is_overlocked or work.mark(segment, [Action.FINISH]) is not None
