@@ -113,6 +113,7 @@ def _fabric(fabric: Fabric) -> Values:
     return {
         "kind": quoted_text(fabric.kind),
         "weight": write_text(fabric.weight),
+        "iron": None if fabric.is_ironed else "no",
         "note": write_text(fabric.note),
     }
 

@@ -267,6 +267,11 @@ KEYS: Final[tuple[Key, ...]] = (
     # A fabric.
     _FABRIC(name="kind", takes=Takes.TEXT, help="Woven, knit, felt, interfacing or other words."),
     _FABRIC(name="weight", takes=Takes.TEXT, help="Light, medium or heavy, in your words."),
+    _FABRIC(
+        name="iron",
+        takes=Takes.YES_NO,
+        help="Whether it bears an iron; yes if it is left out.",
+    ),
     _FABRIC(name="note", takes=Takes.NOTE, help="A note for whoever buys or cuts it."),
     # A piece.
     _PIECE(name="of", takes=Takes.FABRIC, help="The fabric it is cut from."),

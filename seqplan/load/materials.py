@@ -71,6 +71,7 @@ def _fabric(pair: Pair, sink: Sink) -> Fabric | None:
         id=pair.key,
         kind=fields.text(found.get("kind"), sink) or "woven",
         weight=fields.text(found.get("weight"), sink),
+        is_ironed=fields.yes_no(found.get("iron"), sink) is not False,
         note=fields.note(found.get("note"), sink),
         path=pair.path,
     )

@@ -22,12 +22,16 @@ class Wearer(Enum):
 
 
 class Fabric(NamedTuple):
-    """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or free words."""
+    """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or free words.
+
+    ``is_ironed`` tells whether it bears an iron; what does not is creased with the fingers.
+    """
 
     id: str
     kind: str = "woven"
     weight: str | None = None
     note: str | None = None
+    is_ironed: bool = True
     path: DocPath = ()
 
     @property

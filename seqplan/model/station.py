@@ -34,6 +34,9 @@ class Station(NamedTuple):
     path: DocPath = ()
 
 
+IRON = "iron"
+TABLE = "table"
+
 # The minutes are our own estimates of home practice, meant to be overridden under `stations:`.
 DEFAULT_STATIONS: tuple[Station, ...] = (
     Station(id="lockstitch", title="sewing machine", mark="M", minutes=2, foot_minutes=1),

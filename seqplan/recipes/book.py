@@ -18,14 +18,15 @@ from seqplan.model.entry import (
 )
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
+from seqplan.model.station import IRON, TABLE
 from seqplan.recipes.bands import ends_of
 from seqplan.recipes.recipe import MAIN, Ingredient, Reach, Recipe
 
 _LOCKSTITCH = "lockstitch"
 _OVERLOCKER = "overlocker"
-_IRON = "iron"
+_IRON = IRON
 _HAND = "hand"
-_TABLE = "table"
+_TABLE = TABLE
 
 _SEW = Ingredient(MAIN, Action.SEW, _LOCKSTITCH)
 _PRESS = Ingredient("press", Action.PRESS, _IRON)

@@ -5,9 +5,9 @@ from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
 from seqplan.base.path import DocPath
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.garment import Garment
-from seqplan.model.operation import Operation, Setup
+from seqplan.model.operation import Action, Operation, Setup
 from seqplan.model.piece import Layer, Segment
-from seqplan.model.station import STANDARD_FOOT
+from seqplan.model.station import IRON, STANDARD_FOOT, TABLE
 from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.layout import Cloth, lay_out
@@ -121,15 +121,16 @@ class _Expander:
             own = set(shape.run)
             held = dict.fromkeys((*segments, *shape.reached(Reach.BAG)))
             segments = tuple(s for s in held if s in own or s.piece == ingredient.piece)
+        pieces = self._pieces(entry, segments, ingredient)
         return Operation(
             id=operation_id(entry.id, ingredient.part),
             entry=entry.id,
             part=ingredient.part,
             action=ingredient.action,
-            setup=self._setup(entry, ingredient),
+            setup=self._setup(entry, ingredient, pieces),
             minutes=entry.minutes if ingredient.part == MAIN else None,
             segments=segments,
-            pieces=self._pieces(entry, segments, ingredient),
+            pieces=pieces,
             notions=_notions(entry),
             path=entry.path,
         )
@@ -150,13 +151,20 @@ class _Expander:
         along = set() if entry.verb is Verb.SEW else set(entry.partners)
         return frozenset(entry.pieces) | along | touched | caught | placed
 
-    def _setup(self, entry: Entry, ingredient: Ingredient) -> Setup:
+    def _setup(self, entry: Entry, ingredient: Ingredient, pieces: frozenset[PieceId]) -> Setup:
         is_main = ingredient.part == MAIN
         station = (entry.station if is_main else None) or ingredient.station
+        if station == IRON and ingredient.action is not Action.FUSE and self._scorches(pieces):
+            station = TABLE
         foot = (entry.foot if is_main else None) or ingredient.foot
         if not foot and self._garment.station[station].foot_minutes:
             foot = STANDARD_FOOT
         return Setup(station, foot)
+
+    def _scorches(self, pieces: frozenset[PieceId]) -> bool:
+        """Whether one of the pieces is of cloth that bears no iron."""
+        cloths = (self._garment.fabric.get(self._garment.piece[p].fabric or "") for p in pieces)
+        return any(cloth is not None and not cloth.is_ironed for cloth in cloths)
 
     def _report(self, slug: str, target: EntryId, part: str, path: DocPath) -> None:
         recipe = recipe_for(self._cloth.shapes[target].entry, self._garment)

@@ -85,6 +85,16 @@ def beside_a_channel(work: Work, op: Operation) -> Iterator[Trouble]:
         for at_end in (False, True):
             other = work.c.rings.across(EdgeEnd(segment, at_end)).neighbour.segment
             fold = work.mark(other, {Action.TURN_UP})
-            if fold is not None and work.c.entry(work.c.op[fold]).verb is Verb.CASING:
+            if fold is not None and _is_open_channel(work, work.c.op[fold]):
                 yield Trouble(op.id, "closes-channel", blame=fold)
                 return
+
+
+def _is_open_channel(work: Work, fold: Operation) -> bool:
+    """Whether a fold is a channel in which something is still to be drawn, or a cord to run."""
+    if work.c.entry(fold).verb is not Verb.CASING:
+        return False
+    threads = [t for t in work.c.acting(Action.THREAD) if work.c.entry(t).into == fold.entry]
+    kinds = (work.c.garment.notion[n].kind.casefold() for t in threads for n in t.notions)
+    stays = all("elastic" in kind or "wire" in kind for kind in kinds)
+    return not (threads and stays and all(thread.id in work.done for thread in threads))

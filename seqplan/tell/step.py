@@ -7,7 +7,7 @@ from typing import Final
 from seqplan.base.ids import OpId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.station import STANDARD_FOOT
+from seqplan.model.station import IRON, STANDARD_FOOT, TABLE
 from seqplan.plan.plan import Step
 from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
@@ -130,6 +130,8 @@ def _place(scene: Scene, foot: str) -> list[str]:
     recipe = recipe_for(scene.entry, scene.garment)
     usual = {ingredient.part: ingredient.station for ingredient in recipe}
     station = scene.op.setup.station
-    if station != usual[scene.op.part]:
+    if usual[scene.op.part] == IRON and station == TABLE:
+        texts.append(say("step-finger-press"))
+    elif station != usual[scene.op.part]:
         texts.append(say("step-at-station", station=scene.garment.station[station].title))
     return texts

@@ -294,6 +294,9 @@ SENTENCES: Final[dict[str, str]] = {
     "because-channel-stays-open": (
         "The ends of the channel stay open, so the edges there are finished before it is folded."
     ),
+    "because-channel-shut-after-threading": (
+        "`{hem}` is sewn before `{casing}` is folded, or once everything lies in the channel."
+    ),
     "because-channel-before-threading": "There is no channel to thread until it is stitched.",
     "because-threading-in-order": (
         "The elastic is drawn through, its ends are joined, and then the gap is closed."

@@ -214,6 +214,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Begin exactly where the stitching of the zip ends, with the loose ends of the tapes held"
         " out of the way, and sew from there to the other end."
     ),
+    "step-finger-press": "Crease it with the fingers or a seam roller: no iron on this cloth.",
     "step-keep-clear": "Fold {pieces} out of the way, so that the needle does not catch them.",
     "step-foot": "Use the {foot} foot.",
     "step-at-station": "Do this here: {station}.",

@@ -33,3 +33,11 @@ def test_the_check_says_what_somebody_with_experience_would(case, tmp_path):
 def test_the_rehearsal_gets_as_far_as_one_would_at_the_table(case, tmp_path):
     c = opened(case, tmp_path).garment
     assert walked(c) == case.get("rehearsal", {})
+
+
+@pytest.mark.parametrize("case", [case for case in ALL if "never at" in case.values[0]])
+def test_no_step_goes_to_a_station_that_would_spoil_the_cloth(case, tmp_path):
+    found = opened(case, tmp_path)
+    for plan in (found.planner.booklet(), found.planner.batch()):
+        stations = {found.garment.op[op].setup.station for op in plan.order}
+        assert case["never at"] not in stations

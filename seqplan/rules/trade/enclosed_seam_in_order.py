@@ -10,7 +10,8 @@ Fires
 
 Stays quiet
 -----------
-An operation that the seam does not have is passed over. A press by an entry of its own is free: a
+An operation that the seam does not have is passed over. A plain seam of the outside may be pressed
+before it is trimmed, as for a fell. A press by an entry of its own is free: a
 seam is also pressed as it was stitched, before it is trimmed, and again once it is turned.
 
 Sources
@@ -28,7 +29,9 @@ from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action
+from seqplan.model.piece import Layer
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.shape import Shape
 from seqplan.rules.crossings import tidying, turned_by_hand
 from seqplan.rules.rule import Rule, arc
 
@@ -38,7 +41,7 @@ def _derive(c: Construction) -> Iterator[Reason]:
         if shape.entry.seam in {SeamKind.FRENCH, SeamKind.FLAT_FELLED, SeamKind.OWN}:
             continue
         present = [tidying(c, shape.entry.id, action) for action in _IN_ORDER]
-        present.append(c.doing(shape.entry.id, Action.PRESS))
+        present.append(c.doing(shape.entry.id, Action.PRESS) if _lies_inside(c, shape) else ())
         present.append(tidying(c, shape.entry.id, Action.TURN) + turned_by_hand(c, shape.entry.id))
         groups = [ops for ops in present if ops]
         if not (present[-1] or present[0] or present[1]):
@@ -51,6 +54,12 @@ def _derive(c: Construction) -> Iterator[Reason]:
         for cut in (op for ops in present[: len(_IN_ORDER)] for op in ops):
             if groups[-1] is present[-1] and cut not in groups[-2]:
                 yield from (arc(RULE, cut, turn) for turn in present[-1])
+
+
+def _lies_inside(c: Construction, shape: Shape) -> bool:
+    """Whether the allowances of a seam get enclosed; a seam of the outside may be felled."""
+    layers = {c.garment.piece[piece].layer for piece in shape.skins}
+    return shape.entry.seam is not SeamKind.PLAIN or layers != {Layer.SHELL}
 
 
 _IN_ORDER = (Action.TRIM, Action.GRADE, Action.CLIP)
