@@ -54,11 +54,11 @@ class Checked(NamedTuple):
 def file_uri(path: str, here: str) -> str:
     """Give the place of a file: relative to the folder where one works, if it lies in it.
 
-    >>> file_uri("/work/garments/quay skirt.yaml", "/work")
+    >>> file_uri("/hall/garments/quay skirt.yaml", "/hall")
     'garments/quay%20skirt.yaml'
-    >>> file_uri("./garments/../a.yaml", "/work")
+    >>> file_uri("./garments/../a.yaml", "/hall")
     'a.yaml'
-    >>> file_uri("/elsewhere/a.yaml", "/work")
+    >>> file_uri("/elsewhere/a.yaml", "/hall")
     'file:///elsewhere/a.yaml'
     """
     whole = path if _is_absolute(path) else f"{here}/{path}"
