@@ -63,7 +63,10 @@ def lengths_differ(ledger: Ledger) -> Found:
     """
     for shape in ledger.c.joins:
         if shape.entry.verb in _MEASURED:
-            found = {(one.names, other.names): (one, other) for one, other in _walk(ledger, shape)}
+            # Both halves of a garment tell the same.
+            found: dict[frozenset[str], tuple[_Side, _Side]] = {}
+            for one, other in _walk(ledger, shape):
+                found.setdefault(frozenset(map(str, (*one.edges, *other.edges))), (one, other))
             for one, other in found.values():
                 if not _agree(one, other, shape.entry):
                     yield _differ(ledger, shape.entry, one, other)
