@@ -3,6 +3,8 @@
 import pytest
 from cases.told import FOLDER, cases, opened, told, walked
 
+from seqplan.base.diagnostic import Severity
+
 ALL = [
     pytest.param(case, id=f"{path.relative_to(FOLDER).with_suffix('')}: {case['case']}")
     for path in sorted(FOLDER.rglob("*.yaml"))
@@ -12,7 +14,9 @@ ALL = [
 
 @pytest.mark.parametrize("case", ALL)
 def test_the_check_says_what_somebody_with_experience_would(case, tmp_path):
-    findings = opened(case, tmp_path).findings
+    everything = opened(case, tmp_path).findings
+    # What is small, or hangs on a cord, on children's wear is told besides.
+    findings = [found for found in everything if found.severity is not Severity.CAUTION]
     wanted = case["finds"]
     found = [told(finding) for finding in findings]
     asked = [
