@@ -10,7 +10,6 @@ from seqplan.draw.map_lines import THIN, edge_marks, hatched, length_of, sampled
 from seqplan.draw.map_states import EdgeState
 from seqplan.draw.textwidth import text_width, wrap
 from seqplan.shape.curve import flattened
-from seqplan.shape.outline import Laid
 
 LABEL: Final = 7.0
 TITLE: Final = 8.0
@@ -102,11 +101,6 @@ class Sheet(NamedTuple):
     letter: str
     is_wrong: bool
     is_mirrored: bool
-
-
-def points_of(laid: Laid) -> tuple[complex, ...]:
-    """The outline of a piece all round, in millimetres."""
-    return laid.whole()
 
 
 def draw_piece(sheet: Sheet) -> Cell:

@@ -23,6 +23,7 @@ from seqplan.load.tree import read_tree
 from seqplan.load.where import Where, place
 from seqplan.model.station import DEFAULT_STATIONS
 from seqplan.model.workroom import NOTHING, Machine, Needs, Workroom
+from seqplan.words.say import say
 
 _MOST_MINUTES = 10_000
 _MINUTES: Final = {
@@ -84,7 +85,7 @@ def load_workroom(path: str | Path) -> LoadedWorkroom:
     if root is not None and not isinstance(root, MappingNode):
         sink.error("wrong-type", root, words="expected-workroom", found=found_instead(root))
     if root is None and not sink.has_errors:
-        raise UnreadableFileError(str(path), "it is empty")
+        raise UnreadableFileError(str(path), say("why-empty"))
     workroom = None if sink.has_errors else Workroom(machines)
     return LoadedWorkroom(workroom, place(sink.found, Where(root)), text, str(path))
 

@@ -19,11 +19,15 @@ LESSON = RuleSlug("rehearsed")
 """What stands in place of a rule's name where the rehearsal teaches it."""
 
 
+_ONE_OF_MANY = frozenset({"trapped", "no-way-out", "no-longer-flat", "slider-out-of-reach"})
+"""Where several seams together are to blame, so that any one of them could have waited."""
+
+
 def lesson(c: Construction, stuck: Rehearsal) -> Reason | None:
     """Make a reason of the place where a rehearsal got stuck.
 
     What is missing comes before; of what is done already something has to wait: the operation that
-    is to blame, or where the work is trapped or has no way out one of the seams sewn so far.
+    is to blame, or one of the seams sewn so far where only several together close the work.
 
     Of what is left undone at the end, layers that are never turned are joined before the turning.
 
@@ -58,7 +62,7 @@ def _alternatives(
         return tuple((Arc(op, turn.id),) for turn in turns)
     if trouble.missing is not None:
         return ((Arc(trouble.missing, op),),)
-    if trouble.why in {"trapped", "no-way-out"}:
+    if trouble.why in _ONE_OF_MANY:
         done = stuck.order[: stuck.reached]
         return tuple((Arc(op, seam),) for seam in done if _is_seam(c, seam) and seam != op)
     return ((Arc(op, trouble.blame),),) if trouble.blame is not None else ()

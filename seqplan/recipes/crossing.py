@@ -144,7 +144,8 @@ class Meetings:
                     if entry.how is SeamMethod.FLAT:
                         one_open.append((open_links[0],))
                 elif entry.is_flat and entry.verb in COVERING:
-                    one_open.append(links)
+                    # A round piece is a ring by itself: it has no seam that could be open.
+                    one_open += [links] if links else []
                 elif len(links) > 1:
                     readings = _readings(links)
                     always.update(frozenset.intersection(*readings))

@@ -22,8 +22,6 @@ _MAKING: Final = frozenset(
 _PRONGED: Final = ("magnetic", "prong")
 """Kinds of fastenings that are bent over on the wrong side of their layer."""
 
-_SHUTTING: Final = frozenset({Action.SEW, Action.CLOSE_GAP})
-
 
 def not_inside(work: Work, op: Operation) -> Iterator[Trouble]:
     """Allowances that have been turned to the inside are out of reach."""
@@ -108,7 +106,8 @@ def wrong_side_in_reach(work: Work, op: Operation) -> Iterator[Trouble]:
     for part in work.parts_with(op.pieces):
         if not part.loops and not work.gaps_in(part):
             pieces = {piece for piece, _ in part.discs}
-            last = [o for o in work.done if work.c.op[o].action in _SHUTTING]
+            seams = set(work.joined.values())
+            last = [o for o in work.done if o in seams or work.c.op[o].action is Action.CLOSE_GAP]
             shut = [o for o in last if work.shuts(work.c.op[o]) & pieces]
             yield Trouble(op.id, "wrong-side-shut-in", blame=shut[-1])
             return

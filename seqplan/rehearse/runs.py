@@ -20,17 +20,20 @@ def continuous(work: Work, op: Operation) -> Iterator[Trouble]:
     whole = work.c.stretches[entry.id]
     now = work.c.stretches_on(work.surface, entry.id)
     if entry.is_flat or entry.how is SeamMethod.FLAT:
-        if any(stretch.is_ring for stretch in now):
-            sewn = [work.joined[e] for s in now for e in s.junctions if e in work.joined]
-            yield Trouble(op.id, "no-longer-flat", blame=sewn[-1] if sewn else None)
+        rings = [stretch for stretch in now if stretch.is_ring]
+        sewn = [work.joined[e] for s in rings for e in s.junctions if e in work.joined]
+        if sewn:
+            yield Trouble(op.id, "no-longer-flat", blame=sewn[-1])
         if entry.is_flat:
             return
     wants_rings = entry.in_the_round or entry.verb in COVERING
-    rings = [sum(stretch.is_ring for stretch in found) for found in (whole, now)]
-    if len(now) > len(whole) or (wants_rings and rings[1] < rings[0]):
+    closed, closed_now = (sum(s.is_ring for s in found) for found in (whole, now))
+    if len(now) > len(whole) or (wants_rings and closed_now < closed):
         junctions = dict.fromkeys(e for stretch in whole for e in stretch.junctions)
-        open_seams = [work.c.main(id_).id for id_ in junctions if id_ not in work.joined]
-        yield Trouble(op.id, "not-continuous", missing=open_seams[0] if open_seams else None)
+        joining = [work.c.main(id_).id for id_ in junctions]
+        missing = next((id_ for id_ in joining if id_ not in work.done), None)
+        if missing is not None:
+            yield Trouble(op.id, "not-continuous", missing=missing)
     for id_ in dict.fromkeys(e for stretch in now for e in stretch.junctions):
         closing = work.c.closing(id_).id
         if id_ in work.joined and closing not in work.done:

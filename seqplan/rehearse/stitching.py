@@ -163,6 +163,6 @@ def _without_parts(work: Work, op: Operation) -> Iterator[Segment]:
 
 
 def _spoils(work: Work, earlier: OpId, op: Operation) -> bool:
-    """Whether what was done stands in the way; parts of one recipe only where they cover."""
+    """Whether what was done stands in the way; a fly's facing is sewn on before its shield."""
     is_own = work.c.op[earlier].entry == op.entry
     return earlier != op.id and not (is_own and op.action is Action.STITCH_ON)

@@ -8,6 +8,7 @@ from typing import Final
 
 SENTENCES: Final[dict[str, str]] = {
     # A file that cannot be read at all; these end the sentence "cannot read FILE: ...".
+    "why-empty": "there is nothing in it",
     "why-missing": "there is no such file",
     "why-folder": "it is a folder",
     "why-forbidden": "you have no permission to read it",

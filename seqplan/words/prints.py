@@ -52,7 +52,6 @@ SENTENCES: Final[dict[str, str]] = {
     "why-free": "`{first}` and `{second}` are free: no reason puts one before the other.",
     "why-source": "see {place}",
     "rules-title": "The rule book: {count} rules",
-    "rules-line": "{slug}  {strength}",
     "rules-needs": "Needs: what an operation cannot do without",
     "rules-trade": "Rules of the trade",
     "rules-findings": "What else a check finds",
@@ -79,5 +78,4 @@ SENTENCES: Final[dict[str, str]] = {
     "not-found-near": "Did you mean {names}?",
     "not-found-finding": "no rule or finding is called `{name}`",
     "not-found-rule": "there is no rule `{name}`",
-    "no-order-exists": "No order exists; `seqplan check {name}` says why.",
 }

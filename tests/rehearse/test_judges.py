@@ -8,6 +8,7 @@ from tools.random_orders import random_order
 
 from seqplan.base.strength import Strength
 from seqplan.pipeline import open_garment
+from seqplan.rehearse.trouble import tell_trouble
 from seqplan.rehearse.walk import rehearse
 
 MISSES = {
@@ -82,3 +83,16 @@ def test_every_order_that_is_planned_rehearses_clean(path):
     for plan in (opened.planner.booklet(), opened.planner.batch(), opened.planner.repair()):
         found = rehearse(opened.construction, plan.order)
         assert (found.troubles, found.debts) == ((), ())
+
+
+@pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
+def test_whatever_the_order_what_stands_in_the_way_is_named(path):
+    c = open_garment(path).construction
+    chance = random.Random(path.stem)
+    for _ in range(30):
+        found = rehearse(c, chance.sample(c.ids, len(c.ids)))
+        for trouble in (*found.troubles, *found.debts):
+            done = found.order[: found.reached]
+            assert trouble.blame is None or trouble.blame in done
+            assert trouble.missing is None or trouble.missing not in done
+            assert "None" not in tell_trouble(trouble)
