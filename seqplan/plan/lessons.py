@@ -60,8 +60,8 @@ def _alternatives(
     if trouble.why == "never-turned":
         turns = (o for o in c.acting(Action.TURN) if c.shapes[c.op[op].entry].skins <= o.pieces)
         return tuple((Arc(op, turn.id),) for turn in turns)
-    if trouble.missing is not None:
-        return ((Arc(trouble.missing, op),),)
+    if trouble.wanted:
+        return tuple((Arc(missing, op),) for missing in trouble.wanted)
     if trouble.why in _ONE_OF_MANY:
         done = stuck.order[: stuck.reached]
         return tuple((Arc(op, seam),) for seam in done if _is_seam(c, seam) and seam != op)

@@ -106,6 +106,11 @@ class Plan:
     waived: tuple[Reason, ...] = ()
 
 
+_MOST_LESSONS = 500
+"""Orders that may get stuck before the search is given up.
+
+With no reason but these lessons the garments that come with the program take up to 45."""
+
 _STITCHES = {
     Action.BASTE: "long",
     Action.GATHER: "long",
@@ -136,6 +141,17 @@ class NoPlanError(SeqplanError):
             reason.because for conflict in self.binding.conflicts[:1] for reason in conflict.reasons
         )
         return " ".join((say("plan-none"), *dict.fromkeys(because)))
+
+
+class GaveUpError(NoPlanError):
+    """So many orders got stuck, each in another way, that the search was given up."""
+
+    def __init__(self, binding: Binding, because: str) -> None:
+        super().__init__(binding)
+        self.because = because
+
+    def __str__(self) -> str:
+        return " ".join((say("plan-gave-up", count=_MOST_LESSONS), self.because))
 
 
 class Planner:
@@ -232,13 +248,21 @@ class Planner:
         """Find an order, walk it, and learn from where it gets stuck, until it does not.
 
         What is learnt holds for later orders too.
+
+        Raises
+        ------
+        NoPlanError
+            When what is learnt leaves no order, or is still not enough after very many orders.
         """
-        while True:
+        because = ""
+        for _ in range(_MOST_LESSONS):
             plan = find()
             learnt = lesson(self._c, rehearse(self._c, plan.order))
             if learnt is None or learnt in self._held:
                 return plan
             self._hold((*self._held, learnt))
+            because = learnt.because
+        raise GaveUpError(self._binding, because)
 
     def _hold(self, reasons: tuple[Reason, ...]) -> None:
         """Hold further reasons; good practice that cannot be had with them is given up."""

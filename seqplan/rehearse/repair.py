@@ -88,9 +88,9 @@ def _moves(
 ) -> Iterator[tuple[tuple[OpId, ...], OpId, bool]]:
     if trouble.why == "zip-shut" and trouble.missing is None:
         return
-    if trouble.missing is not None:
-        yield (trouble.missing,), trouble.op, True
-        yield (trouble.op,), trouble.missing, False
+    for missing in trouble.wanted:
+        yield (missing,), trouble.op, True
+        yield (trouble.op,), missing, False
     if trouble.blame is not None:
         yield (trouble.blame,), trouble.op, False
         yield (trouble.op,), trouble.blame, True

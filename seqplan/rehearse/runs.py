@@ -31,9 +31,10 @@ def continuous(work: Work, op: Operation) -> Iterator[Trouble]:
     if len(now) > len(whole) or (wants_rings and closed_now < closed):
         junctions = dict.fromkeys(e for stretch in whole for e in stretch.junctions)
         joining = [work.c.main(id_).id for id_ in junctions]
-        missing = next((id_ for id_ in joining if id_ not in work.done), None)
-        if missing is not None:
-            yield Trouble(op.id, "not-continuous", missing=missing)
+        missing = [id_ for id_ in joining if id_ not in work.done]
+        if missing:
+            # A run that closes into a ring is one run as soon as all but one of them are sewn.
+            yield Trouble(op.id, "not-continuous", missing=missing[0], instead=tuple(missing[1:]))
     for id_ in dict.fromkeys(e for stretch in now for e in stretch.junctions):
         closing = work.c.closing(id_).id
         if id_ in work.joined and closing not in work.done:

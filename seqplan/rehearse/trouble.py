@@ -19,6 +19,8 @@ class Trouble(NamedTuple):
         An earlier operation that has made it impossible, if one did.
     missing
         A later operation that has to come first, if one has.
+    instead
+        Others that could come first in place of the one that is missing: one of all is enough.
     names
         Further names for the sentence.
     """
@@ -27,7 +29,13 @@ class Trouble(NamedTuple):
     why: str
     blame: OpId | None = None
     missing: OpId | None = None
+    instead: tuple[OpId, ...] = ()
     names: tuple[tuple[str, str], ...] = ()
+
+    @property
+    def wanted(self) -> tuple[OpId, ...]:
+        """What could come first so that one thing less stands in the way."""
+        return () if self.missing is None else (self.missing, *self.instead)
 
 
 def tell_trouble(trouble: Trouble) -> str:

@@ -128,6 +128,9 @@ SENTENCES = {
         "`{op}` has to come out through the zip of `{blame}`, and the zip is shut."
     ),
     "plan-none": "No order can be sewn, as the file stands:",
+    "plan-gave-up": (
+        "No order that can be sewn was found: {count} were tried, and each got stuck. The last one:"
+    ),
     # Repairs.
     "rehearse-move-above": "Move {moved} above `{anchor}`.",
     "rehearse-move-below": "Move {moved} below `{anchor}`.",
