@@ -136,6 +136,8 @@ def _station(station: Station) -> Values:
         "mark": quoted_text(station.mark),
         "minutes": write_number(station.minutes),
         "foot minutes": write_number(station.foot_minutes),
+        "thread minutes": write_number(station.thread_minutes),
+        "needle minutes": write_number(station.needle_minutes),
     }
 
 

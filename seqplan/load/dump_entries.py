@@ -171,6 +171,9 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     # What every entry may have.
     ("station", Takes.STATION): lambda e: write_text(e.station),
     ("foot", Takes.TEXT): lambda e: write_text(e.foot),
+    ("thread", Takes.TEXT): lambda e: write_text(e.thread),
+    ("needle", Takes.TEXT): lambda e: write_text(e.needle),
+    ("setting", Takes.TEXT): lambda e: write_text(e.setting),
     ("minutes", Takes.NUMBER): lambda e: write_number(e.minutes),
     ("after", Takes.ENTRIES): lambda e: write_texts(e.after),
     ("because", Takes.TEXT): lambda e: write_text(e.because),

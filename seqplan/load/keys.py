@@ -360,6 +360,18 @@ KEYS: Final[tuple[Key, ...]] = (
     _STATION(
         name="foot minutes", takes=Takes.NUMBER, bounds=(0, 1440), help="To change the foot there."
     ),
+    _STATION(
+        name="thread minutes",
+        takes=Takes.NUMBER,
+        bounds=(0, 1440),
+        help="To thread another colour there.",
+    ),
+    _STATION(
+        name="needle minutes",
+        takes=Takes.NUMBER,
+        bounds=(0, 1440),
+        help="To change the needle there.",
+    ),
     # What an operation does.
     _VERB(
         name="pretreat",
@@ -686,6 +698,9 @@ KEYS: Final[tuple[Key, ...]] = (
     # What goes with every verb.
     _ENTRY(name="station", takes=Takes.STATION, help="Where it is done."),
     _ENTRY(name="foot", takes=Takes.TEXT, help="The presser foot."),
+    _ENTRY(name="thread", takes=Takes.TEXT, help="The thread, where it is not the usual one."),
+    _ENTRY(name="needle", takes=Takes.TEXT, help="The needle, where it is not the usual one."),
+    _ENTRY(name="setting", takes=Takes.TEXT, help="How the machine is set: zigzag, 2 mm wide."),
     _ENTRY(name="minutes", takes=Takes.NUMBER, bounds=(0, 1440), help="How long it takes."),
     _ENTRY(name="after", takes=Takes.ENTRIES, help="What you want done before it."),
     _ENTRY(name="because", takes=Takes.TEXT, help="Your reason for `after`."),

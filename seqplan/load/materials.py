@@ -134,13 +134,18 @@ def _station(pair: Pair, usual: Station | None, sink: Sink) -> Station | None:
     base = usual or Station(
         id=pair.key, title=title, mark=title[0].upper(), minutes=_MINUTES_OF_NEW_STATION
     )
-    minutes = fields.number(found.get("minutes"), sink, keys["minutes"].bounds)
-    foot_minutes = fields.number(found.get("foot minutes"), sink, keys["foot minutes"].bounds)
+
+    def minutes(key: str, usual: int) -> int:
+        read = fields.number(found.get(key), sink, keys[key].bounds)
+        return usual if read is None else read
+
     return base._replace(
         title=title,
         mark=_mark(found.get("mark"), sink) or base.mark,
-        minutes=base.minutes if minutes is None else minutes,
-        foot_minutes=base.foot_minutes if foot_minutes is None else foot_minutes,
+        minutes=minutes("minutes", base.minutes),
+        foot_minutes=minutes("foot minutes", base.foot_minutes),
+        thread_minutes=minutes("thread minutes", base.thread_minutes),
+        needle_minutes=minutes("needle minutes", base.needle_minutes),
         path=pair.path,
     )
 

@@ -117,7 +117,13 @@ def _machine(pair: Pair, sink: Sink) -> Machine | None:
             fix = sink.suggest(station, known, "")
             sink.error("unknown-station", found["station"], name=quoted(station), fix=fix)
         return None
-    usual = {"setup": known[station].minutes, "foot": known[station].foot_minutes}
+    kind = known[station]
+    usual = {
+        "setup": kind.minutes,
+        "foot": kind.foot_minutes,
+        "colour": kind.thread_minutes,
+        "needle": kind.needle_minutes,
+    }
     foot = fields.text(found.get("mounted"), sink)
     return Machine(
         name=pair.key,

@@ -265,6 +265,11 @@ class Entry(NamedTuple):
         Parts of the recipe that are left out.
     station, foot, minutes
         Overrides for the main operation: where, with which presser foot, how long.
+    thread, needle
+        What its stitching is done with, where that is not what the rest is sewn with; where some
+        of it is topstitching, the topstitching alone.
+    setting
+        How the machine is set for the main operation, in the author's words.
     unit
         Overrides the part in hand: the pieces named.
     keep_clear
@@ -334,6 +339,9 @@ class Entry(NamedTuple):
     without: tuple[str, ...] = ()
     station: str | None = None
     foot: str | None = None
+    thread: str | None = None
+    needle: str | None = None
+    setting: str | None = None
     minutes: int | None = None
     unit: tuple[PieceId, ...] = ()
     keep_clear: tuple[PieceId, ...] = ()

@@ -91,10 +91,23 @@ class Action(Enum):
 
 
 class Setup(NamedTuple):
-    """What has to be ready: a station and the presser foot on it (empty where there is none)."""
+    """What has to be ready for an operation.
+
+    Parameters
+    ----------
+    station
+        Where it is done.
+    foot
+        The presser foot; empty where there is none.
+    thread, needle
+        The thread and the needle; empty for those that the garment is sewn with otherwise, and
+        where there is none.
+    """
 
     station: str
     foot: str = ""
+    thread: str = ""
+    needle: str = ""
 
 
 class Operation(NamedTuple):
@@ -109,7 +122,7 @@ class Operation(NamedTuple):
     action
         What is done.
     setup
-        Station and foot.
+        Where, and what is mounted there.
     minutes
         How long it takes, where the author says so.
     segments

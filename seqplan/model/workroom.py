@@ -36,6 +36,9 @@ class Needs(NamedTuple):
 
 NOTHING = Needs("")
 
+USUAL = "usual"
+"""The thread and the needle that a garment is sewn with, whatever they are."""
+
 
 @dataclass(frozen=True, slots=True)
 class Machine:
@@ -117,7 +120,7 @@ class Workroom:
 
     @classmethod
     def of_stations(cls, stations: Iterable[Station] = DEFAULT_STATIONS) -> "Workroom":
-        """Put one machine at each station, with its standard foot on."""
+        """Put one machine at each station, with its standard foot on and threaded as usual."""
         return cls(
             tuple(
                 Machine(
@@ -125,7 +128,9 @@ class Workroom:
                     station=each.id,
                     setup_minutes=each.minutes,
                     foot_minutes=each.foot_minutes,
-                    mounted=Needs(each.id, foot=STANDARD_FOOT),
+                    colour_minutes=each.thread_minutes,
+                    needle_minutes=each.needle_minutes,
+                    mounted=Needs(each.id, foot=STANDARD_FOOT, colour=USUAL, needle=USUAL),
                 )
                 for each in stations
             )

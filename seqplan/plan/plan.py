@@ -8,9 +8,8 @@ from itertools import groupby
 from seqplan.base.errors import SeqplanError
 from seqplan.base.ids import EntryId, OpId, PieceId
 from seqplan.graph.reason import Reason
-from seqplan.model.operation import Action, Operation, Setup
-from seqplan.model.station import STANDARD_FOOT
-from seqplan.model.workroom import Needs, Workroom
+from seqplan.model.operation import Operation, Setup
+from seqplan.model.workroom import Workroom
 from seqplan.order.booklet import booklet_order, unit_changes
 from seqplan.order.fewest import cheapest_order, count_changes, fewest_changes
 from seqplan.order.limits import Limit, no_limit
@@ -20,6 +19,7 @@ from seqplan.order.result import Proof
 from seqplan.order.workroom import changes_in
 from seqplan.plan.binding import Binding, bind
 from seqplan.plan.lessons import lesson
+from seqplan.plan.setups import change_minutes, needs_of
 from seqplan.plan.unit import Unit, find_units
 from seqplan.plan.whole_entries import between_entries
 from seqplan.recipes.construction import Construction
@@ -110,21 +110,6 @@ _MOST_LESSONS = 500
 """Orders that may get stuck before the search is given up.
 
 With no reason but these lessons the garments that come with the program take up to 45."""
-
-_STITCHES = {
-    Action.BASTE: "long",
-    Action.GATHER: "long",
-    Action.BUTTONHOLE: "buttonhole",
-    Action.TOPSTITCH: "topstitch",
-}
-"""Stitches that are set for an operation; everything else is sewn straight, of usual length."""
-
-
-def needs_of(op: Operation) -> Needs:
-    """What has to be mounted and set for an operation."""
-    is_sewn = bool(op.setup.foot)
-    stitch = _STITCHES.get(op.action, "straight") if is_sewn else ""
-    return Needs(op.setup.station, op.setup.foot, stitch=stitch)
 
 
 class NoPlanError(SeqplanError):
@@ -225,7 +210,7 @@ class Planner:
         return self._rehearsed(find)
 
     def _cheapest(self, workroom: Workroom, limit: Limit, observer: Observer | None) -> Plan:
-        changes = changes_in(workroom, {op.id: needs_of(op) for op in self._c.operations})
+        changes = changes_in(workroom, {op.id: needs_of(self._c, op) for op in self._c.operations})
         result = cheapest_order(self._c.ids, self._held, changes, limit=limit, observer=observer)
         order = self.repair().order if result.order is None else result.order
         return self._plan(
@@ -324,27 +309,6 @@ class Planner:
             else:
                 groups.append((unit, [step]))
         return tuple(Group(tuple(held), unit) for unit, held in groups)
-
-
-def change_minutes(c: Construction, ops: Sequence[Operation]) -> int:
-    """Add up what the changes of set-up take, in minutes.
-
-    Going to another station costs that station's minutes. A foot stays on its machine until
-    another is wanted there; every machine starts with its standard foot. The first set-up counts
-    only its foot.
-    """
-    feet: dict[str, str] = {}
-    here = ops[0].setup.station if ops else ""
-    minutes = 0
-    for op in ops:
-        station = c.garment.station[op.setup.station]
-        if station.id != here:
-            minutes += station.minutes
-            here = station.id
-        if op.setup.foot and feet.get(station.id, STANDARD_FOOT) != op.setup.foot:
-            minutes += station.foot_minutes
-        feet[station.id] = op.setup.foot or feet.get(station.id, STANDARD_FOOT)
-    return minutes
 
 
 def _steps(ops: Sequence[Operation], *, split_visits: bool) -> list[Step]:

@@ -159,7 +159,23 @@ class _Expander:
         foot = (entry.foot if is_main else None) or ingredient.foot
         if not foot and self._garment.station[station].foot_minutes:
             foot = STANDARD_FOOT
-        return Setup(station, foot)
+        thread, needle = self._own_thread(entry, ingredient)
+        place = self._garment.station[station]
+        return Setup(
+            station,
+            foot,
+            thread if place.thread_minutes else "",
+            needle if place.needle_minutes else "",
+        )
+
+    def _own_thread(self, entry: Entry, ingredient: Ingredient) -> tuple[str, str]:
+        """The thread and the needle of an entry: for the rows that show, where it has any."""
+        if not entry.thread and not entry.needle:
+            return "", ""
+        showing = {part.action for part in recipe_for(entry, self._garment)} & {Action.TOPSTITCH}
+        if showing and ingredient.action not in showing:
+            return "", ""
+        return entry.thread or "", entry.needle or ""
 
     def _scorches(self, pieces: frozenset[PieceId]) -> bool:
         """Whether one of the pieces is of cloth that bears no iron."""

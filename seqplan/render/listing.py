@@ -10,12 +10,12 @@ from seqplan.explain.selection import FINDINGS, headline
 from seqplan.explain.why import Between, Grounds, Place
 from seqplan.explain.written import state
 from seqplan.graph.reason import Reason, ReasonKind
-from seqplan.model.operation import Operation, Setup
-from seqplan.model.station import STANDARD_FOOT
+from seqplan.model.operation import Operation
 from seqplan.order.result import Proof
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule
+from seqplan.tell.setups import name_setup
 from seqplan.words.say import say
 
 _WIDTH = 92
@@ -132,14 +132,6 @@ def unit_name(c: Construction, unit: frozenset[PieceId]) -> str:
     return say("list-and", first=say("list-comma").join(titles[:-1]), last=titles[-1])
 
 
-def setup_name(c: Construction, setup: Setup) -> str:
-    """Name a set-up: the station, with the foot where it is not the standard one."""
-    title = c.garment.station[setup.station].title
-    if setup.foot in {"", STANDARD_FOOT}:
-        return title
-    return say("steps-foot", station=title, foot=setup.foot)
-
-
 def _about(plan: Plan) -> Iterator[str]:
     if plan.purpose is Purpose.REPAIR:
         key = "steps-about-repair-moved" if plan.moved else "steps-about-repair-none"
@@ -166,7 +158,7 @@ def _about(plan: Plan) -> Iterator[str]:
 
 
 def _heading(c: Construction, group: Group) -> str:
-    name = setup_name(c, group.setup) if group.setup else unit_name(c, group.unit)
+    name = name_setup(c.garment, group.setup) if group.setup else unit_name(c, group.unit)
     return name[:1].upper() + name[1:]
 
 

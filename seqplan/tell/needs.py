@@ -10,7 +10,7 @@ from seqplan.model.station import STANDARD_FOOT, Station
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import SizeTable, Titled
 from seqplan.tell.names import as_clause, capital, listing, readable
-from seqplan.tell.step import foot_name
+from seqplan.tell.setups import foot_name, needle_name, thread_name
 from seqplan.words.say import has, say
 
 _INTERFACING = "interfacing"
@@ -108,12 +108,17 @@ def _notion(notion: Notion) -> str:
 def _threads(c: Construction) -> Iterator[str]:
     used = {op.setup.station for op in c.operations}
     yield say("sheet-thread")
+    threads = (entry.thread for entry in c.garment.entries if entry.thread)
+    for thread in dict.fromkeys(map(thread_name, threads)):
+        yield capital(say("sheet-thread-own", thread=thread))
     if used & {"overlocker", "coverstitch"}:
         yield say("sheet-thread-overlocker")
     if c.acting(Action.BASTE, Action.REMOVE_BASTING, Action.HOLD):
         yield say("sheet-thread-baste")
     if "lockstitch" in used:
         yield from _needles(c)
+    for needle in dict.fromkeys(op.setup.needle for op in c.operations if op.setup.needle):
+        yield capital(say("sheet-needle-own", needle=needle_name(needle)))
 
 
 def _needles(c: Construction) -> Iterator[str]:

@@ -7,7 +7,6 @@ from seqplan.base.ids import OpId, PieceId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
-from seqplan.model.station import STANDARD_FOOT
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.plan.waivers import is_named
 from seqplan.recipes.construction import Construction
@@ -27,7 +26,8 @@ from seqplan.tell.names import (
 )
 from seqplan.tell.needs import stations_used, tell_needs, tell_sizes
 from seqplan.tell.sentence import Sentence, Term
-from seqplan.tell.step import foot_name, heading, tell_step
+from seqplan.tell.setups import name_setup
+from seqplan.tell.step import heading, tell_step
 from seqplan.tell.terms import terms_in
 from seqplan.words.say import has, say
 
@@ -158,10 +158,7 @@ def _headed(c: Construction, plan: Plan) -> Iterator[tuple[str, list[Step]]]:
 def _heading(c: Construction, group: Group, step: Step, sewn: Sequence[frozenset[PieceId]]) -> str:
     """The station that is visited, else the part in hand: facings and linings while apart."""
     if group.setup is not None:
-        station = capital(c.garment.station[group.setup.station].title)
-        if group.setup.foot in {"", STANDARD_FOOT}:
-            return say("sheet-setup", station=station)
-        return say("sheet-setup-foot", station=station, foot=foot_name(group.setup.foot))
+        return capital(name_setup(c.garment, group.setup))
     pieces = frozenset[PieceId]().union(*(op.pieces for op in step.operations))
     pieces = pieces.union(*(joined for joined in sewn if joined & pieces))
     layers = {c.garment.piece[id_].layer for id_ in pieces}

@@ -1,21 +1,22 @@
 """Tell a step: every operation of it in plain sentences."""
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping
 from itertools import takewhile
 from typing import Final
 
 from seqplan.base.ids import OpId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.station import IRON, STANDARD_FOOT, TABLE
+from seqplan.model.station import HAND, IRON, STANDARD_FOOT, TABLE
 from seqplan.plan.plan import Step
 from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, tidying
-from seqplan.tell.names import as_sentence, capital, name_pieces, readable
+from seqplan.tell.names import as_clause, as_sentence, capital, name_pieces, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
+from seqplan.tell.setups import foot_name, needle_name, thread_name
 from seqplan.words.say import say
 
 Teller = Callable[[Scene], Told]
@@ -115,18 +116,22 @@ def heading(c: Construction, step: Step, *, is_continued: bool = False) -> str:
     return say("step-heading-continued", title=title) if is_continued else title
 
 
-def foot_name(foot: str) -> str:
-    """The name of a presser foot without the word "foot".
-
-    >>> foot_name("zip foot"), foot_name("invisible zip")
-    ('zip', 'invisible zip')
-    """
-    return readable(foot).removesuffix(" foot")
+def _thread(scene: Scene) -> Iterator[str]:
+    """The thread, the needle and the stitch where they are not the usual ones."""
+    setup, entry = scene.op.setup, scene.entry
+    is_main = scene.op.part == MAIN
+    if entry.thread and (setup.thread or (is_main and setup.station == HAND)):
+        yield say("step-thread", thread=thread_name(entry.thread))
+    if setup.needle:
+        yield say("step-needle", needle=needle_name(setup.needle))
+    if entry.setting and is_main:
+        yield say("step-stitch-set", stitch=as_clause(entry.setting))
 
 
 def _place(scene: Scene, foot: str) -> list[str]:
     """The foot where it is not the standard one, the station where the author changed it."""
     texts = [say("step-foot", foot=foot)] if foot else []
+    texts += _thread(scene)
     recipe = recipe_for(scene.entry, scene.garment)
     usual = {ingredient.part: ingredient.station for ingredient in recipe}
     station = scene.op.setup.station

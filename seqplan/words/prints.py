@@ -33,7 +33,6 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "steps-key": "Stations: {stations}.",
     "steps-station": "{mark} {title}",
-    "steps-foot": "{station}, {foot} foot",
     "steps-part": "{part} {mark}",
     "whole-garment": "the whole garment",
     "no-piece": "no piece in hand",

@@ -74,6 +74,8 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-thread-overlocker": (
         "Thread for the overlocker, one reel for each of its needles and loopers"
     ),
+    "sheet-thread-own": "{thread} thread",
+    "sheet-needle-own": "{needle} needle",
     "sheet-thread-baste": "Basting thread of another colour",
     "sheet-needle-light": "New machine needles, about 70/10 for light cloth",
     "sheet-needle-medium": "New machine needles, about 80/12 for medium cloth",
@@ -193,8 +195,9 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-unit-lining": "The lining",
     "sheet-unit-many": "{first} and {count} more pieces",
     "sheet-unit-none": "To do",
-    "sheet-setup": "{station}",
-    "sheet-setup-foot": "{station}, {foot} foot",
+    "sheet-setup-foot": "{setup}, {foot} foot",
+    "sheet-setup-thread": "{setup}, {thread} thread",
+    "sheet-setup-needle": "{setup}, {needle} needle",
     "sheet-done-threads": "All loose threads are cut off, and every row is fastened at both ends.",
     "sheet-done-seams": "Every seam is whole: pulled gently, it shows no gap.",
     "sheet-done-basting": "No pin, basting thread or chalk is left.",

@@ -28,6 +28,8 @@ def _group(group: Group) -> Data:
         "unit": sorted(group.unit),
         "station": group.setup.station if group.setup else None,
         "foot": group.setup.foot if group.setup else None,
+        "thread": group.setup.thread if group.setup else None,
+        "needle": group.setup.needle if group.setup else None,
         "steps": [
             {
                 "number": step.number,
@@ -38,6 +40,8 @@ def _group(group: Group) -> Data:
                         "action": op.action.value,
                         "station": op.setup.station,
                         "foot": op.setup.foot,
+                        "thread": op.setup.thread,
+                        "needle": op.setup.needle,
                     }
                     for op in step.operations
                 ],
