@@ -67,6 +67,9 @@ def steps(
       workroom: Harbour hall
       machines:
         old machine: {station: lockstitch, setup: 2, foot: 3, stitch: 1}
+        board:       {station: iron, setup: 3}
+      ways:
+        old machine: {board: 1}
     """
     room = _read_room(search["workroom"])
     limit = deadline(search["seconds"])

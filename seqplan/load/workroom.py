@@ -4,12 +4,15 @@
     machines:
       old machine: {station: lockstitch, setup: 2, foot: 1, needle: 2}
       overlocker:  {station: overlocker, setup: 4}
+    ways:
+      old machine: {overlocker: 1}
 
-What the file does not name keeps the usual minutes of its station.
+What the file does not name keeps the usual minutes of its station, and is no way off.
 """
 
+from collections.abc import Collection
 from pathlib import Path
-from typing import Final, NamedTuple
+from typing import Final, NamedTuple, TypeAlias
 
 from seqplan.base.diagnostic import Diagnostic
 from seqplan.base.errors import UnreadableFileError
@@ -24,6 +27,8 @@ from seqplan.load.where import Where, place
 from seqplan.model.station import DEFAULT_STATIONS
 from seqplan.model.workroom import NOTHING, Machine, Needs, Workroom
 from seqplan.words.say import say
+
+Ways: TypeAlias = dict[tuple[str, str], int]
 
 _MOST_MINUTES = 10_000
 _MINUTES: Final = {
@@ -43,6 +48,7 @@ def _key(name: str, takes: Takes, help_: str, *, is_required: bool = False) -> K
 _TOP: Final = {
     "workroom": _key("workroom", Takes.TEXT, "Its name.", is_required=True),
     "machines": _key("machines", Takes.TABLE, "The machines.", is_required=True),
+    "ways": _key("ways", Takes.TABLE, "Minutes from one machine to another."),
 }
 _MACHINE: Final = {
     "station": _key("station", Takes.TEXT, "What kind of station it is.", is_required=True),
@@ -81,24 +87,51 @@ def load_workroom(path: str | Path) -> LoadedWorkroom:
     sink = Sink()
     text, is_readable = read_text(read_bytes(path), sink)
     root = read_tree(text, sink) if is_readable else None
-    machines = _machines(root, sink) if isinstance(root, MappingNode) else ()
+    machines, ways = _read(root, sink) if isinstance(root, MappingNode) else ((), {})
     if root is not None and not isinstance(root, MappingNode):
         sink.error("wrong-type", root, words="expected-workroom", found=found_instead(root))
     if root is None and not sink.has_errors:
         raise UnreadableFileError(str(path), say("why-empty"))
-    workroom = None if sink.has_errors else Workroom(machines)
+    workroom = None if sink.has_errors else Workroom(machines, ways)
     return LoadedWorkroom(workroom, place(sink.found, Where(root)), text, str(path))
 
 
-def _machines(root: MappingNode, sink: Sink) -> tuple[Machine, ...]:
+def _read(root: MappingNode, sink: Sink) -> tuple[tuple[Machine, ...], Ways]:
     found = fields.read_fields(root, _TOP, sink)
     fields.check_required(found, _TOP, root, sink)
+    return _machines(root, sink), _ways(root, sink)
+
+
+def _machines(root: MappingNode, sink: Sink) -> tuple[Machine, ...]:
     table = fields.table(root.get("machines"), sink)
     read = [_machine(pair, sink) for pair in (table.pairs if table else ())]
     named = [machine for machine in read if machine is not None]
-    served = {machine.station for machine in named}
-    usual = Workroom.of_stations(s for s in DEFAULT_STATIONS if s.id not in served)
-    return (*named, *usual.machines)
+    return tuple(named)
+
+
+def _ways(root: MappingNode, sink: Sink) -> Ways:
+    """Read the ways: both ways alike, unless the way back has minutes of its own."""
+    machines = root.get("machines")
+    listed = machines.value if machines else None
+    known = [pair.key for pair in listed.pairs] if isinstance(listed, MappingNode) else []
+    found: Ways = {}
+    table = fields.table(root.get("ways"), sink)
+    for pair in table.pairs if table else ():
+        _known_machine(pair, known, sink)
+        others = fields.mapping(pair.value, sink, words="expected-way")
+        for other in others.pairs if others else ():
+            minutes = fields.number(other.value, sink, (0, _MOST_MINUTES))
+            if _known_machine(other, known, sink) and minutes is not None:
+                found[pair.key, other.key] = minutes
+    return {(b, a): minutes for (a, b), minutes in found.items()} | found
+
+
+def _known_machine(pair: Pair, known: Collection[str], sink: Sink) -> bool:
+    if pair.key not in known:
+        fix = sink.suggest(pair.key, known, "")
+        sink.error("unknown-machine", pair, name=quoted(pair.key), fix=fix)
+        return False
+    return True
 
 
 def _machine(pair: Pair, sink: Sink) -> Machine | None:

@@ -1,7 +1,7 @@
 """A workroom: one's own machines, and what it takes to get each ready."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import NamedTuple
 
@@ -101,22 +101,35 @@ class Workroom:
     machines
         Each with a name of its own. Of several for one kind of station the first serves it, unless
         another is asked for by its name.
+    ways
+        Minutes from one machine to another, by their names, in addition to getting that one ready;
+        what is not named costs nothing.
 
     Raises
     ------
     ValueError
-        Two machines have the same name, or a number is negative, or a count is 0.
+        Two machines have the same name, or a number is negative, or a count is 0; or a way leads
+        from or to no machine.
     """
 
     machines: tuple[Machine, ...]
+    ways: Mapping[tuple[str, str], int] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
+        names = {machine.name for machine in self.machines}
+        if any(not {*way} <= names or minutes < 0 for way, minutes in self.ways.items()):
+            raise ValueError("a way that cannot be")
         if len({machine.name for machine in self.machines}) < len(self.machines):
             raise ValueError("every machine has a name of its own")
         for machine in self.machines:
             minutes = [machine.setup_minutes, *(minutes for _, minutes in machine.sides)]
             if machine.count < 1 or min(minutes) < 0:
                 raise ValueError(f"{machine.name!r} has a number that cannot be")
+
+    def filled(self, stations: Iterable[Station]) -> "Workroom":
+        """Add a machine at each station that has none yet."""
+        usual = Workroom.of_stations(each for each in stations if each.id not in self._serving)
+        return Workroom((*self.machines, *usual.machines), self.ways)
 
     @classmethod
     def of_stations(cls, stations: Iterable[Station] = DEFAULT_STATIONS) -> "Workroom":

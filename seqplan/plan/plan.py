@@ -210,7 +210,8 @@ class Planner:
         return self._rehearsed(find)
 
     def _cheapest(self, workroom: Workroom, limit: Limit, observer: Observer | None) -> Plan:
-        changes = changes_in(workroom, {op.id: needs_of(self._c, op) for op in self._c.operations})
+        room = workroom.filled(self._c.garment.stations)
+        changes = changes_in(room, {op.id: needs_of(self._c, op) for op in self._c.operations})
         result = cheapest_order(self._c.ids, self._held, changes, limit=limit, observer=observer)
         order = self.repair().order if result.order is None else result.order
         return self._plan(

@@ -4,6 +4,7 @@ import pytest
 
 from seqplan.base.errors import UnreadableFileError
 from seqplan.load.workroom import load_workroom
+from seqplan.model.station import DEFAULT_STATIONS
 
 
 def written(tmp_path, text):
@@ -22,7 +23,35 @@ def test_what_is_not_named_keeps_its_usual_minutes(tmp_path):
     old = room.machine_for("lockstitch")
     assert (old.name, old.setup_minutes, old.foot_minutes) == ("old", 7, 1)
     assert old.mounted.foot == "zip"
-    assert room.machine_for("overlocker").setup_minutes == 2
+    assert room.filled(DEFAULT_STATIONS).machine_for("overlocker").setup_minutes == 2
+
+
+def test_ways_lead_both_ways_unless_the_way_back_has_its_own_minutes(tmp_path):
+    machines = "machines:\n  old: {station: lockstitch}\n  board: {station: iron}\n"
+    ways = "ways:\n  old: {board: 2}\n"
+    room = written(tmp_path, f"workroom: Hall\n{machines}{ways}").workroom
+    assert room.ways == {("old", "board"): 2, ("board", "old"): 2}
+    room = written(tmp_path, f"workroom: Hall\n{machines}{ways}  board: {{old: 5}}\n").workroom
+    assert room.ways == {("old", "board"): 2, ("board", "old"): 5}
+
+
+def test_ways_to_nowhere_are_told_at_once(tmp_path):
+    loaded = written(
+        tmp_path,
+        "workroom: Hall\n"
+        "machines: {old: {station: lockstitch}, board: {station: iron}}\n"
+        "ways:\n"
+        "  old: {bord: 2, board: two}\n"
+        "  older: {old: 1}\n"
+        "  board: 3\n",
+    )
+    found = [(d.slug, d.span.line) for d in loaded.diagnostics]
+    assert found == [
+        ("unknown-machine", 4),
+        ("unreadable-number", 4),
+        ("unknown-machine", 5),
+        ("wrong-type", 6),
+    ]
 
 
 def test_every_fault_is_told_at_once(tmp_path):

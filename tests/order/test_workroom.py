@@ -8,7 +8,7 @@ from strategies import problems
 from seqplan.model.workroom import Machine, Needs, NoMachineError, Workroom
 from seqplan.order.fewest import cheapest_order
 from seqplan.order.workroom import changes_in
-from seqplan.plan.plan import change_minutes
+from seqplan.plan.setups import change_minutes, needs_of
 
 ROOM = Workroom(
     (
@@ -55,6 +55,26 @@ def test_a_machine_that_is_asked_for_by_name_keeps_its_own_needle():
     assert cost(old[0], fine, old[0]) == 2 + 4
 
 
+def test_a_way_costs_its_minutes_and_may_lead_past_another_machine():
+    machines = [Machine(name, name, setup_minutes=1) for name in ("iron", "table", "hand")]
+    ways = {("iron", "hand"): 9, ("iron", "table"): 2, ("table", "hand"): 3}
+    room = Workroom(tuple(machines), ways)
+
+    def minutes(*stations):
+        needs = {str(place): Needs(each) for place, each in enumerate(stations)}
+        return changes_in(room, needs).cost(list(needs))
+
+    assert minutes("iron", "table") == 1 + 2
+    assert minutes("iron", "hand") == 1 + 2 + 3
+    assert minutes("iron", "table", "hand") == 2 + 2 + 3
+    assert minutes("hand", "iron") == 1
+
+
+def test_a_way_from_or_to_no_machine_is_refused():
+    with pytest.raises(ValueError, match="way"):
+        Workroom((Machine("a", "iron"),), {("a", "b"): 1})
+
+
 def test_a_station_without_a_machine_is_named():
     with pytest.raises(NoMachineError, match="coverstitch") as told:
         cost(Needs("coverstitch"))
@@ -98,7 +118,7 @@ def test_the_usual_stations_cost_what_plans_say_they_cost(path):
     garment = opened(path.stem)
     c = garment.construction
     room = Workroom.of_stations(c.garment.station.values())
-    changes = changes_in(room, {op.id: Needs(*op.setup) for op in c.operations})
+    changes = changes_in(room, {op.id: needs_of(c, op) for op in c.operations})
     assert changes.cost(c.ids) == change_minutes(c, c.operations)
     best = cheapest_order(c.ids, garment.binding.held, changes)
     assert best.cost == change_minutes(c, [c.op[id_] for id_ in best.order])
