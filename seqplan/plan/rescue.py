@@ -1,4 +1,4 @@
-"""When something was forgotten: the least to undo, and the order from there to the end.
+"""When something was forgotten or went wrong: the least to undo, and the order from there on.
 
 1. What is done stands in the order that the work followed. Of it the least is undone
    (`unpicking`): first the fewest operations that cannot be undone, then the fewest operations.
@@ -39,6 +39,8 @@ from seqplan.words.say import say
 
 DONE: Final = RuleSlug("done-already")
 """The slug of the reason that what stays comes first."""
+WRONG: Final = RuleSlug("done-wrong")
+"""The slug of the reason that what was not done right is done again."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +70,8 @@ class Rescue:
     ----------
     missed
         What was forgotten, in the order that the work followed.
+    wrong
+        What was done, and not right, in that order.
     done
         What had been done, in that order.
     implied
@@ -87,6 +91,7 @@ class Rescue:
     """
 
     missed: tuple[OpId, ...]
+    wrong: tuple[OpId, ...]
     done: tuple[OpId, ...]
     implied: tuple[OpId, ...]
     undone: tuple[Undone, ...]
@@ -109,11 +114,19 @@ class Standing:
         What is done. What must come before it is taken as done, too, unless it was forgotten.
     missed
         What was forgotten; what stands in both counts as forgotten.
+    wrong
+        What of it was not done right, and has to be done again.
     """
 
     order: Sequence[OpId]
     done: Collection[OpId]
-    missed: Collection[OpId]
+    missed: Collection[OpId] = ()
+    wrong: Collection[OpId] = ()
+
+    @property
+    def wanting(self) -> frozenset[OpId]:
+        """What has still to be done right."""
+        return frozenset(self.missed) | frozenset(self.wrong)
 
 
 def find_rescue(
@@ -124,7 +137,7 @@ def find_rescue(
     by_the_book: bool = False,
     limit: Limit = no_limit,
 ) -> Rescue:
-    """Find the least to undo so that what was forgotten can be done, and the order from there on.
+    """Find the least to undo so that all can be done, and done right, and the order from there on.
 
     Parameters
     ----------
@@ -151,7 +164,10 @@ def find_rescue(
     sequence = [
         id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
     ]
-    weights = weigh(c, sequence)
+    weights = [
+        0 if id_ in at.wrong else weight
+        for id_, weight in zip(sequence, weigh(c, sequence), strict=True)
+    ]
     shoulds = [r for r in binding.held if not by_the_book and r.strength is not Strength.MUST]
     while True:
         unpicking = least_to_undo(
@@ -165,6 +181,7 @@ def find_rescue(
         binds.append(learnt)
     return Rescue(
         missed=tuple(id_ for id_ in at.order if id_ in at.missed),
+        wrong=tuple(id_ for id_ in sequence if id_ in at.wrong),
         done=tuple(sequence),
         implied=tuple(id_ for id_ in sequence if id_ in implied),
         undone=tuple(_undone(c, binds, through, unpicking, at)),
@@ -214,8 +231,8 @@ def _order_from(
     held += still
     closure = _closure(order, held)
     index = {id_: node for node, id_ in enumerate(order)}
-    before = mask_of(index[id_] for id_ in at.missed)
-    for id_ in at.missed:
+    before = mask_of(index[id_] for id_ in at.wanting)
+    for id_ in at.wanting:
         before |= closure.ancestors[index[id_]]
     first = [id_ for id_ in others if before >> index[id_] & 1]
     later = [id_ for id_ in others if not before >> index[id_] & 1]
@@ -286,7 +303,7 @@ def _undone(
 
     def ask(reason: Reason, arc: Arc) -> None:
         is_inner = c.op[arc.before].entry == c.op[arc.after].entry
-        rank = (arc.before not in at.missed, is_inner, -reason.strength.weight, reason.rule)
+        rank = (arc.before not in at.wanting, is_inner, -reason.strength.weight, reason.rule)
         asks.setdefault(arc.after, []).append((rank, reason))
 
     for reason, which in zip(binds, unpicking.chosen, strict=True):
@@ -298,5 +315,19 @@ def _undone(
             if arc.before in undone and place[arc.before] < place[arc.after]:
                 ask(reason, arc)
     for id_ in reversed(unpicking.undone):
-        _, reason = min(asks[id_], key=lambda each: each[0])
+        if id_ in at.wrong:
+            reason = _is_wrong(id_)
+        else:
+            _, reason = min(asks[id_], key=lambda each: each[0])
         yield Undone(id_, UNDOING[c.op[id_].action], reason)
+
+
+def _is_wrong(op: OpId) -> Reason:
+    """The reason to undo what was not done right: it comes before everything else, once more."""
+    return Reason(
+        alternatives=((Arc(op, op),),),
+        kind=ReasonKind.SAID,
+        strength=Strength.MUST,
+        rule=WRONG,
+        because=say("rescue-done-wrong", op=op),
+    )

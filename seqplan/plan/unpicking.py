@@ -63,7 +63,7 @@ def least_to_undo(
     sequence
         What is done, in the order in which it was done.
     weights
-        What it costs to undo each operation of ``sequence``: positive.
+        What it costs to undo each operation of ``sequence``; 0 for what is undone in any case.
     built_on
         Arcs that need not hold, but where the later operation was done after the earlier one, it
         is undone with it.
@@ -117,8 +117,9 @@ class _Undoing(ExactCost):
         """Those that stay: what must come before them, or lies below them, was done and stays."""
         stays = undone = 0
         kept = []
-        for node in self.sequence:
-            if closure.ancestors[node] & ~stays or self.below[node] & undone:
+        for node, weight in zip(self.sequence, self.weights, strict=True):
+            is_built_on = closure.ancestors[node] & ~stays or self.below[node] & undone
+            if is_built_on or not weight:
                 undone |= 1 << node
             else:
                 stays |= 1 << node

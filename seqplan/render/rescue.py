@@ -31,11 +31,13 @@ def list_rescue(c: Construction, found: Rescue, by_the_book: Rescue) -> str:
     by_the_book
         The same with good practice held, to say what that would take.
     """
+    key = "rescue-title" if not found.wrong else "rescue-title-both"
     lines = [
         say(
-            "rescue-title",
+            key if found.missed else "rescue-title-wrong",
             garment=c.garment.name,
             missed=_names(c, found.missed),
+            wrong=_names(c, found.wrong),
             done=len(found.done),
             count=len(c.operations),
         )

@@ -1,10 +1,19 @@
-"""Sentences: what to undo when something was forgotten, and how to go on."""
+"""Sentences: what to undo when something was forgotten or went wrong, and how to go on."""
 
 from typing import Final
 
 SENTENCES: Final[dict[str, str]] = {
     "rescue-done-already": "`{before}` is done already and stays.",
-    "rescue-title": ("{garment}: forgotten {missed}, with {done} of {count} operations done"),
+    "rescue-done-wrong": "`{op}` is not right, so it is done again.",
+    "rescue-title": "{garment}: forgotten {missed}, with {done} of {count} operations done",
+    "rescue-title-wrong": "{garment}: wrong {wrong}, with {done} of {count} operations done",
+    "rescue-title-both": (
+        "{garment}: forgotten {missed}, wrong {wrong}, with {done} of {count} operations done"
+    ),
+    "rescue-say-what": (
+        "say what was forgotten, with `--missed` and names, or what was not done right, with"
+        " `--wrong`"
+    ),
     "rescue-implied": "Taken as done, since it comes before what is done: {names}.",
     "rescue-nothing": "Nothing has to be undone: go on with what was forgotten.",
     "rescue-undo": "Undo, the last first ({undone} of the {done} that are done; {kept} stay):",

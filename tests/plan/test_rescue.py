@@ -102,13 +102,14 @@ def test_reasons_that_admit_no_order_are_refused():
 # -- garments ----------------------------------------------------------------------------------
 
 
-def _rescue(name, missed, up_to=None, *, by_the_book=False, done=()):
+def _rescue(name, missed, up_to=None, *, by_the_book=False, done=(), is_wrong=False):
     garment = opened(name)
     c = garment.garment
     forgotten = {op.id for op in c.of_entry[missed]} if missed in c.of_entry else {missed}
     begun = c.ids if up_to is None else c.ids[: c.ids.index(c.of_entry[up_to][0].id)]
     named = {op.id for entry in done for op in c.of_entry[entry]} if done else set(begun)
-    at = Standing(c.ids, named, forgotten)
+    wanting = {"wrong": forgotten & named} if is_wrong else {"missed": forgotten}
+    at = Standing(c.ids, named, **wanting)
     return c, find_rescue(c, garment.binding, at, by_the_book=by_the_book)
 
 
@@ -123,9 +124,11 @@ def _assert_sound(c, binding, found):
     assert all(each.strength is Strength.SHOULD for each in found.given_up)
     kept = set(found.kept)
     for each in found.undone:
+        if each.op in found.wrong:
+            continue
         arcs_ = [arc for bundle in each.reason.alternatives for arc in bundle]
         assert any(arc.after == each.op for arc in arcs_)
-        assert any(arc.before not in kept or arc.before in found.missed for arc in arcs_)
+        assert any(arc.before not in kept for arc in arcs_)
 
 
 @pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
@@ -155,6 +158,29 @@ def test_a_rescue_of_any_garment_holds_what_binds_it(garment, data):
     found = find_rescue(c, binding, at, by_the_book=data.draw(st.booleans()))
     _assert_sound(c, binding, found)
     assert set(found.done) >= done - {missed}
+
+
+@pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
+def test_whatever_went_wrong_is_undone_with_what_lies_over_it(path):
+    """At least as much as if it had been forgotten, and it is done again."""
+    garment = opened(path.stem)
+    c = garment.garment
+    for entry in c.of_entry:
+        _, found = _rescue(path.stem, entry, is_wrong=True)
+        _assert_sound(c, garment.binding, found)
+        assert found.rehearsal.is_clean, (entry, found.rehearsal.troubles)
+        undone = {each.op for each in found.undone}
+        assert undone >= set(found.wrong) == {op.id for op in c.of_entry[entry]}
+        _, forgotten = _rescue(path.stem, entry)
+        assert undone - set(found.wrong) >= {each.op for each in forgotten.undone}
+        assert set(found.rest) >= undone
+
+
+def test_a_fly_that_went_wrong_takes_the_waistband_off_but_no_leg_seam():
+    _, found = _rescue("pilot-boat-trousers", "fly", "hems", is_wrong=True)
+    entries = {each.op.partition("/")[0] for each in found.undone}
+    assert entries >= {"fly", "waistband"}
+    assert entries.isdisjoint({"sides", "inseam", "back-crotch", "darts", "mouths"})
 
 
 def test_nothing_is_undone_for_what_can_be_done_still():

@@ -11,6 +11,7 @@ def rescue_data(found: Rescue) -> Data:
     """Give what to undo, the last first, what stays, and the order from there to the end."""
     return {
         "missed": list(found.missed),
+        "wrong": list(found.wrong),
         "done": list(found.done),
         "taken_as_done": list(found.implied),
         "undo": [
