@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.recipes.construction import Construction
+from seqplan.rehearse.methods import Method, other_methods
 from seqplan.rehearse.repair import Repair, gap_places, repairs
 from seqplan.rehearse.trouble import tell_trouble
 from seqplan.rehearse.walk import Rehearsal
@@ -32,6 +33,12 @@ def tell_repair(repair: Repair) -> str:
     return say(key, moved=", ".join(f"`{id_}`" for id_ in repair.moved), anchor=repair.anchor)
 
 
+def tell_method(method: Method) -> str:
+    """Say how else an entry could be sewn."""
+    key = "rehearse-say-method" if method.value else "rehearse-leave-out"
+    return say(key, entry=method.entry, word=method.key, value=method.value)
+
+
 def tell_repairs(c: Construction, found: Rehearsal) -> tuple[str, ...]:
     """Everything that would help, the least change first."""
     texts = [tell_repair(repair) for repair in repairs(c, found)]
@@ -43,7 +50,7 @@ def tell_repairs(c: Construction, found: Rehearsal) -> tuple[str, ...]:
     if shut and shut[0].missing is None and shut[0].blame is not None:
         zips = [n for n in c.op[shut[0].blame].notions if "zip" in c.garment.notion[n].kind]
         texts += [say("rehearse-open-zip", zip=zip_) for zip_ in zips]
-    return tuple(texts)
+    return (*texts, *map(tell_method, other_methods(c, found)))
 
 
 def _stuck(c: Construction, found: Rehearsal) -> Iterator[Diagnostic]:

@@ -137,6 +137,8 @@ SENTENCES = {
     "rehearse-leave-gap": (
         "Leave a gap (`gap:`) in one of these seams, the least visible first: {seams}."
     ),
+    "rehearse-say-method": "Say `{word}: {value}` in `{entry}`; the order can stay.",
+    "rehearse-leave-out": "Leave `{word}` out of `{entry}`; the order can stay.",
     "rehearse-open-zip": "Open the zip before that: `{{open: {zip}}}`.",
     "rehearse-or": "Or: {fix}",
     # As findings.
