@@ -75,7 +75,7 @@ def handout(
     \b
     Examples:
       seqplan handout garments/breakwater-skirt.yaml -o skirt.pdf
-      seqplan handout garments/gull-skirt.yaml --size 42 --paper letter -o skirt.html
+      seqplan handout garments/gull-skirt.yaml --size M --paper letter -o skirt.html
     """
     opened = open_for_work(file, picks, size)
     show = stages()

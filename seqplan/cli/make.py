@@ -29,8 +29,8 @@ from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.explain.selection import Selection
 from seqplan.pipeline import Opened, draw_graph, make_handout, open_garment, write_handout
-from seqplan.render.listing import list_steps
 from seqplan.render.handout.paper import Paper
+from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.finding import diagnostic_data
 from seqplan.words.say import say

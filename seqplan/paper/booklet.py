@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Final
 
 from seqplan.base.ids import OpId
-from seqplan.draw.pictures import Pictures, draw_order
+from seqplan.draw.pictures import Pictures
 from seqplan.paper.blocks import (
     Beside,
     Blanks,
@@ -22,7 +22,7 @@ from seqplan.paper.blocks import (
     Table,
     Terms,
 )
-from seqplan.paper.steps import step_block
+from seqplan.paper.steps import draw_sheet, step_block
 from seqplan.plan.plan import Planner
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import CutRow, Sheet, SheetGroup
@@ -42,7 +42,8 @@ def compose(c: Construction, planner: Planner) -> Document:
         When no order exists.
     """
     plan = planner.booklet()
-    return booklet(make_sheet(c, plan), draw_order(c, plan.order))
+    sheet = make_sheet(c, plan)
+    return booklet(sheet, draw_sheet(c, plan, sheet))
 
 
 def booklet(sheet: Sheet, pictures: Mapping[OpId, Pictures] | None = None) -> Document:

@@ -5,9 +5,11 @@ from typing import Final
 
 from seqplan.base.ids import OpId
 from seqplan.draw.figure import Figure
-from seqplan.draw.pictures import Pictures
+from seqplan.draw.pictures import Pictures, draw_order
 from seqplan.paper.blocks import Deed, Step
-from seqplan.tell.content import SheetStep, StationKey
+from seqplan.plan.plan import Plan
+from seqplan.recipes.construction import Construction
+from seqplan.tell.content import Sheet, SheetStep, StationKey
 from seqplan.tell.sentence import Sentence
 from seqplan.words.say import say
 
@@ -42,6 +44,13 @@ def step_block(
         notes=(*([step.note] if step.note else []), *step.waived),
         sketch="" if figures else sketch,
     )
+
+
+def draw_sheet(c: Construction, plan: Plan, sheet: Sheet) -> Mapping[OpId, Pictures]:
+    """Draw the operations of a sheet, told in its own words."""
+    steps = (step for group in sheet.groups for step in group.steps)
+    told = {each.operation: each.text for step in steps for each in step.sentences}
+    return draw_order(c, plan.order, told)
 
 
 def deed_block(sentence: Sentence, station: Mapping[str, StationKey]) -> Deed:

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from tell.sampler import SHIPPED, booklet
 
-from seqplan.render.handout.page import handfuls
+from seqplan.render.handout.flow import handfuls
 from seqplan.tell.sentence import Term
 
 CHROMIUM = Path("/usr/bin/chromium")

@@ -6,12 +6,13 @@ points: texts are measured in the shipped font.
 """
 
 from collections.abc import Iterable, Sequence
+from functools import cache
 from itertools import pairwise
 from math import ceil
 from typing import Final, NamedTuple
 
 from seqplan.draw.figure import Figure
-from seqplan.draw.textwidth import text_width, wrap
+from seqplan.draw.textwidth import text_width
 from seqplan.paper.blocks import Deed, Step, Table
 from seqplan.tell.sentence import Term
 
@@ -32,7 +33,6 @@ _PADDING: Final = 9
 _CELL_GAP: Final = 8.0
 _WIDEST_CELL: Final = 220.0
 """What stands right of a text in a table, and how wide a cell is at most without need."""
-_MANY_LINES: Final = 1000
 _NEARLY: Final = 0.7
 """A row is full when what is done is so much of the height of its picture."""
 _HANDFUL: Final = 3
@@ -149,4 +149,16 @@ def _deed_height(deed: Deed) -> float:
 
 
 def _lines(text: str, width: float, size: float) -> int:
-    return len(wrap(text, width, size, lines=_MANY_LINES))
+    """How many lines a text takes at a width."""
+    count, used = 1, 0.0
+    space = _word_width(" ", size)
+    for word in text.split():
+        wide = _word_width(word, size)
+        if used and used + space + wide > width:
+            count, used = count + 1, wide
+        else:
+            used += (space if used else 0) + wide
+    return count
+
+
+_word_width = cache(text_width)

@@ -1,6 +1,5 @@
 """A handout as one HTML page: no script, nothing from elsewhere, ready to print."""
 
-import re
 from base64 import b64encode
 from collections import Counter
 from functools import cache
@@ -132,8 +131,7 @@ def _check_square() -> Markup:
 @cache
 def _environment() -> Environment:
     here = files(__package__)
-    style = re.sub(r"/\*.*?\*/\n?", "", here.joinpath(_STYLE).read_text("utf-8"), flags=re.DOTALL)
-    sources = {_PAGE: here.joinpath(_PAGE).read_text("utf-8"), _STYLE: style}
+    sources = {_PAGE: here.joinpath(_PAGE).read_text("utf-8")}
     environment = Environment(
         loader=DictLoader(sources),
         autoescape=True,
@@ -145,5 +143,10 @@ def _environment() -> Environment:
     )
     filters = (_kind, _drawn, _address, css_string, css_counters, handfuls, lay, _shares)
     environment.filters |= {each.__name__.lstrip("_"): each for each in filters}
-    environment.globals |= {"say": say, "fonts": _fonts, "check_square": _check_square}
+    environment.globals |= {
+        "say": say,
+        "style": Markup(here.joinpath(_STYLE).read_text("utf-8")),
+        "fonts": _fonts,
+        "check_square": _check_square,
+    }
     return environment
