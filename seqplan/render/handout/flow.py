@@ -66,7 +66,7 @@ def lay(step: Step) -> Laid:
     while above:
         taken = _take(rest, _NEARLY * above[0])
         count = 1 if len(taken) < len(rest) else len(above)
-        rows.append(StepRow(tuple(taken), tuple(figures[:count])))
+        rows.append(StepRow(taken, tuple(figures[:count])))
         del rest[: len(taken)]
         room = _height(taken) - sum(above[:count])
         del above[:count], figures[:count]
@@ -76,8 +76,8 @@ def lay(step: Step) -> Laid:
     if not rest:
         *first, last = rows
         return Laid((*first, last._replace(terms=beside)), below)
-    taken = _take(rest, _words_height(beside)) if beside else rest[:1]
-    rows.append(StepRow(tuple(taken), terms=beside))
+    taken = _take(rest, _words_height(beside) if beside else 0)
+    rows.append(StepRow(taken, terms=beside))
     rows += [StepRow((deed,)) for deed in rest[len(taken) :]]
     return Laid(tuple(rows), below)
 
@@ -117,12 +117,12 @@ def _column_width(cells: Iterable[str]) -> float:
     return _CELL_GAP + max(longest, min(widest, _WIDEST_CELL))
 
 
-def _take(deeds: Sequence[Deed], height: float) -> Sequence[Deed]:
+def _take(deeds: Sequence[Deed], height: float) -> tuple[Deed, ...]:
     """The first operations that are together so high; all where they are not."""
     for count in range(1, len(deeds)):
         if _height(deeds[:count]) >= height:
-            return deeds[:count]
-    return deeds
+            return tuple(deeds[:count])
+    return tuple(deeds)
 
 
 def _place(terms: Sequence[Term], room: float) -> tuple[tuple[Term, ...], tuple[Term, ...]]:

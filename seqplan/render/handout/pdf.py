@@ -16,9 +16,9 @@ import typst
 from seqplan.draw.figure import Figure
 from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import letters_of_the_font, text_width
-from seqplan.paper.blocks import Deed, Document, Image, Step, Table
+from seqplan.paper.blocks import Deed, Document, Image, Step, Table, Terms
 from seqplan.render.handout import check_square
-from seqplan.render.handout.flow import column_widths, lay
+from seqplan.render.handout.flow import column_widths, handfuls, lay
 from seqplan.render.handout.letters import printed
 from seqplan.render.handout.paper import MARGIN_FOOT, MARGIN_SIDE, MARGIN_TOP, Paper, page_of_pages
 from seqplan.words.say import say
@@ -105,6 +105,7 @@ class _Telling:
             Deed: self._deed,
             Step: self._step,
             Table: self._table,
+            Terms: self._terms,
         }
 
     def of(self, value: object) -> Any:
@@ -130,6 +131,12 @@ class _Telling:
     def _step(self, step: Step) -> dict[str, Any]:
         told = self._fields(step, "deeds", "figures", "terms")
         return {**told, "laid": self.of(lay(step))}
+
+    def _terms(self, terms: Terms) -> dict[str, Any]:
+        return {
+            "block": "terms",
+            "handfuls": [self.of(tuple(part)) for part in handfuls(terms.terms)],
+        }
 
     def _table(self, table: Table) -> dict[str, Any]:
         return {**self._fields(table), "widths": column_widths(table)}
