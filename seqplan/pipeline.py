@@ -8,7 +8,7 @@ most runs are checks, and half of a check's time is importing.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -33,7 +33,9 @@ if TYPE_CHECKING:
     from seqplan.explain.chart import Lanes
     from seqplan.explain.waived import SetAside
     from seqplan.explain.why import Explainer
+    from seqplan.paper.blocks import Document
     from seqplan.plan.plan import Planner
+    from seqplan.render.handout.paper import Paper
 
 
 @dataclass(frozen=True)
@@ -217,7 +219,9 @@ class Opened:
             return []
 
 
-def open_garment(path: str | Path, picks: Mapping[str, str] | None = None) -> Opened:
+def open_garment(
+    path: str | Path, picks: Mapping[str, str] | None = None, size: str | None = None
+) -> Opened:
     """Read a garment file, make its choices, and lay it out on the cloth.
 
     Parameters
@@ -226,6 +230,8 @@ def open_garment(path: str | Path, picks: Mapping[str, str] | None = None) -> Op
         The file.
     picks
         An option for each choice that the file offers; the first one for those left out.
+    size
+        The size whose measures are wanted; those of all sizes without.
 
     Raises
     ------
@@ -242,6 +248,11 @@ def open_garment(path: str | Path, picks: Mapping[str, str] | None = None) -> Op
 
         problems = check_picks(garment, picks or {})
         garment = choose(garment, picks or {})
+    if size is not None:
+        from seqplan.model.size import check_size, in_size
+
+        problems += check_size(garment, size)
+        garment = in_size(garment, size)
     if problems:
         return Opened(loaded, None, problems)
     construction, laid_out = construct(garment)
@@ -266,15 +277,44 @@ def draw_graph(opened: Opened, lanes: Lanes, program: str | None = None) -> str:
     return render_svg(dot, program=program)
 
 
-def booklet_page(opened: Opened) -> str:
-    """Make the booklet as one self-contained page."""
-    from seqplan.draw.pictures import draw_order
-    from seqplan.render.handout.page import booklet_html
-    from seqplan.tell.sheet import make_sheet
+def make_handout(opened: Opened, kind: str, *, is_large: bool = False) -> Document:
+    """Compose a handout.
 
-    plan = opened.planner.booklet()
-    pictures = draw_order(opened.garment, plan.order)
-    return booklet_html(make_sheet(opened.garment, plan), pictures)
+    Parameters
+    ----------
+    opened
+        The garment; it has an order.
+    kind
+        One of `seqplan.paper.handouts.HANDOUTS`.
+    is_large
+        Whether it is set in large print.
+
+    Raises
+    ------
+    NoPlanError
+        When no order exists.
+    """
+    from seqplan.paper.handouts import composer
+
+    document = composer(kind)(opened.garment, opened.planner)
+    return replace(document, is_large=is_large)
+
+
+def write_handout(document: Document, suffix: str, paper: Paper) -> bytes:
+    """Write a handout as a file.
+
+    Parameters
+    ----------
+    document
+        What it says.
+    suffix
+        One of `seqplan.render.handout.writers.SUFFIXES`, which tells the format.
+    paper
+        What it is printed on, for formats that have pages.
+    """
+    from seqplan.render.handout.writers import writer
+
+    return writer(suffix)(document, paper)
 
 
 def step_pictures(opened: Opened) -> Mapping[str, str]:

@@ -1,5 +1,6 @@
 """The command `seqplan`. Each command lives in a module of its own, loaded when it is asked for."""
 
+import gc
 import os
 import sys
 from importlib import import_module
@@ -29,6 +30,8 @@ _COMMANDS = (
     "schema",
 )
 _DEBUG = "SEQPLAN_DEBUG"
+_NEW_OBJECTS = 100_000
+"""Garbage is looked for this seldom: a run is short, and looking costs a tenth of it."""
 
 
 class _Commands(click.Group):
@@ -73,6 +76,7 @@ def seqplan() -> None:
 
 def main() -> None:
     """Run the command line and leave with its exit code. No fault of ours shows a traceback."""
+    gc.set_threshold(_NEW_OBJECTS)
     _never_stumble_over_letters()
     try:
         seqplan()

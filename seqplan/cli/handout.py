@@ -1,28 +1,85 @@
-"""`seqplan handout`: the booklet as a page that prints well."""
+"""`seqplan handout`: what a garment says, on paper."""
 
 from pathlib import Path
+from typing import TypedDict, Unpack
 
 import click
 
 from seqplan.cli.options import command, file_argument, pick_option
 from seqplan.cli.output import write_file
+from seqplan.cli.progress import stages
 from seqplan.cli.report import open_for_work
-from seqplan.pipeline import booklet_page
+from seqplan.paper.handouts import HANDOUTS
+from seqplan.pipeline import make_handout, write_handout
+from seqplan.render.handout.paper import Paper
+from seqplan.render.handout.writers import SUFFIXES
+from seqplan.words.say import say
+
+
+class _Sheet(TypedDict):
+    """What the handout is written on, and how large."""
+
+    paper: str
+    large: bool
+
+
+def _known_format(_ctx: click.Context, _param: click.Parameter, value: str) -> Path:
+    """Take a file whose name ends in the suffix of a format."""
+    path = Path(value)
+    if path.suffix.lower() not in SUFFIXES:
+        raise click.BadParameter(say("handout-suffix", name=value, suffixes=", ".join(SUFFIXES)))
+    return path
 
 
 @command()
 @file_argument
+@click.option(
+    "--for",
+    "kind",
+    type=click.Choice(list(HANDOUTS)),
+    default="booklet",
+    show_default=True,
+    help="booklet: all that one person needs to sew the garment from paper.",
+)
 @pick_option
-@click.option("-o", "--output", metavar="OUT.html", required=True, help="Where to write the page.")
-def handout(file: str, picks: dict[str, str], output: str) -> None:
-    r"""Write the booklet as one page of HTML, to print or to send.
+@click.option("--size", metavar="SIZE", help="Only the measures of this size.")
+@click.option(
+    "--paper",
+    type=click.Choice([paper.value for paper in Paper]),
+    default=Paper.A4.value,
+    show_default=True,
+    help="What it is printed on.",
+)
+@click.option("--large", is_flag=True, help="Large print: letters of 18 points.")
+@click.option(
+    "-o",
+    "--output",
+    metavar="OUT",
+    required=True,
+    callback=_known_format,
+    help="Where to write it; the name ends in .html, .pdf or .md, which is the format.",
+)
+def handout(
+    file: str,
+    kind: str,
+    picks: dict[str, str],
+    size: str | None,
+    output: Path,
+    **sheet: Unpack[_Sheet],
+) -> None:
+    r"""Write a handout, to print or to send.
 
     What you need, the cutting list, and the steps unit by unit in plain sentences, with check
-    boxes. It needs no network and no other file.
+    boxes and pictures. HTML and PDF need no network and no other file.
 
     \b
-    Example:
-      seqplan handout garments/breakwater-skirt.yaml -o skirt.html
+    Examples:
+      seqplan handout garments/breakwater-skirt.yaml -o skirt.pdf
+      seqplan handout garments/gull-skirt.yaml --size M --paper letter -o skirt.html
     """
-    opened = open_for_work(file, picks)
-    write_file(Path(output), booklet_page(opened))
+    opened = open_for_work(file, picks, size)
+    show = stages()
+    show(say("handout-composing"))
+    document = make_handout(opened, kind, is_large=sheet["large"])
+    show(say("handout-writing", name=output.name))
+    write_file(output, write_handout(document, output.suffix.lower(), Paper(sheet["paper"])))

@@ -4,6 +4,7 @@ import sys
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -27,7 +28,8 @@ from seqplan.cli.report import findings_text, status_of
 from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.explain.selection import Selection
-from seqplan.pipeline import Opened, booklet_page, draw_graph, open_garment
+from seqplan.pipeline import Opened, draw_graph, make_handout, open_garment, write_handout
+from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.finding import diagnostic_data
@@ -93,7 +95,7 @@ class _Job:
         opened = open_garment(self.file, self.picks)
         found = opened.choose(self.selection)
         told = findings_text(opened, found) + "\n"
-        files = {"check.txt": told} | _contents(opened, self.seconds, self.program)
+        files = {"check.txt": told, **_contents(opened, self.seconds, self.program)}
         write_folder(Path(self.output), files)
         if self.form == "json":
             name = opened.loaded.name
@@ -119,12 +121,14 @@ _LABELS = {
     "batch-steps.txt": "made-batch-steps",
     "graph.svg": "made-graph",
     "booklet.html": "made-booklet",
+    "booklet.pdf": "made-booklet-pdf",
 }
 
 
-def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str]:
-    """Make the text of every file but the check's; none where there is nothing to plan."""
-    makers: dict[str, Callable[[], str]] = {}
+def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str | bytes]:
+    """Make what stands in every file but the check's; none where there is nothing to plan."""
+    makers: dict[str, Callable[[], str | bytes]] = {}
+    booklet = cache(lambda: make_handout(opened, "booklet"))
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     if opened.can_be_sewn and all(item.severity is not Severity.ERROR for item in blocking):
         c, planner = opened.garment, opened.planner
@@ -134,13 +138,14 @@ def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, 
                 c, planner.batch(deadline(seconds), SearchProgress())
             ),
             "graph.svg": lambda: draw_graph(opened, Lanes.UNIT, program),
-            "booklet.html": lambda: booklet_page(opened),
+            "booklet.html": lambda: write_handout(booklet(), ".html", Paper.A4),
+            "booklet.pdf": lambda: write_handout(booklet(), ".pdf", Paper.A4),
         }
     with click.progressbar(makers.items(), file=sys.stderr, item_show_func=_shown) as bar:
         return {name: maker() for name, maker in bar}
 
 
-def _shown(item: tuple[str, Callable[[], str]] | None) -> str | None:
+def _shown(item: tuple[str, Callable[[], str | bytes]] | None) -> str | None:
     return item[0] if item else None
 
 

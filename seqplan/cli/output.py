@@ -9,7 +9,7 @@ from pathlib import Path
 from seqplan.base.errors import UnwritableOutputError
 
 
-def write_file(path: Path, text: str) -> None:
+def write_file(path: Path, content: str | bytes) -> None:
     """Write one file: into a temporary file beside it, which then takes its place.
 
     Raises
@@ -24,8 +24,8 @@ def write_file(path: Path, text: str) -> None:
     except OSError as error:
         raise UnwritableOutputError(str(path), _why(error)) from error
     try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as file:
-            file.write(text)
+        with os.fdopen(handle, "wb") as file:
+            file.write(content.encode("utf-8") if isinstance(content, str) else content)
         mask = os.umask(0)
         os.umask(mask)
         Path(temporary).chmod(0o666 & ~mask)
@@ -36,7 +36,7 @@ def write_file(path: Path, text: str) -> None:
         raise UnwritableOutputError(str(path), _why(error)) from error
 
 
-def write_folder(folder: Path, files: Mapping[str, str]) -> None:
+def write_folder(folder: Path, files: Mapping[str, str | bytes]) -> None:
     """Write several files into a folder, which is made if it is not there.
 
     Raises
@@ -50,8 +50,8 @@ def write_folder(folder: Path, files: Mapping[str, str]) -> None:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise UnwritableOutputError(str(folder), _why(error)) from error
-    for name, text in files.items():
-        write_file(folder / name, text)
+    for name, content in files.items():
+        write_file(folder / name, content)
 
 
 def _why(error: OSError) -> str:

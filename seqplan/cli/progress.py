@@ -2,7 +2,7 @@
 
 import sys
 import time
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import click
 
@@ -18,6 +18,18 @@ def deadline(seconds: float) -> Limit:
     """Make a limit that stops a search after so many seconds."""
     end = time.monotonic() + seconds
     return lambda states: time.monotonic() > end
+
+
+def stages() -> Callable[[str], None]:
+    """Make something that shows on a terminal which stage is reached, after the first second."""
+    quiet_until = time.monotonic() + _QUIET_FOR
+    is_terminal = sys.stderr.isatty()
+
+    def show(stage: str) -> None:
+        if is_terminal and time.monotonic() > quiet_until:
+            click.echo(stage, err=True)
+
+    return show
 
 
 class SearchProgress(Observer):

@@ -43,13 +43,15 @@ def _waived(opened: Opened) -> tuple[str, ...]:
     return tuple(visible(line) for line in list_waivers(opened.set_aside))
 
 
-def open_for_work(file: str, picks: Mapping[str, str] | None = None) -> Opened:
+def open_for_work(
+    file: str, picks: Mapping[str, str] | None = None, size: str | None = None
+) -> Opened:
     """Open a garment for a command that needs an order.
 
     Errors that keep it from being read, or from having any order, are printed and end the command
     with exit code 1. Of a written order that does not hold, a line on standard error tells.
     """
-    opened = open_garment(file, picks)
+    opened = open_garment(file, picks, size)
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     is_blocked = any(item.severity is Severity.ERROR for item in blocking)
     if is_blocked or not opened.has_order:

@@ -26,7 +26,9 @@ class Pictures(NamedTuple):
     section: Figure | None = None
 
 
-def draw_order(c: Construction, order: Sequence[OpId]) -> Mapping[OpId, Pictures]:
+def draw_order(
+    c: Construction, order: Sequence[OpId], told: Mapping[OpId, str] | None = None
+) -> Mapping[OpId, Pictures]:
     """Draw every operation of an order that can be drawn.
 
     Parameters
@@ -35,12 +37,14 @@ def draw_order(c: Construction, order: Sequence[OpId]) -> Mapping[OpId, Pictures
         The garment.
     order
         All its operations; equal orders give equal pictures.
+    told
+        What each operation is told with in this order, if somebody has told them already.
     """
     work = Work(c)
     found: dict[OpId, Pictures] = {}
     for id_ in order:
         op = c.op[id_]
-        words = tell_operation(c, op, tuple(work.done)).text
+        words = told[id_] if told else tell_operation(c, op, tuple(work.done)).text
         laid = stack(c, work, op)
         work.do(op)
         cut = section(c, work, op)

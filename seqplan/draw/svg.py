@@ -19,12 +19,13 @@ def svg(figure: Figure) -> str:
     return _whole(figure, head) + "\n"
 
 
-def inline_svg(figure: Figure) -> str:
+def inline_svg(figure: Figure, scale: float = 1.0) -> str:
     """Write a picture to stand within a page.
 
-    It is as wide as its place, and bears no names of its own, so that many can stand in one page.
+    It is as wide as its place but no wider than drawn, times ``scale``, and bears no names of its
+    own, so that many can stand in one page.
     """
-    return _whole(figure, f'style="max-width:{number(figure.width)}pt"')
+    return _whole(figure, f'style="max-width:{number(scale * figure.width)}pt"')
 
 
 def _whole(figure: Figure, head: str) -> str:

@@ -44,6 +44,11 @@ def text_width(text: str, size: float, *, bold: bool = False) -> float:
     return size * sum(_letter_width(letter, advances) for letter in text)
 
 
+def letters_of_the_font() -> frozenset[str]:
+    """Every letter that the shipped font has a shape for."""
+    return frozenset(_advances().regular)
+
+
 def wrap(
     text: str, width: float, size: float, *, bold: bool = False, lines: int = 3
 ) -> tuple[str, ...]:

@@ -45,10 +45,14 @@ class Blanks(NamedTuple):
 
 
 class Row(NamedTuple):
-    """A row of a table; ``is_under`` when it belongs to the row above it."""
+    """A row of a table; ``is_under`` when it belongs to the row above it.
+
+    ``notes`` stand small below the last cell.
+    """
 
     cells: tuple[str, ...]
     is_under: bool = False
+    notes: tuple[str, ...] = ()
 
 
 class Table(NamedTuple):
@@ -78,6 +82,12 @@ class Beside(NamedTuple):
 
     left: "tuple[Block, ...]"
     right: "tuple[Block, ...]"
+
+
+class Stations(NamedTuple):
+    """The key of the letters that stand beside the boxes."""
+
+    stations: tuple[StationKey, ...]
 
 
 class Note(NamedTuple):
@@ -187,8 +197,10 @@ Block = (
     | Facts
     | Blanks
     | Table
+    | Card
     | Cards
     | Beside
+    | Stations
     | Note
     | Picture
     | Image
@@ -204,8 +216,8 @@ class Document:
 
     Parameters
     ----------
-    kind, title
-        What sort of handout it is, and the garment.
+    kind, title, author
+        What sort of handout it is, the garment, and who designed it (may be empty).
     cover
         What stands below the title on the first page.
     parts
@@ -220,6 +232,7 @@ class Document:
 
     kind: str
     title: str
+    author: str = ""
     cover: "tuple[Block, ...]" = ()
     parts: tuple[Part, ...]
     lang: str = "en"

@@ -124,4 +124,6 @@ SENTENCES: Final[dict[str, str]] = {
     "pick-unknown-choice": "no choice is called {name}",
     "pick-unknown-option": "{choice} has no option {found}",
     "pick-nothing": "This garment has no choices.",
+    "size-unknown": "the garment does not come in size {name}",
+    "size-nothing": "It comes in one size only: name no size.",
 }

@@ -28,6 +28,7 @@ CATALOGUES = (
     "findings",
     "reading",
     "pictures",
+    "paper",
 )
 """The modules that hold sentences, in the order in which they are searched."""
 

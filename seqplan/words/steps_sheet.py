@@ -14,6 +14,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-variant": "{choice}: {pick} (there is also: {others})",
     "sheet-variant-label": "This booklet is for",
     "sheet-sizes": "Sizes: {sizes}",
+    "sheet-one-size": "Size: {size}",
     "sheet-size-column": "Size",
     "sheet-size-table": "By size",
     "sheet-size-length": "{kind}, length",
@@ -23,7 +24,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-waived-everywhere": (
         "For this garment a usual rule is set aside on purpose ({usual}). The reason: {because}."
     ),
-    "sheet-picture-own": "Place for the designer's picture",
+    "sheet-picture-own": "Place for the designer's picture: {caption}",
     "sheet-steps-label": "Steps",
     "sheet-operations-label": "Things to tick",
     "sheet-changes-label": "Changes of machine, foot or place",
@@ -34,6 +35,8 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-marks": "Mark before you take the pattern off",
     "sheet-key": "How to read this sheet",
     "sheet-cautions": "Take care",
+    "sheet-glance": "All steps at a glance",
+    "sheet-glance-line": "{number}. {heading}",
     "sheet-steps": "Steps",
     "sheet-checks": "Before you call it done",
     "sheet-glossary": "Words of the trade",

@@ -4,9 +4,8 @@ from importlib.resources import files
 from itertools import pairwise
 
 import pytest
-from tell.sampler import SHIPPED, booklet, sheet, sheet_of
-
 from seqplan.render.handout.page import booklet_html, css_string, paragraphs, place_words
+from tell.sampler import SHIPPED, booklet, sheet, sheet_of
 
 ALL = (*SHIPPED, "dress", "tube")
 

@@ -5,13 +5,14 @@ from pathlib import Path
 
 from rules.reasoning import construction
 
-from seqplan.draw.pictures import draw_order
 from seqplan.load.document import load_file
 from seqplan.model.variant import choose
+from seqplan.paper.booklet import compose
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
 from seqplan.recipes.expand import construct
-from seqplan.render.handout.page import booklet_html
+from seqplan.render.handout.html import html
+from seqplan.render.handout.paper import Paper
 from seqplan.rules.derive import derive
 from seqplan.tell.sheet import make_sheet
 from seqplan.tell.step import tell_operation
@@ -119,10 +120,15 @@ def sheet(name):
 
 
 @cache
-def booklet(name):
+def document(name):
     """The booklet with its pictures."""
-    plan = planned(name).booklet()
-    return booklet_html(make_sheet(built(name), plan), draw_order(built(name), plan.order))
+    return compose(built(name), planned(name))
+
+
+@cache
+def booklet(name, paper=Paper.A4):
+    """The booklet with its pictures as a page."""
+    return html(document(name), paper)
 
 
 def sheet_of(text):

@@ -1,0 +1,86 @@
+"""A step of a sheet as a block: its operations, the pictures beside it, its notes."""
+
+from collections.abc import Iterable, Mapping
+from typing import Final
+
+from seqplan.base.ids import OpId
+from seqplan.draw.figure import Figure
+from seqplan.draw.pictures import Pictures, draw_order
+from seqplan.paper.blocks import Deed, Step
+from seqplan.plan.plan import Plan
+from seqplan.recipes.construction import Construction
+from seqplan.tell.content import Sheet, SheetStep, StationKey
+from seqplan.tell.sentence import Sentence
+from seqplan.words.say import say
+
+_SHORT: Final = 50
+"""A sentence of so many letters does not need a paragraph of its own."""
+
+
+def step_block(
+    step: SheetStep, station: Mapping[str, StationKey], pictures: Mapping[OpId, Pictures]
+) -> Step:
+    """Put a step on paper.
+
+    Parameters
+    ----------
+    step
+        The step.
+    station
+        The stations by their names in the file.
+    pictures
+        The pictures of operations. A step without any keeps a place for a sketch; a step with a
+        picture of the designer's own keeps a place for that one.
+    """
+    own = step.picture
+    figures = () if own else figures_of(step, pictures)
+    sketch = say("sheet-picture-own", caption=own) if own else say("sheet-picture")
+    return Step(
+        number=step.number,
+        heading=step.heading,
+        deeds=tuple(deed_block(sentence, station) for sentence in step.sentences),
+        figures=figures,
+        terms=step.terms,
+        notes=(*([step.note] if step.note else []), *step.waived),
+        sketch="" if figures else sketch,
+    )
+
+
+def draw_sheet(c: Construction, plan: Plan, sheet: Sheet) -> Mapping[OpId, Pictures]:
+    """Draw the operations of a sheet, told in its own words."""
+    steps = (step for group in sheet.groups for step in group.steps)
+    told = {each.operation: each.text for step in steps for each in step.sentences}
+    return draw_order(c, plan.order, told)
+
+
+def deed_block(sentence: Sentence, station: Mapping[str, StationKey]) -> Deed:
+    """Put one operation on paper."""
+    return Deed(
+        station=station[sentence.station],
+        foot=sentence.foot,
+        texts=paragraphs(sentence.texts),
+        check=sentence.check,
+    )
+
+
+def figures_of(step: SheetStep, pictures: Mapping[OpId, Pictures]) -> tuple[Figure, ...]:
+    """The pictures that stand beside a step: how layers are laid, and how they lie in the end."""
+    found = [pictures[id_] for id_ in step.operations if id_ in pictures]
+    stacks = [one.stack for one in found if one.stack is not None][:1]
+    sections = [one.section for one in found if one.section is not None][-1:]
+    return (*stacks, *sections)
+
+
+def paragraphs(texts: Iterable[str]) -> tuple[str, ...]:
+    """Put sentences into paragraphs: each its own, but short ones follow on the one before.
+
+    >>> paragraphs(["Stitch from the mark to the end, as close to the fold as you can.", "Turn."])
+    ('Stitch from the mark to the end, as close to the fold as you can. Turn.',)
+    """
+    found: list[str] = []
+    for text in texts:
+        if found and len(text) <= _SHORT:
+            found[-1] = f"{found[-1]} {text}"
+        else:
+            found.append(text)
+    return tuple(found)

@@ -1,0 +1,164 @@
+"""How a step lies on the page, and a table: what stands beside which picture, where words go.
+
+A row of it never breaks over a page, so no picture is parted from what it shows, and a page need
+not stay empty because a whole step would not fit. Heights are those of the printed page, in
+points: texts are measured in the shipped font.
+"""
+
+from collections.abc import Iterable, Sequence
+from functools import cache
+from itertools import pairwise
+from math import ceil
+from typing import Final, NamedTuple
+
+from seqplan.draw.figure import Figure
+from seqplan.draw.textwidth import text_width
+from seqplan.paper.blocks import Deed, Step, Table
+from seqplan.tell.sentence import Term
+
+_SIZE: Final = 10
+_LINE: Final = 14.5
+_WIDTH: Final = 300
+"""Of what to do: the size of the letters, the height of a line, the width of the column."""
+_SMALL: Final = 8.6
+_SMALL_LINE: Final = 11.9
+_SMALL_WIDTH: Final = 142
+"""The same of the words beside it."""
+_BESIDE: Final = 160
+"""How wide a picture beside a step may be."""
+_SKETCH: Final = 85
+"""How high the place for a sketch is at least."""
+_GAP: Final = 7
+_PADDING: Final = 9
+_CELL_GAP: Final = 8.0
+_WIDEST_CELL: Final = 220.0
+"""What stands right of a text in a table, and how wide a cell is at most without need."""
+_NEARLY: Final = 0.7
+"""A row is full when what is done is so much of the height of its picture."""
+_HANDFUL: Final = 3
+"""How many pairs of terms stay together at least."""
+
+
+class StepRow(NamedTuple):
+    """Operations, and what stands beside them."""
+
+    deeds: tuple[Deed, ...]
+    figures: tuple[Figure, ...] = ()
+    terms: tuple[Term, ...] = ()
+
+
+class Laid(NamedTuple):
+    """A step as it lies: its rows, and the words that found no place beside them."""
+
+    rows: tuple[StepRow, ...]
+    below: tuple[Term, ...] = ()
+
+
+def lay(step: Step) -> Laid:
+    """Lay a step out.
+
+    The first row holds the place for a sketch if the step has one.
+    """
+    rest = list(step.deeds)
+    figures = list(step.figures)
+    above = [_SKETCH if step.sketch else 0.0] if not figures else [shown(f) for f in figures]
+    rows: list[StepRow] = []
+    while above:
+        taken = _take(rest, _NEARLY * above[0])
+        count = 1 if len(taken) < len(rest) else len(above)
+        rows.append(StepRow(taken, tuple(figures[:count])))
+        del rest[: len(taken)]
+        room = _height(taken) - sum(above[:count])
+        del above[:count], figures[:count]
+    if rest:
+        room = _height(rest)
+    beside, below = _place(step.terms, room)
+    if not rest:
+        *first, last = rows
+        return Laid((*first, last._replace(terms=beside)), below)
+    taken = _take(rest, _words_height(beside) if beside else 0)
+    rows.append(StepRow(taken, terms=beside))
+    rows += [StepRow((deed,)) for deed in rest[len(taken) :]]
+    return Laid(tuple(rows), below)
+
+
+def shown(figure: Figure) -> float:
+    """How high a picture stands beside a step, with the gap below it."""
+    return figure.height * min(1, _BESIDE / figure.width) + _GAP
+
+
+def handfuls(terms: Sequence[Term]) -> list[Sequence[Term]]:
+    """Cut a list into parts that each stay on one page, so that no term stands alone overleaf.
+
+    Terms stand in pairs beside each other, so every part but the last is even.
+
+    >>> [len(part) for part in handfuls([Term("a", "b")] * 17)]
+    [6, 6, 5]
+    """
+    pairs = ceil(len(terms) / 2)
+    parts = max(1, pairs // _HANDFUL)
+    ends = [2 * round(pairs * number / parts) for number in range(parts + 1)]
+    return [terms[start:end] for start, end in pairwise(ends)]
+
+
+def column_widths(table: Table) -> list[float]:
+    """How the columns of a table share its width: by their longest texts, within reason."""
+    rows = [table.head, *(row.cells for row in table.rows)]
+    notes = [(*[""] * (len(table.head) - 1), note) for row in table.rows for note in row.notes]
+    return [_column_width(cells) for cells in zip(*rows, *notes, strict=True)]
+
+
+def _column_width(cells: Iterable[str]) -> float:
+    """What the longest text would take, but no less than the longest word does."""
+    texts = list(cells)
+    words = [word for text in texts for word in text.split()]
+    widest = max(text_width(text, _SIZE, bold=True) for text in texts)
+    longest = max((text_width(word, _SIZE, bold=True) for word in words), default=0)
+    return _CELL_GAP + max(longest, min(widest, _WIDEST_CELL))
+
+
+def _take(deeds: Sequence[Deed], height: float) -> tuple[Deed, ...]:
+    """The first operations that are together so high; all where they are not."""
+    for count in range(1, len(deeds)):
+        if _height(deeds[:count]) >= height:
+            return tuple(deeds[:count])
+    return tuple(deeds)
+
+
+def _place(terms: Sequence[Term], room: float) -> tuple[tuple[Term, ...], tuple[Term, ...]]:
+    """Words that find room beside a step, and those below it."""
+    count = len(terms)
+    while count and _words_height(terms[:count]) > room:
+        count -= 1
+    return tuple(terms[:count]), tuple(terms[count:])
+
+
+def _words_height(terms: Iterable[Term]) -> float:
+    texts = [f"{term.name}: {term.meaning}" for term in terms]
+    lines = sum(_lines(text, _SMALL_WIDTH, _SMALL) for text in texts)
+    return _PADDING + lines * _SMALL_LINE + 2 * len(texts)
+
+
+def _height(deeds: Iterable[Deed]) -> float:
+    return sum(_deed_height(deed) + _GAP for deed in deeds)
+
+
+def _deed_height(deed: Deed) -> float:
+    texts = [text for text in (deed.title, *deed.texts, deed.check) if text]
+    return _LINE * (1 + sum(_lines(text, _WIDTH, _SIZE) for text in texts))
+
+
+def _lines(text: str, width: float, size: float) -> int:
+    """How many lines a text takes at a width."""
+    count, used = 1, 0.0
+    space = _word_width(" ", size)
+    for word in text.split():
+        wide = _word_width(word, size)
+        if used and used + space + wide > width:
+            count, used = count + 1, wide
+        else:
+            used += (space if used else 0) + wide
+    return count
+
+
+_word_width = cache(text_width)

@@ -1,0 +1,152 @@
+"""A handout as one HTML page: no script, nothing from elsewhere, ready to print."""
+
+from base64 import b64encode
+from collections import Counter
+from functools import cache
+from importlib.resources import files
+from typing import Final
+
+from jinja2 import DictLoader, Environment, StrictUndefined
+from markupsafe import Markup
+
+from seqplan.base.visible import straightened
+from seqplan.draw.figure import Figure
+from seqplan.draw.svg import inline_svg
+from seqplan.paper.blocks import Blanks, Block, Document, Facts, Image, Table
+from seqplan.render.handout.check_square import check_square_svg
+from seqplan.render.handout.flow import column_widths, handfuls, lay
+from seqplan.render.handout.letters import printed
+from seqplan.render.handout.paper import Paper, page_of_pages
+from seqplan.words.say import say
+
+_PAGE: Final = "handout.html"
+_STYLE: Final = "handout.css"
+_FONTS: Final = {"400": "Arimo-Regular.ttf", "700": "Arimo-Bold.ttf"}
+_LARGE: Final = 1.8
+"""How much larger everything is in large print: 18 points instead of 10."""
+
+
+def html(document: Document, paper: Paper) -> str:
+    """Write a handout as a page that needs no network and no other file.
+
+    Parameters
+    ----------
+    document
+        What it says. Every text of it is escaped; equal documents give equal bytes.
+    paper
+        What it is printed on, unless the reader chooses otherwise.
+    """
+    page = _environment().get_template(_PAGE)
+    return page.render(
+        document=document,
+        paper=paper.value,
+        facts=[block for block in document.cover if isinstance(block, Facts)],
+        to_fill=[block for block in document.cover if isinstance(block, Blanks)],
+        cover=[block for block in document.cover if not isinstance(block, Facts | Blanks)],
+        page_of_pages=page_of_pages(),
+        ids=_Ids(),
+    )
+
+
+class _Ids:
+    """Names for elements, none of them twice."""
+
+    def __init__(self) -> None:
+        self._count: Counter[str] = Counter()
+
+    def __call__(self, kind: str) -> str:
+        self._count[kind] += 1
+        return f"{kind}-{self._count[kind]}"
+
+
+def _kind(block: Block) -> str:
+    return type(block).__name__.lower()
+
+
+def _drawn(figure: Figure, *, is_large: bool) -> Markup:
+    return Markup(inline_svg(figure, _LARGE if is_large else 1.0))
+
+
+def _shares(table: Table) -> list[str]:
+    """The widths of the columns of a table in per cent."""
+    widths = column_widths(table)
+    return [f"{100 * width / sum(widths):.1f}%" for width in widths]
+
+
+def _address(image: Image) -> str:
+    return data_address(image.data, image.media)
+
+
+def data_address(data: bytes, media: str) -> str:
+    """An address that holds the file itself."""
+    return f"data:{media};base64,{b64encode(data).decode('ascii')}"
+
+
+def css_string(text: str) -> Markup:
+    r"""A CSS string that is safe inside a ``style`` element whatever the text holds.
+
+    >>> str(css_string("A</style>"))
+    '"A\\3c \\2f style\\3e "'
+    """
+    inner = "".join(
+        letter if letter.isascii() and letter.isalnum() else f"\\{ord(letter):x} "
+        for letter in straightened(text)
+    )
+    return Markup(f'"{inner}"')
+
+
+def css_counters(pieces: tuple[str, ...]) -> Markup:
+    """A sentence with counters in it, for ``content``; every second piece names a counter."""
+    told = (
+        f"counter({piece})" if place % 2 else str(css_string(piece))
+        for place, piece in enumerate(pieces)
+    )
+    return Markup(" ".join(told))
+
+
+def _finalized(value: object) -> object:
+    if isinstance(value, str) and not isinstance(value, Markup):
+        return printed(value)
+    return value
+
+
+@cache
+def _fonts() -> Markup:
+    """The shipped font, within the style."""
+    folder = files("seqplan.render").joinpath("fonts")
+    faces = (
+        "@font-face { font-family: Arimo; font-weight: "
+        f'{weight}; src: url("{data_address(folder.joinpath(name).read_bytes(), "font/ttf")}"); }}'
+        for weight, name in _FONTS.items()
+    )
+    return Markup("\n".join(faces))
+
+
+@cache
+def _check_square() -> Markup:
+    address = data_address(check_square_svg().encode("ascii"), "image/svg+xml")
+    return Markup(f'url("{address}")')
+
+
+@cache
+def _environment() -> Environment:
+    here = files(__package__)
+    sources = {_PAGE: here.joinpath(_PAGE).read_text("utf-8")}
+    environment = Environment(
+        loader=DictLoader(sources),
+        autoescape=True,
+        finalize=_finalized,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=True,
+    )
+    filters = (_kind, _drawn, _address, css_string, css_counters, handfuls, lay, _shares)
+    environment.filters |= {each.__name__.lstrip("_"): each for each in filters}
+    environment.globals |= {
+        "say": say,
+        "style": Markup(here.joinpath(_STYLE).read_text("utf-8")),
+        "fonts": _fonts,
+        "check_square": _check_square,
+    }
+    return environment

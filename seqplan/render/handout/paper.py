@@ -1,0 +1,37 @@
+"""Sheets of paper, what their foot says, and the corner by which a print is checked."""
+
+from enum import Enum
+from typing import Final
+
+from seqplan.words.say import say
+
+MARGIN_TOP: Final = 14
+MARGIN_SIDE: Final = 15
+MARGIN_FOOT: Final = 17
+"""Margins in millimetres, on any paper."""
+CHECK_CORNER: Final = 9
+"""How far from the left and the lower edge the check square stands, in millimetres."""
+CHECK_CM: Final = 50.0
+CHECK_INCH: Final = 50.8
+"""The two sides that it shows: 5 cm and 2 inches, in millimetres."""
+
+_MARKS: Final = {"page": "\ue000", "pages": "\ue001"}
+
+
+class Paper(Enum):
+    """A size of paper, as printers name it."""
+
+    A4 = "a4"
+    LETTER = "letter"
+
+
+def page_of_pages() -> tuple[str, ...]:
+    """The sentence that numbers the pages, cut at its two places.
+
+    What stands in a place is the name of the counter that fills it, ``page`` or ``pages``; the
+    names have odd places in the list, the words even ones.
+    """
+    told = say("paper-page", **_MARKS)
+    for name, mark in _MARKS.items():
+        told = told.replace(mark, f"{mark}{name}{mark}")
+    return tuple(told.replace(_MARKS["pages"], _MARKS["page"]).split(_MARKS["page"]))

@@ -1,0 +1,181 @@
+"""A handout as PDF: tagged, with real text and its fonts within; equal handouts give equal bytes.
+
+The template is the only markup. What a handout says reaches it as JSON, pictures as files of a
+folder that exists in memory only: no text of a garment is ever read as markup.
+"""
+
+import json
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import fields, is_dataclass
+from importlib.resources import as_file, files
+from typing import Any, Final
+
+import typst
+
+from seqplan.draw.figure import Figure
+from seqplan.draw.svg import svg
+from seqplan.draw.textwidth import letters_of_the_font, text_width
+from seqplan.paper.blocks import Deed, Document, Image, Step, Table, Terms
+from seqplan.render.handout import check_square
+from seqplan.render.handout.flow import column_widths, handfuls, lay
+from seqplan.render.handout.letters import printed
+from seqplan.render.handout.paper import MARGIN_FOOT, MARGIN_SIDE, MARGIN_TOP, Paper, page_of_pages
+from seqplan.words.say import say
+
+_TEMPLATE: Final = "handout.typ"
+_MAIN: Final = "main.typ"
+"""What the compiler looks for among the files."""
+_STANDARD: Final = "ua-1"
+"""PDF/UA-1, ISO 14289-1: a PDF that can be read aloud."""
+_PAPERS: Final = {Paper.A4: "a4", Paper.LETTER: "us-letter"}
+_SUFFIXES: Final = {"image/png": ".png", "image/jpeg": ".jpg", "image/svg+xml": ".svg"}
+_BOX: Final = "\N{WHITE SQUARE}"
+_LONGEST_WORD: Final = 120.0
+"""A word that is wider, in points at a size of 10, may be broken anywhere."""
+_SIZE: Final = 10
+_PART: Final = 12
+_WORDS: Final = re.compile(r"\s+|\S+")
+_TEXT: Final = {
+    "sheet-check": "check",
+    "sheet-note": "note",
+    "sheet-new-words": "words",
+    "sheet-col-done": "done",
+    "paper-contents": "contents",
+    "paper-check-square": "square",
+}
+
+
+def pdf(document: Document, paper: Paper) -> bytes:
+    """Write a handout as PDF/UA-1.
+
+    Where a text holds letters that no font at hand has, every letter that the shipped font lacks
+    is shown as a box: the standard allows no letter without a shape.
+    """
+    try:
+        return _compile(document, paper, str)
+    except typst.TypstError:
+        return _compile(document, paper, only_known_letters)
+
+
+def only_known_letters(text: str) -> str:
+    """Show a box for every letter that the shipped font lacks.
+
+    >>> only_known_letters("naïve 縫う")
+    'naïve □□'
+    """
+    known = letters_of_the_font()
+    return "".join(letter if letter in known or letter == "\n" else _BOX for letter in text)
+
+
+def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) -> bytes:
+    told = _Telling(spelled)
+    data = {
+        "document": told.of(document),
+        "paper": _PAPERS[paper],
+        "margin": {"top": MARGIN_TOP, "side": MARGIN_SIDE, "foot": MARGIN_FOOT},
+        "square": check_square.strokes(),
+        "side": check_square.SIDE,
+        "foot": page_of_pages(),
+        "say": {name: told.of(say(key)) for key, name in _TEXT.items()},
+    }
+    template = files(__package__).joinpath(_TEMPLATE).read_bytes()
+    with as_file(files("seqplan.render").joinpath("fonts")) as folder:
+        found: bytes = typst.compile(  # type: ignore[call-overload]  # files by their names
+            {_MAIN: template, **told.files},
+            format="pdf",
+            font_paths=[str(folder)],
+            ignore_system_fonts=True,
+            sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+            pdf_standards=[_STANDARD],
+        )
+    return found
+
+
+class _Telling:
+    """Makes plain data of blocks, and keeps the pictures that they hold as files."""
+
+    def __init__(self, spelled: Callable[[str], str]) -> None:
+        self._spelled = spelled
+        self.files: dict[str, bytes] = {}
+        self._own: Mapping[type, Callable[[Any], Any]] = {
+            str: self._text,
+            Figure: self._figure,
+            Image: self._image,
+            Deed: self._deed,
+            Step: self._step,
+            Table: self._table,
+            Terms: self._terms,
+        }
+
+    def of(self, value: object) -> Any:
+        """The data of a block, or of anything in one."""
+        if own := self._own.get(type(value)):
+            return own(value)
+        if is_dataclass(value) or hasattr(value, "_fields"):
+            return self._fields(value)
+        return [self.of(each) for each in value] if isinstance(value, tuple) else value
+
+    def _fields(self, value: Any, *without: str) -> dict[str, Any]:
+        names = [each.name for each in fields(value)] if is_dataclass(value) else value._fields
+        told = {name: self.of(getattr(value, name)) for name in names if name not in without}
+        return {"block": type(value).__name__.lower(), **told}
+
+    def _text(self, text: str) -> str:
+        return breakable(self._spelled(printed(text)))
+
+    def _deed(self, deed: Deed) -> dict[str, Any]:
+        foot = say("sheet-foot", foot=deed.foot) if deed.foot else ""
+        return {**self._fields(deed), "foot": self.of(foot)}
+
+    def _step(self, step: Step) -> dict[str, Any]:
+        told = self._fields(step, "deeds", "figures", "terms")
+        return {**told, "laid": self.of(lay(step))}
+
+    def _terms(self, terms: Terms) -> dict[str, Any]:
+        return {
+            "block": "terms",
+            "handfuls": [self.of(tuple(part)) for part in handfuls(terms.terms)],
+        }
+
+    def _table(self, table: Table) -> dict[str, Any]:
+        return {**self._fields(table), "widths": column_widths(table)}
+
+    def _figure(self, figure: Figure) -> dict[str, Any]:
+        drawn = self._spelled(svg(figure)).encode("utf-8")
+        return {
+            "file": self._keep(drawn, ".svg"),
+            "width": figure.width,
+            "alt": self.of(figure.words),
+        }
+
+    def _image(self, image: Image) -> dict[str, Any]:
+        return {
+            "block": "image",
+            "file": self._keep(image.data, _SUFFIXES[image.media]),
+            "alt": self.of(image.alt),
+            "caption": self.of(image.caption),
+        }
+
+    def _keep(self, data: bytes, suffix: str) -> str:
+        name = f"picture-{len(self.files) + 1}{suffix}"
+        self.files[name] = data
+        return name
+
+
+def breakable(text: str) -> str:
+    """Let a word that may be wider than its column go on in the next line.
+
+    >>> breakable("short words stay") == "short words stay"
+    True
+    """
+    if all(text_width(word, _SIZE) <= _LONGEST_WORD for word in text.split()):
+        return text
+    return "".join(_broken(word) for word in _WORDS.findall(text))
+
+
+def _broken(word: str) -> str:
+    if text_width(word, _SIZE) <= _LONGEST_WORD:
+        return word
+    parts = (word[start : start + _PART] for start in range(0, len(word), _PART))
+    return "\N{ZERO WIDTH SPACE}".join(parts)

@@ -1,0 +1,68 @@
+"""How a step lies on the page: nothing is lost, and no picture stands without what it shows."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from paper.documents import FIGURE, MACHINE, steps
+from tell.sampler import SHIPPED
+
+from seqplan.paper.blocks import Deed, Row, Step, Table
+from seqplan.render.handout.flow import column_widths, handfuls, lay
+from seqplan.tell.sentence import Term
+
+DEEDS = st.integers(1, 60).map(lambda n: Deed(station=MACHINE, texts=("Stitch it now. " * n,)))
+FIGURES = st.floats(20, 300).map(lambda height: FIGURE._replace(width=160, height=height))
+TERMS = st.integers(1, 40).map(lambda n: Term("word", "what it means " * n))
+STEPS = st.builds(
+    Step,
+    number=st.just(1),
+    heading=st.just("A step"),
+    deeds=st.lists(DEEDS, min_size=1, max_size=8).map(tuple),
+    figures=st.lists(FIGURES, max_size=3).map(tuple),
+    terms=st.lists(TERMS, max_size=6).map(tuple),
+    sketch=st.just(""),
+)
+
+
+@given(STEPS)
+def test_a_step_is_laid_out_whole_and_in_order(step):
+    laid = lay(step)
+    assert tuple(deed for row in laid.rows for deed in row.deeds) == step.deeds
+    assert tuple(figure for row in laid.rows for figure in row.figures) == step.figures
+    assert (*(term for row in laid.rows for term in row.terms), *laid.below) == step.terms
+
+
+@given(STEPS)
+def test_no_picture_stands_without_something_that_is_done(step):
+    assert all(row.deeds for row in lay(step).rows)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_the_first_picture_stands_beside_the_first_operation(name):
+    for step in steps(name):
+        first = lay(step).rows[0]
+        assert first.deeds[0] == step.deeds[0]
+        assert first.figures[:1] == step.figures[:1]
+
+
+def test_words_stand_beside_a_step_as_long_as_there_is_room():
+    long, short = (Deed(station=MACHINE, texts=("Stitch it now. " * n,)) for n in (60, 2))
+    word = Term("notch", "A small sign at the edge of a pattern piece.")
+    assert lay(Step(number=1, heading="", deeds=(long,), terms=(word,))).below == ()
+    assert lay(Step(number=1, heading="", deeds=(short,), terms=(word,), sketch="x")).below == (
+        word,
+    )
+
+
+@pytest.mark.parametrize("count", range(40))
+def test_words_of_the_trade_stay_in_handfuls(count):
+    terms = [Term(str(number), "") for number in range(count)]
+    parts = handfuls(terms)
+    assert [term for part in parts for term in part] == terms
+    assert all(len(part) % 2 == 0 for part in parts[:-1])
+    assert all(5 <= len(part) <= 12 for part in parts) or count < 5
+
+
+def test_a_column_is_as_wide_as_its_longest_word_at_least():
+    narrow, wide = column_widths(Table("", ("a", "b"), (Row(("i", "unquestionably " * 40)),)))
+    assert narrow < 30 < wide < 300
