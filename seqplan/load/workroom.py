@@ -31,6 +31,7 @@ from seqplan.words.say import say
 Ways: TypeAlias = dict[tuple[str, str], int]
 
 _MOST_MINUTES = 10_000
+_MOST_MACHINES: Final = 999
 _MINUTES: Final = {
     "setup": "Minutes to go there and get ready.",
     "foot": "Minutes to change the presser foot.",
@@ -54,6 +55,9 @@ _MACHINE: Final = {
     "station": _key("station", Takes.TEXT, "What kind of station it is.", is_required=True),
     **{name: _key(name, Takes.NUMBER, text) for name, text in _MINUTES.items()},
     "mounted": _key("mounted", Takes.TEXT, "The presser foot that is on it."),
+    "count": _key("count", Takes.NUMBER, "How many of the same there are.")._replace(
+        bounds=(1, _MOST_MACHINES)
+    ),
 }
 
 
@@ -158,9 +162,11 @@ def _machine(pair: Pair, sink: Sink) -> Machine | None:
         "needle": kind.needle_minutes,
     }
     foot = fields.text(found.get("mounted"), sink)
+    count = fields.number(found.get("count"), sink, _MACHINE["count"].bounds)
     return Machine(
         name=pair.key,
         station=station,
+        count=count or 1,
         **{
             f"{name}_minutes": usual.get(name, 0) if value is None else value
             for name, value in minutes.items()

@@ -33,7 +33,13 @@ class Terms(NamedTuple):
 
 
 class Facts(NamedTuple):
-    """Labels, each with its value."""
+    """Labels, each with its value: a number or a word."""
+
+    pairs: tuple[tuple[str, str], ...]
+
+
+class Pairs(NamedTuple):
+    """Labels, each with a text of any length beside it."""
 
     pairs: tuple[tuple[str, str], ...]
 
@@ -195,6 +201,7 @@ Block = (
     | Items
     | Terms
     | Facts
+    | Pairs
     | Blanks
     | Table
     | Card

@@ -165,6 +165,11 @@ class Planner:
         self._units = find_units(c, binding.held)
         self._setups: Mapping[OpId, Hashable] = {op.id: op.setup for op in c.operations}
 
+    @property
+    def binding(self) -> Binding:
+        """The reasons that its orders hold: those that bind, and what rehearsals have taught."""
+        return self._binding._replace(held=self._held, given_up=self._given_up)
+
     def booklet(self) -> Plan:
         """Unit by unit, near the author's order."""
         entries = {op.id: op.entry for op in self._c.operations}

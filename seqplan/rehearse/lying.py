@@ -22,6 +22,12 @@ _CLOSES_AN_EDGE = (
     Action.STITCH_ON,
     Action.MAKE_STRAP,
 )
+_HOLDS_AN_EDGE = (
+    *(action for action in _CLOSES_AN_EDGE if action is not Action.FINISH),
+    Action.SET_ZIP,
+    Action.SET_ON,
+    Action.TACK,
+)
 
 
 class Lie(NamedTuple):
@@ -127,13 +133,23 @@ def _lie(c: Construction, part: Part) -> Lie:
 
 
 def _is_raw(work: Work, segment: Segment) -> bool:
+    return _is_loose(work, segment) and work.mark(segment, _CLOSES_AN_EDGE) is None
+
+
+def is_free(work: Work, segment: Segment) -> bool:
+    """Whether nothing holds or covers an edge so far; that it is finished does not count."""
+    is_caught = any(rider.first == segment for rider in work.surface.riders)
+    held = work.mark(segment, _HOLDS_AN_EDGE) is not None
+    return _is_loose(work, segment) and not is_caught and not held
+
+
+def _is_loose(work: Work, segment: Segment) -> bool:
+    """Whether an edge was cut, could ravel, and is sewn to no other."""
     piece = work.c.garment.piece[segment.piece]
-    edge = piece.edge_names, work.c.rings.name(segment)
     is_fold = work.c.rings.pieces[segment.piece].edges[segment.place].is_folded
     return not (
         is_fold
-        or edge[1] in piece.selvage
+        or work.c.rings.name(segment) in piece.selvage
         or piece.layer is Layer.INTERLINING
         or work.surface.glue_at(segment) is not None
-        or work.mark(segment, _CLOSES_AN_EDGE) is not None
     )

@@ -6,11 +6,11 @@ quilters' guides on rotary cutters; for children the sources that `explain.cauti
 knife of an overlocker, of hot adhesive and of magnets: common practice.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from seqplan.explain.cautions import find_cords, is_small_part, is_zip
 from seqplan.model.garment import Wearer
-from seqplan.model.operation import Action
+from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Titled
 from seqplan.tell.names import listing, readable
@@ -29,6 +29,22 @@ _SET_WITH_TOOL = ("eyelet", "grommet", "rivet", "stud")
 def tell_cautions(c: Construction) -> tuple[Titled, ...]:
     """List what to take care of, whoever wears it first."""
     return (*_for_wearer(c), *(_caution(key) for key in _general(c)))
+
+
+def tell_cautions_at(c: Construction, ops: Sequence[Operation]) -> tuple[Titled, ...]:
+    """List what to take care of at a station, for what is done there."""
+    used = {op.setup.station for op in ops}
+    stations = (station.id for station in c.garment.stations if station.id in used)
+    done = {op.action for op in ops}
+    keys = [id_ for id_ in stations if has(f"caution-{id_}")]
+    keys += [key for key, actions in _OF_ACTIONS.items() if done & set(actions)]
+    return tuple(_caution(key) for key in keys)
+
+
+def tell_cautions_everywhere(c: Construction) -> tuple[Titled, ...]:
+    """List what to take care of wherever one works: what no single station tells."""
+    at_stations = tell_cautions_at(c, c.operations)
+    return tuple(caution for caution in tell_cautions(c) if caution not in at_stations)
 
 
 def _general(c: Construction) -> Iterator[str]:

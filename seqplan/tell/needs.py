@@ -1,6 +1,6 @@
 """What to buy and have ready."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from seqplan.base.measure import Length, both, both_whole_inches
 from seqplan.model.entry import Entry, SeamKind, StrapMethod, Verb
@@ -126,14 +126,19 @@ def _needles(c: Construction) -> Iterator[str]:
 
     Sizes as in Sweet Briar Studio, "On pins and needles", and common practice.
     """
+    for key in needle_keys(c.garment.fabrics):
+        yield say(f"sheet-needle-{key}")
+
+
+def needle_keys(fabrics: Iterable[Fabric]) -> tuple[str, ...]:
+    """Which needles cloth wants: the end of the names of the sentences that tell them."""
     keys: dict[str, None] = {}
-    for fabric in c.garment.fabrics:
+    for fabric in fabrics:
         if fabric.kind == _INTERFACING:
             continue
         key = "knit" if fabric.kind == "knit" else (fabric.weight or "any").casefold()
         keys[key if has(f"sheet-needle-{key}") else "any"] = None
-    for key in keys or {"any": None}:
-        yield say(f"sheet-needle-{key}")
+    return tuple(keys) or ("any",)
 
 
 def _machines(c: Construction) -> Iterator[str]:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Collection, Iterator, Mapping
 from itertools import takewhile
 from typing import Final
 
-from seqplan.base.ids import OpId
+from seqplan.base.ids import EntryId, OpId
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.station import HAND, IRON, STANDARD_FOOT, TABLE
@@ -110,10 +110,15 @@ def _kept_clear(scene: Scene) -> tuple[str, ...]:
 
 
 def heading(c: Construction, step: Step, *, is_continued: bool = False) -> str:
-    """The heading of a step: the author's title, else the name of the entry."""
-    entry = c.garment.entry[step.entry]
-    title = " ".join((entry.title or "").split()) or capital(readable(entry.id))
+    """The heading of a step: the title of its entry."""
+    title = title_of(c, step.entry)
     return say("step-heading-continued", title=title) if is_continued else title
+
+
+def title_of(c: Construction, entry: EntryId) -> str:
+    """The author's title of an entry, else its name."""
+    title = c.garment.entry[entry].title or ""
+    return " ".join(title.split()) or capital(readable(entry))
 
 
 def _thread(scene: Scene) -> Iterator[str]:

@@ -29,6 +29,11 @@ CATALOGUES = (
     "reading",
     "pictures",
     "paper",
+    "deeds",
+    "batch",
+    "classes",
+    "skills",
+    "filming",
 )
 """The modules that hold sentences, in the order in which they are searched."""
 

@@ -87,3 +87,10 @@ def test_an_empty_file_and_none_at_all_are_refused(tmp_path):
         written(tmp_path, "")
     with pytest.raises(UnreadableFileError):
         load_workroom(tmp_path / "nowhere.yaml")
+
+
+def test_a_workroom_may_have_several_of_the_same(tmp_path):
+    text = "workroom: Hall\nmachines:\n  old: {station: lockstitch, count: 4}\n"
+    assert written(tmp_path, text).workroom.machine_for("old").count == 4
+    (fault,) = written(tmp_path, text.replace("4", "0")).diagnostics
+    assert (fault.slug, fault.span.line) == ("unreadable-number", 3)

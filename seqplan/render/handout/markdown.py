@@ -21,6 +21,7 @@ from seqplan.paper.blocks import (
     Image,
     Items,
     Note,
+    Pairs,
     Part,
     Picture,
     Prose,
@@ -121,6 +122,8 @@ def _listed(block: Block) -> Iterator[_Lines]:
             yield [(_BOX if block.is_ticked else "- ") + escaped(line) for line in block.lines]
         case Terms():
             yield _terms(block)
+        case Pairs():
+            yield [f"- **{escaped(label)}**: {escaped(text)}" for label, text in block.pairs]
         case Facts():
             yield [f"- {escaped(label)}: {escaped(value)}" for label, value in block.pairs]
         case Blanks():
