@@ -127,6 +127,41 @@ SENTENCES = {
     "rehearse-zip-shut": (
         "`{op}` has to come out through the zip of `{blame}`, and the zip is shut."
     ),
+    # Allowances that are used up.
+    "rehearse-used-up-sew": (
+        "`{op}` is sewn {needed} from the edge, and `{blame}` has left {left} of {edge}: what is"
+        " sewn by that edge comes out too small."
+    ),
+    "rehearse-used-up-zip": (
+        "`{op}` needs {needed} beside the opening to be held by, and `{blame}` has left {left} of"
+        " {edge}."
+    ),
+    "rehearse-used-up-fold": ("`{op}` folds {needed}, and `{blame}` has left {left} of {edge}."),
+    "rehearse-used-up-row": (
+        "`{op}` runs {needed} from the seam, and `{blame}` has left {left} of {edge}: the row would"
+        " miss the allowance."
+    ),
+    "rehearse-used-up-fell": (
+        "`{op}` folds the upper allowance round the lower one, which takes {needed}, and `{blame}`"
+        " has left {left} of {edge}."
+    ),
+    "rehearse-used-up-fit": (
+        "`{op}` may let {edge} out, and since `{blame}` no more than {left} are left there."
+    ),
+    "rehearse-used-up-knife": (
+        "The knife of `{op}` needs {needed} beside the stitching, and `{blame}` has left {left} of"
+        " {edge}: it would cut the seam."
+    ),
+    # Waits, water, heat.
+    "rehearse-away": "`{op}` needs what has been sent out, and it is not back until `{missing}`.",
+    "rehearse-still-setting": (
+        "`{op}` would bend or press what has to set, and that takes until `{missing}`."
+    ),
+    "rehearse-still-wet": ("`{op}` is done to dry cloth, and it is wet until `{missing}`."),
+    "rehearse-washed-out": ("`{op}` goes by a fold that has come out in `{blame}`."),
+    "rehearse-bears-no-iron": (
+        "`{op}` brings the iron to what `{blame}` has sewn on, and that bears no iron."
+    ),
     "plan-none": "No order can be sewn, as the file stands:",
     # Repairs.
     "rehearse-move-above": "Move {moved} above `{anchor}`.",
