@@ -170,6 +170,8 @@ SENTENCES = {
         "Leave a gap (`gap:`) in one of these seams, the least visible first: {seams}."
     ),
     "rehearse-open-zip": "Open the zip before that: `{{open: {zip}}}`.",
+    "rehearse-sew-narrower": "Sew `{op}` by what is left, with `allowance: {plain}`.",
+    "rehearse-without-iron": "Crease it with the fingers: `station: table` for `{op}`.",
     "rehearse-or": "Or: {fix}",
     # As findings.
     "rehearse-stuck": "`{op}` cannot be done where it stands",

@@ -10,7 +10,7 @@ from fractions import Fraction
 from typing import Final, NamedTuple
 
 from seqplan.base.ids import OpId
-from seqplan.base.measure import Length, both
+from seqplan.base.measure import Length, both, format_written
 from seqplan.model.entry import Entry, SeamKind, Verb, ZipMethod
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Segment
@@ -65,11 +65,14 @@ class Allowance:
             left, by = self.cut[segment]
             needed = self._needed(op, entry, segment)
             if needed is not None and left < needed and self._c.op[by].id != op.id:
-                names = {"needed": self._told(needed), "left": self._told(left)}
-                why = f"used-up-{_WHY.get(op.action, 'other')}"
-                edge = self._c.edge_name(segment)
-                values = tuple({**names, "edge": edge}.items())
-                yield Trouble(op.id, why, blame=by, names=values)
+                names = {
+                    "needed": both(self._length(needed)),
+                    "left": both(self._length(left)),
+                    "plain": format_written(self._length(left)),
+                    "edge": self._c.edge_name(segment),
+                }
+                why = f"used-up-{_WHY[op.action]}"
+                yield Trouble(op.id, why, blame=by, names=tuple(names.items()))
                 return
 
     def do(self, op: Operation) -> None:
@@ -160,8 +163,8 @@ class Allowance:
         is_sewn = self._c.finished.glue_at(segment) is not None
         return entry.cuts.mm + _HELD_BY_A_ROW if entry.cuts and is_cut and is_sewn else None
 
-    def _told(self, mm: Fraction) -> str:
-        return both(Length(mm, "in" if self._c.garment.units == "in" else "mm"))
+    def _length(self, mm: Fraction) -> Length:
+        return Length(mm, "in" if self._c.garment.units == "in" else "mm")
 
 
 _ON_THE_LINE: Final = frozenset({Action.SEW, Action.SET_ON, Action.SET_ZIP})

@@ -34,9 +34,10 @@ class Away:
         """What is away cannot be worked on."""
         if not self.pieces or op in self._waits:
             return
-        wait = next((self._wait(op) for piece in self.pieces if piece in op.pieces), None)
-        if wait is not None:
-            yield Trouble(op.id, "away", missing=wait.id)
+        sent = next((by for piece, by in self.pieces.items() if piece in op.pieces), None)
+        wait = self._wait(op)
+        if sent is not None and wait is not None:
+            yield Trouble(op.id, "away", blame=sent, missing=wait.id)
 
     def do(self, op: Operation) -> None:
         """Send pieces out, or have them back."""

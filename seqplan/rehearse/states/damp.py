@@ -74,8 +74,9 @@ class Damp:
             return
         to_come = (wait for wait in self._waits if wait.id not in self._done)
         wait = next((wait for wait in to_come if concerns(wait, op)), None)
-        if wait is not None and any(piece in op.pieces for piece in self.pieces):
-            yield Trouble(op.id, "still-wet", missing=wait.id)
+        wet_by = next((by for piece, by in self.pieces.items() if piece in op.pieces), None)
+        if wait is not None and wet_by is not None:
+            yield Trouble(op.id, "still-wet", blame=wet_by, missing=wait.id)
 
     def do(self, op: Operation) -> None:
         """Wet some pieces, let them dry, or fold anew what has come out."""

@@ -48,9 +48,9 @@ class Setting:
         if op.action in _LEAVES_ALONE:
             return
         for wait, causes in self._waits.items():
-            mine = [cause for cause in causes if self._is_setting(wait, cause) and cause != op]
+            mine = [cause for cause in causes if self._is_setting(wait, cause)]
             if mine and concerns(wait, op) and op not in causes:
-                yield Trouble(op.id, "still-setting", missing=wait.id)
+                yield Trouble(op.id, "still-setting", blame=mine[-1].id, missing=wait.id)
                 return
 
     def do(self, op: Operation) -> None:
