@@ -12,12 +12,12 @@ from seqplan.draw.figure import PAPER, Area, Disc, Figure, Group, Mark, Strokes,
 from seqplan.draw.map_edges import edge_paths, laid_out
 from seqplan.draw.map_lines import edge_marks, hatched, slit_marks
 from seqplan.draw.map_piece import Cell, Sheet, Shown, draw_piece, flat_points
-from seqplan.draw.map_states import EdgeState, Kind, state_of
 from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import text_width
 from seqplan.model.operation import Action
 from seqplan.model.piece import Cut, Half, Piece, Segment
 from seqplan.recipes.construction import Construction
+from seqplan.rehearse.edges import EdgeState, Kind, state_of
 from seqplan.rehearse.work import Work
 from seqplan.tell.names import readable
 from seqplan.tell.step import tell_operation

@@ -6,7 +6,7 @@ from itertools import accumulate, pairwise
 from typing import Final
 
 from seqplan.draw.figure import INK, PAPER, Line, Mark, Spot, Strokes
-from seqplan.draw.map_states import EdgeState, Kind
+from seqplan.rehearse.edges import EdgeState, Kind
 
 HEAVY: Final = 2.6
 THIN: Final = 0.7

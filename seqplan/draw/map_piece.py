@@ -7,8 +7,8 @@ from typing import Final, NamedTuple
 from seqplan.draw.cloth import crossing
 from seqplan.draw.figure import FAINT, PAPER, Area, Disc, Group, Line, Mark, Spot, Words
 from seqplan.draw.map_lines import THIN, edge_marks, hatched, length_of, sampled, slit_marks
-from seqplan.draw.map_states import EdgeState
 from seqplan.draw.textwidth import text_width, wrap
+from seqplan.rehearse.edges import EdgeState
 from seqplan.shape.curve import flattened
 
 LABEL: Final = 7.0

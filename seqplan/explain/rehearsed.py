@@ -1,6 +1,7 @@
 """What a rehearsal found, as findings: where the work gets stuck, why, and what would help."""
 
 from collections.abc import Iterator
+from typing import Final
 
 from seqplan.base.diagnostic import Diagnostic, Note, Severity
 from seqplan.base.ids import RuleSlug
@@ -50,7 +51,19 @@ def tell_repairs(c: Construction, found: Rehearsal) -> tuple[str, ...]:
     if shut and shut[0].missing is None and shut[0].blame is not None:
         zips = [n for n in c.op[shut[0].blame].notions if "zip" in c.garment.notion[n].kind]
         texts += [say("rehearse-open-zip", zip=zip_) for zip_ in zips]
+    texts += [
+        say(_OTHERWISE[trouble.why], op=trouble.op, **dict(trouble.names))
+        for trouble in found.troubles
+        if trouble.why in _OTHERWISE
+    ]
     return (*texts, *map(tell_method, other_methods(c, found)))
+
+
+_OTHERWISE: Final = {
+    "used-up-sew": "rehearse-sew-narrower",
+    "bears-no-iron": "rehearse-without-iron",
+}
+"""Another way of doing what cannot be done as it is said."""
 
 
 def _stuck(c: Construction, found: Rehearsal) -> Iterator[Diagnostic]:

@@ -124,6 +124,7 @@ def _notion(notion: Notion) -> Values:
         "kind": quoted_text(notion.kind),
         "length": write_braces(by_size) if by_size else write_length(notion.length),
         "width": write_length(notion.width),
+        "iron": None if notion.is_ironed else "no",
         "count": None if notion.count == 1 else str(notion.count),
         "when": write_when(notion.when),
         "note": write_text(notion.note),

@@ -126,6 +126,8 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     # The other side, and where.
     ("to", Takes.RUN_OR_PIECE): lambda e: write_texts(map(str, e.to)),
     ("to", Takes.NOTION_OR_ENTRY): lambda e: write_text(e.to_name),
+    ("to", Takes.CHOICE): lambda e: e.purpose.value if e.purpose else None,
+    ("to", Takes.LENGTH): lambda e: write_length(e.left),
     ("to", Takes.EDGES_OR_PLACES): lambda _: None,  # the same is written under `at`
     ("at", Takes.EDGES_OR_PLACES): _run_and_places,
     ("at", Takes.PLACES): _places,
@@ -164,6 +166,7 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("gap", Takes.LENGTH): lambda e: write_length(e.gap),
     ("overlap", Takes.LENGTH): lambda e: write_length(e.overlap),
     ("width", Takes.LENGTH): lambda e: write_length(e.width),
+    ("cuts", Takes.LENGTH): lambda e: write_length(e.cuts),
     ("number", Takes.NUMBER): lambda e: write_number(e.number),
     # Free words.
     ("makes", Takes.NAMES): lambda e: write_texts(e.makes),

@@ -13,7 +13,7 @@ from seqplan.load.names import ALL, clean
 from seqplan.load.nodes import ListNode, Node, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import found_instead, quoted
-from seqplan.model.entry import Closing, Ends, Entry, StrapMethod, Verb, ZipMethod
+from seqplan.model.entry import Closing, Ends, Entry, Purpose, StrapMethod, Verb, ZipMethod
 from seqplan.words.say import say
 
 _HOURS = re.compile(r"^(?P<count>\d{1,4})\s*(?P<unit>h|hours?|days?)?$", re.IGNORECASE)
@@ -95,6 +95,16 @@ def _on_pieces(entry: Entry, found: Fields, scope: Scope) -> Entry:
 def _send_out(entry: Entry, found: Fields, scope: Scope) -> Entry:
     is_wet = bool(fields.yes_no(found.get("wet"), scope.sink))
     return _on_pieces(entry, found, scope)._replace(is_wet=is_wet)
+
+
+def _finish(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    cuts = fields.length(found.get("cuts"), scope.sink, scope.units)
+    return _on_edges(entry, found, scope)._replace(cuts=cuts)
+
+
+def _trim(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    left = fields.length(found.get("to"), scope.sink, scope.units)
+    return _on_edges(entry, found, scope)._replace(left=left)
 
 
 def _fit(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -222,7 +232,12 @@ def _wait(entry: Entry, found: Fields, scope: Scope) -> Entry:
             hours = int(match["count"]) * (24 if (match["unit"] or "h")[0] in "dD" else 1)
         if not 1 <= hours <= _MOST_HOURS:
             scope.sink.error("unreadable-hours", node, found=found_instead(node))
-    return entry._replace(hours=hours or None, pieces=resolve.pieces(found.get("on"), scope))
+    purpose = fields.choice(found.get("to"), scope.sink, keys_with(entry.verb)["to"])
+    return entry._replace(
+        hours=hours or None,
+        pieces=resolve.pieces(found.get("on"), scope),
+        purpose=Purpose(purpose) if purpose else None,
+    )
 
 
 def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
@@ -370,6 +385,9 @@ _READERS: Final[Mapping[Verb, Reader]] = {
     Verb.NEST: _on_pieces,
     Verb.OPEN: _open,
     Verb.CLOSE: _close,
+    Verb.FINISH: _finish,
+    Verb.TRIM: _trim,
+    Verb.GRADE: _trim,
     Verb.WAIT: _wait,
     Verb.SEND_OUT: _send_out,
     Verb.FIT: _fit,

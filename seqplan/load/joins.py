@@ -3,7 +3,7 @@
 import re
 
 from seqplan.base.ids import EntryId, NotionId, PieceId
-from seqplan.base.measure import format_written
+from seqplan.base.measure import Length, format_written
 from seqplan.load import fields, resolve
 from seqplan.load.fields import Fields
 from seqplan.load.keys import keys_with
@@ -51,6 +51,7 @@ def read_join(entry: Entry, found: Fields, scope: Scope) -> Entry:
         gap=fields.length(found.get("gap"), sink, scope.units),
         press_to=_direction(found.get("press"), scope),
         allowance=fields.length(found.get("allowance"), sink, scope.units),
+        cuts=_knife(found.get("cuts"), seam, own, scope),
         ease=fields.length(found.get("ease"), sink, scope.units),
         portion=read_portion(run, found, scope),
         is_in_one=bool(fields.yes_no(found.get("in one"), sink)),
@@ -68,6 +69,22 @@ def _binding(
     if isinstance(node, ListNode) and len(node.items) == 1:
         (node,) = node.items
     return resolve.notion_or_piece(node, scope)
+
+
+def _knife(node: Node | None, seam: SeamKind, own: str | None, scope: Scope) -> Length | None:
+    """Read what the knife takes off; a seam that nobody finishes meets no knife."""
+    if node is not None and own is None and seam not in _FINISHED:
+        scope.sink.error("cuts-without-finish", node)
+        return None
+    return fields.length(node, scope.sink, scope.units)
+
+
+_FINISHED = {
+    SeamKind.PRESSED_OPEN,
+    SeamKind.FINISHED_TOGETHER,
+    SeamKind.OVERLOCKED,
+    SeamKind.LAPPED,
+}
 
 
 def is_edges(node: Node) -> bool:

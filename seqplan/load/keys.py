@@ -8,6 +8,7 @@ from typing import Final, NamedTuple, TypeAlias
 from seqplan.model.entry import (
     Closing,
     Ends,
+    Purpose,
     SeamKind,
     SeamMethod,
     Sides,
@@ -349,6 +350,11 @@ KEYS: Final[tuple[Key, ...]] = (
     _NOTION(name="length", takes=Takes.LENGTH_BY_SIZE, help="How long it is."),
     _NOTION(name="width", takes=Takes.LENGTH, help="How wide it is."),
     _NOTION(name="count", takes=Takes.NUMBER, bounds=(1, 999), help="How many; 1 if left out."),
+    _NOTION(
+        name="iron",
+        takes=Takes.YES_NO,
+        help="Whether it bears an iron; yes if it is left out.",
+    ),
     _NOTION(name="when", takes=Takes.WHEN, help="The choice for which it is used."),
     _NOTION(name="note", takes=Takes.NOTE, help="A note for whoever buys it."),
     # A station.
@@ -597,6 +603,25 @@ KEYS: Final[tuple[Key, ...]] = (
         takes=Takes.PIECES,
         verbs=(Verb.WAIT,),
         help="What hangs or dries.",
+    ),
+    _ENTRY(
+        name="to",
+        takes=Takes.CHOICE,
+        verbs=(Verb.WAIT,),
+        choices=tuple(purpose.value for purpose in Purpose),
+        help="What one waits for.",
+    ),
+    _ENTRY(
+        name="to",
+        takes=Takes.LENGTH,
+        verbs=(Verb.TRIM, Verb.GRADE),
+        help="What is left of the allowance, on the side where it is widest.",
+    ),
+    _ENTRY(
+        name="cuts",
+        takes=Takes.LENGTH,
+        verbs=(Verb.FINISH, Verb.SEW),
+        help="How much the knife takes off while the edge is finished.",
     ),
     _ENTRY(name="width", takes=Takes.LENGTH, verbs=(Verb.BOX_CORNER,), help="How wide it is."),
     _ENTRY(

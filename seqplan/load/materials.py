@@ -92,6 +92,7 @@ def _notion(pair: Pair, sink: Sink, offer: Offer) -> Notion | None:
         by_size=by_size,
         when=when(found.get("when"), offer.choices, sink),
         count=fields.number(found.get("count"), sink, keys["count"].bounds) or 1,
+        is_ironed=fields.yes_no(found.get("iron"), sink) is not False,
         note=fields.note(found.get("note"), sink),
         path=pair.path,
     )

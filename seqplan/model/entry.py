@@ -141,6 +141,18 @@ class StrapMethod(Enum):
     FOLDED = "folded"
 
 
+class Purpose(Enum):
+    """What one waits for."""
+
+    HANG = "hang"
+    """Cloth on the slant grows under its own weight."""
+    DRY = "dry"
+    SET = "set"
+    """Glue, paint or resist becomes firm."""
+    COME_BACK = "come back"
+    """What was sent out is in the house again."""
+
+
 class Portion(NamedTuple):
     """A part of an edge, measured from one of its ends.
 
@@ -245,8 +257,14 @@ class Entry(NamedTuple):
         Whether buttonholes are bound with cloth, before the facing, and not worked with thread.
     number
         How many: buttonholes, darts.
+    cuts
+        How much the knife takes off while an edge is finished.
+    left
+        How much of an allowance is left when it is trimmed.
     hours
         How long to wait.
+    purpose
+        What one waits for, where the author says so.
     width
         How wide a boxed corner is.
     half
@@ -325,7 +343,10 @@ class Entry(NamedTuple):
     strap: StrapMethod = StrapMethod.TURNED
     is_bound: bool = False
     number: int | None = None
+    cuts: Length | None = None
+    left: Length | None = None
     hours: int | None = None
+    purpose: Purpose | None = None
     width: Length | None = None
     half: tuple[PieceId, ...] = ()
     through: str | None = None

@@ -52,6 +52,8 @@ class Notion:
         Its measures, and how many; ``length`` is that of the base size.
     by_size
         The length for each size, where it differs.
+    is_ironed
+        Whether it bears an iron; elastic, sequins and plastic often do not.
     when
         The choices for which it is used, as (choice, option); all of them if empty.
     """
@@ -61,6 +63,7 @@ class Notion:
     length: Length | None = None
     width: Length | None = None
     count: int = 1
+    is_ironed: bool = True
     note: str | None = None
     by_size: tuple[tuple[str, Length], ...] = ()
     when: tuple[tuple[str, str], ...] = ()

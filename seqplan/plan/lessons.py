@@ -23,6 +23,10 @@ _ONE_OF_MANY = frozenset({"trapped", "no-way-out", "no-longer-flat", "slider-out
 """Where several seams together are to blame, so that any one of them could have waited."""
 
 
+_IN_BETWEEN = frozenset({"away", "still-setting", "still-wet"})
+"""Where something is the case for a while, so that one may come before it or wait."""
+
+
 def lesson(c: Construction, stuck: Rehearsal) -> Reason | None:
     """Make a reason of the place where a rehearsal got stuck.
 
@@ -60,6 +64,8 @@ def _alternatives(
     if trouble.why == "never-turned":
         turns = (o for o in c.acting(Action.TURN) if c.shapes[c.op[op].entry].skins <= o.pieces)
         return tuple((Arc(op, turn.id),) for turn in turns)
+    if trouble.missing is not None and trouble.blame is not None and trouble.why in _IN_BETWEEN:
+        return ((Arc(trouble.missing, op),), (Arc(op, trouble.blame),))
     if trouble.wanted:
         return tuple((Arc(missing, op),) for missing in trouble.wanted)
     if trouble.why in _ONE_OF_MANY:

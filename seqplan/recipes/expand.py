@@ -154,7 +154,8 @@ class _Expander:
     def _setup(self, entry: Entry, ingredient: Ingredient, pieces: frozenset[PieceId]) -> Setup:
         is_main = ingredient.part == MAIN
         station = (entry.station if is_main else None) or ingredient.station
-        if station == IRON and ingredient.action is not Action.FUSE and self._scorches(pieces):
+        is_tender = self._scorches(pieces) or self._is_of_a_tender_notion(entry, ingredient)
+        if station == IRON and ingredient.action is not Action.FUSE and is_tender:
             station = TABLE
         foot = (entry.foot if is_main else None) or ingredient.foot
         if not foot and self._garment.station[station].foot_minutes:
@@ -181,6 +182,15 @@ class _Expander:
         """Whether one of the pieces is of cloth that bears no iron."""
         cloths = (self._garment.fabric.get(self._garment.piece[p].fabric or "") for p in pieces)
         return any(cloth is not None and not cloth.is_ironed for cloth in cloths)
+
+    def _is_of_a_tender_notion(self, entry: Entry, ingredient: Ingredient) -> bool:
+        """Whether it is done with a notion that bears no iron.
+
+        What is pressed before the notion is there may be pressed; the coils of a zip are bent.
+        """
+        if entry.verb is Verb.INSERT and ingredient.action is not Action.PRESS_COILS:
+            return False
+        return any(not self._garment.notion[notion].is_ironed for notion in _notions(entry))
 
     def _report(self, slug: str, target: EntryId, part: str, path: DocPath) -> None:
         recipe = recipe_for(self._cloth.shapes[target].entry, self._garment)

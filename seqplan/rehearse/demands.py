@@ -46,3 +46,5 @@ def troubles(work: Work, op: Operation) -> Iterator[Trouble]:
     """Find what stands in the way of an operation, the plainest first."""
     for demand in DEMANDS:
         yield from demand(work, op)
+    for state in work.states:
+        yield from state.hinders(op)

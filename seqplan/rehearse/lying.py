@@ -1,12 +1,19 @@
-"""How the work lies after each step: what hangs together, what is open, inside out, still raw."""
+"""How the work lies after each step: what hangs together, what is open, inside out, still raw.
 
-from collections.abc import Sequence
+And what will not last, or has gone for good: folds and basting, what is wet, away or setting, where
+the iron must not go any more, what is left of the allowances.
+"""
+
+from collections.abc import Callable, Sequence
+from fractions import Fraction
 from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
+from seqplan.rehearse.edges import EdgeNow, edge_now
+from seqplan.rehearse.states.damp import FOLDS
 from seqplan.rehearse.walk import Rehearsal, rehearse
 from seqplan.rehearse.work import TURNED_SEAMS, Work
 from seqplan.surface.glued import Part
@@ -31,7 +38,7 @@ _HOLDS_AN_EDGE = (
 
 
 class Lie(NamedTuple):
-    """How a part of the work lies.
+    """How a part of the work lies; with more than one loop of free edges it is a tube.
 
     Parameters
     ----------
@@ -67,6 +74,18 @@ class After(NamedTuple):
         Zips that are set, and shut.
     raw
         Edges of what the step has touched that nothing holds or covers yet.
+    edges
+        Every edge that the step has touched, each state of it once.
+    caught
+        Pieces that lie in a seam or on another piece.
+    folded, basted
+        Edges that are creased and not stitched, or held by basting alone.
+    wet, away, setting
+        Pieces that are wet, out of the house, or must lie still.
+    no_iron
+        Edges that must not be pressed any more.
+    trimmed
+        The edges of which something has been cut off, each with what is left, in mm.
     """
 
     entry: EntryId
@@ -76,6 +95,15 @@ class After(NamedTuple):
     gaps: tuple[EntryId, ...]
     shut: tuple[NotionId, ...]
     raw: tuple[str, ...]
+    edges: tuple[EdgeNow, ...]
+    caught: tuple[str, ...]
+    folded: tuple[str, ...]
+    basted: tuple[str, ...]
+    wet: tuple[str, ...]
+    away: tuple[str, ...]
+    setting: tuple[str, ...]
+    no_iron: tuple[str, ...]
+    trimmed: tuple[tuple[str, Fraction], ...]
 
 
 def watch_steps(c: Construction, order: Sequence[OpId]) -> tuple[tuple[After, ...], Rehearsal]:
@@ -114,7 +142,58 @@ def _after(work: Work, op: Operation, ops: tuple[OpId, ...]) -> After:
                 c.edge_name(s) for s in c.rings.segments if s.piece in pieces and _is_raw(work, s)
             )
         ),
+        edges=tuple(
+            dict.fromkeys(
+                edge_now(work, s) for id_ in ops for s in dict.fromkeys(c.op[id_].segments)
+            )
+        ),
+        caught=tuple(sorted(work.caught)),
+        folded=_names(work, _is_folded),
+        basted=_names(work, _is_basted),
+        wet=tuple(work.damp.pieces),
+        away=tuple(work.away.pieces),
+        setting=tuple(work.setting.pieces),
+        no_iron=tuple(dict.fromkeys(map(c.edge_name, work.heat.edges))),
+        trimmed=tuple(
+            dict.fromkeys((c.edge_name(s), cut.left) for s, cut in work.allowance.cut.items())
+        ),
     )
+
+
+def _names(work: Work, holds: Callable[[Work, Segment], bool]) -> tuple[str, ...]:
+    """The edges of which something holds, each once."""
+    found = (work.c.edge_name(s) for s in work.c.rings.segments if holds(work, s))
+    return tuple(dict.fromkeys(found))
+
+
+def _is_folded(work: Work, segment: Segment) -> bool:
+    """Whether an edge is creased, and neither opened out, washed out nor stitched yet."""
+    if work.mark(segment, _STITCHED_DOWN) is not None:
+        return False
+    ops = (op.id for op in work.c.on_segment.get(segment, ()) if op.action in _CREASING)
+    done = [id_ for id_ in ops if id_ in work.done and id_ not in work.damp.lost]
+    last = max(done, key=work.done.__getitem__, default=None)
+    return last is not None and work.c.op[last].action is not Action.UNFOLD
+
+
+def _is_basted(work: Work, segment: Segment) -> bool:
+    """Whether basting holds an edge, and nothing else yet."""
+    if work.surface.glue_at(segment) is not None:
+        return False
+    is_in = work.mark(segment, {Action.BASTE}) is not None
+    return is_in and work.mark(segment, {Action.REMOVE_BASTING, Action.SET_ZIP}) is None
+
+
+_CREASING = frozenset({*FOLDS, Action.UNFOLD})
+
+_STITCHED_DOWN = (
+    Action.HEM,
+    Action.CASE,
+    Action.STITCH_ON,
+    Action.SET_ON,
+    Action.SEW,
+    Action.MAKE_STRAP,
+)
 
 
 def _is_sewn(work: Work, part: Part) -> bool:

@@ -43,4 +43,5 @@ def tell_trouble(trouble: Trouble) -> str:
     key = f"rehearse-{trouble.why}"
     if not has(key):
         key = "rehearse-too-late"
-    return say(key, op=trouble.op, blame=trouble.blame, missing=trouble.missing)
+    names = dict(trouble.names)
+    return say(key, op=trouble.op, blame=trouble.blame, missing=trouble.missing, **names)

@@ -9,6 +9,12 @@ from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.recipes.shape import JOINS, Shape
+from seqplan.rehearse.states.allowance import Allowance
+from seqplan.rehearse.states.away import Away
+from seqplan.rehearse.states.damp import Damp
+from seqplan.rehearse.states.heat import Heat
+from seqplan.rehearse.states.setting import Setting
+from seqplan.rehearse.states.state import State
 from seqplan.surface.glued import Part, Surface
 
 Place = Segment | PieceId
@@ -43,6 +49,19 @@ class Work:
         """Seams and casings with a part left open."""
         self.shut: dict[NotionId, OpId] = {}
         """Zips that are set and have not been opened."""
+        self.allowance = Allowance(construction)
+        self.damp = Damp(construction, self.done)
+        self.away = Away(construction, self.done)
+        self.setting = Setting(construction, self.done)
+        self.heat = Heat(construction)
+        self.states: tuple[State, ...] = (
+            self.allowance,
+            self.damp,
+            self.away,
+            self.setting,
+            self.heat,
+        )
+        """What else changes from step to step, each kept in a module of its own."""
         self._effects: Mapping[Action, Callable[[Operation], None]] = {
             Action.SEW: self._shut_zips,
             Action.SET_ZIP: self._shut_zips,
@@ -86,6 +105,8 @@ class Work:
             self._join(op)
         if op.action in self._effects:
             self._effects[op.action](op)
+        for state in self.states:
+            state.do(op)
 
     def _join(self, op: Operation) -> None:
         """Sew seams, lay on what is held, catch what is caught."""

@@ -2,10 +2,14 @@
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
+from fractions import Fraction
 from textwrap import wrap
+from typing import Final, NamedTuple
 
+from seqplan.base.measure import Length, both
 from seqplan.base.visible import printable
 from seqplan.explain.rehearsed import tell_repairs
+from seqplan.plan.undoing import UNDOING, Undoing
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.lying import After, Lie
 from seqplan.rehearse.trouble import tell_trouble
@@ -34,34 +38,79 @@ def list_walk(c: Construction, steps: Sequence[After], found: Rehearsal, order: 
     last: After | None = None
     for number, step in enumerate(steps, 1):
         lines.append(f"{number:>3}  {step.entry}")
-        for text in _changes(step, last):
+        for text in _changes(c, step, last):
             lines += _wrapped(text, 7)
         last = step
     lines += ["", *_outcome(c, found)]
     return printable("\n".join(lines) + "\n")
 
 
-def _changes(step: After, last: After | None) -> Iterator[str]:
+def _changes(c: Construction, step: After, last: After | None) -> Iterator[str]:
     """What a step has changed, a sentence each."""
     before = last.lies if last else ()
     for lie in step.lies:
         if lie not in before:
             yield say("walk-together", pieces=", ".join(lie.pieces))
             yield _open(lie)
-    for key, now, was in (
-        ("to-turn", step.to_be_turned, last.to_be_turned if last else ()),
-        ("gaps", step.gaps, last.gaps if last else ()),
-        ("shut", step.shut, last.shut if last else ()),
-    ):
-        for end, names in (
-            ("", [id_ for id_ in now if id_ not in was]),
-            ("-no-more", [id_ for id_ in was if id_ not in now]),
-        ):
-            if names:
-                yield say(f"walk-{key}{end}", names=", ".join(f"`{id_}`" for id_ in names))
+    yield from _comings_and_goings(step, last)
+    yield from _cut_off(c, step, last)
     if last is None or step.raw != last.raw:
         raw = say("walk-raw", edges=_by_piece(step.raw))
         yield raw if step.raw else say("walk-nothing-raw")
+
+
+class _Told(NamedTuple):
+    """What is told when it begins to hold, and when it ends."""
+
+    field: str
+    key: str
+    is_of_edges: bool = False
+    ends: bool = True
+
+
+_TOLD: Final = (
+    _Told("to_be_turned", "to-turn"),
+    _Told("gaps", "gaps"),
+    _Told("shut", "shut"),
+    _Told("caught", "caught", ends=False),
+    _Told("folded", "folded", is_of_edges=True),
+    _Told("basted", "basted", is_of_edges=True),
+    _Told("wet", "wet"),
+    _Told("away", "away"),
+    _Told("setting", "setting"),
+    _Told("no_iron", "no-iron", is_of_edges=True, ends=False),
+)
+
+
+def _comings_and_goings(step: After, last: After | None) -> Iterator[str]:
+    for told in _TOLD:
+        now: tuple[str, ...] = getattr(step, told.field)
+        was: tuple[str, ...] = getattr(last, told.field) if last else ()
+        begun = [name for name in now if name not in was]
+        ended = [name for name in was if name not in now] if told.ends else []
+        for end, names in (("", begun), ("-no-more", ended)):
+            if names:
+                listed = _by_piece(names) if told.is_of_edges else _quoted(names)
+                yield say(f"walk-{told.key}{end}", names=listed)
+
+
+def _cut_off(c: Construction, step: After, last: After | None) -> Iterator[str]:
+    """What a step has left of allowances, and what of it cannot be undone."""
+    was = set(last.trimmed) if last else set()
+    by_width: dict[Fraction, list[str]] = {}
+    for edge, left in step.trimmed:
+        if (edge, left) not in was:
+            by_width.setdefault(left, []).append(edge)
+    unit = "in" if c.garment.units == "in" else "mm"
+    for left, edges in by_width.items():
+        yield say("walk-trimmed", left=both(Length(left, unit)), edges=_by_piece(edges))
+    lost = [id_ for id_ in step.ops if UNDOING[c.op[id_].action] is Undoing.LOST]
+    if lost:
+        yield say("walk-lost", names=_quoted(lost))
+
+
+def _quoted(names: Iterable[str]) -> str:
+    return ", ".join(f"`{name}`" for name in names)
 
 
 def _by_piece(edges: Iterable[str]) -> str:

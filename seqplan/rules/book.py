@@ -13,6 +13,7 @@ from seqplan.rules.needs import (
     seam_before_its_tidying,
     slit_before_its_edges,
     there_before_fastened,
+    waited_for_after_its_cause,
 )
 from seqplan.rules.rule import Rule
 from seqplan.rules.trade import (
@@ -87,6 +88,7 @@ RULES: Final[tuple[Rule, ...]] = (
     layers_held_before_sewn.RULE,
     slit_before_its_edges.RULE,
     own_seam_in_order.RULE,
+    waited_for_after_its_cause.RULE,
     cut_before_sewn.RULE,
     folded_after_wet.RULE,
     staystitch_before_handling.RULE,

@@ -81,7 +81,12 @@ def arc(
 
 
 def either(
-    rule: Rule, alternatives: Iterable[Sequence[Before]], *, asker: Operation, because: str
+    rule: Rule,
+    alternatives: Iterable[Sequence[Before]],
+    *,
+    asker: Operation,
+    because: str,
+    strength: Strength | None = None,
 ) -> Reason:
     """State that all arcs of at least one alternative hold.
 
@@ -96,11 +101,14 @@ def either(
         The operation whose entry asks for it, for the place in the document.
     because
         The sentence.
+    strength
+        Where it binds less than the rule does.
     """
     bundles = {frozenset(Arc(a.id, b.id) for a, b in bundle) for bundle in alternatives}
     least = [b for b in bundles if not any(other < b for other in bundles)]
     ordered = sorted(tuple(sorted(bundle)) for bundle in least)
-    return _reason(rule, tuple(ordered), because, asker)
+    reason = _reason(rule, tuple(ordered), because, asker)
+    return reason if strength is None else replace(reason, strength=strength)
 
 
 def chain(rule: Rule, ops: Iterable[Operation], *, key: str = "") -> Iterator[Reason]:

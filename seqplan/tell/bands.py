@@ -3,6 +3,7 @@
 from seqplan.base.measure import both
 from seqplan.model.entry import Closing, Ends, StrapMethod, Verb
 from seqplan.model.operation import Action
+from seqplan.recipes import widths
 from seqplan.tell import usual
 from seqplan.tell.names import capital, name_pieces, readable
 from seqplan.tell.scene import Scene
@@ -104,7 +105,7 @@ def close_ends(s: Scene) -> Told:
         return Told((say("step-band-join", band=s.partners, allowance=both(s.allowance)),))
     texts = (
         say("step-band-ends", band=s.partners),
-        say("step-band-ends-trim", width=s.usual(usual.TRIMMED)),
+        say("step-band-ends-trim", width=s.usual(widths.TRIMMED)),
     )
     return Told((*texts, *again(s)), say("step-check-band-ends"))
 
@@ -255,7 +256,7 @@ def make_strap(s: Scene) -> Told:
         text = say("step-strap-sew-unknown", pieces=s.entry_pieces)
     else:
         text = say("step-strap-sew", pieces=s.entry_pieces, allowance=both(s.allowance))
-    trim = say("step-strap-trim", width=s.usual(usual.TRIMMED))
+    trim = say("step-strap-trim", width=s.usual(widths.TRIMMED))
     return Told((text, say("step-strap-sew-end"), trim, *_each_strap(s)))
 
 

@@ -4,6 +4,8 @@ from seqplan.base.measure import both
 from seqplan.model.entry import Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Segment
+from seqplan.model.station import IRON
+from seqplan.recipes import widths
 from seqplan.tell import usual
 from seqplan.tell.names import name_edges, name_pieces, name_seam, readable
 from seqplan.tell.scene import Scene
@@ -13,7 +15,8 @@ from seqplan.words.say import say
 
 def press_coils(s: Scene) -> Told:
     """Pressing the coils of an invisible zip."""
-    return Told((say("step-press-coils", notion=s.notion_name),))
+    key = "step-press-coils" if s.op.setup.station == IRON else "step-bend-coils"
+    return Told((say(key, notion=s.notion_name),))
 
 
 def set_zip(s: Scene) -> Told:
@@ -23,10 +26,10 @@ def set_zip(s: Scene) -> Told:
     values = {"notion": s.notion_name, "opening": opening, "below": stop_below(s)}
     runs = say("step-check-zip-runs")
     if s.entry.method is ZipMethod.CENTRED:
-        row = say("step-stitch-centred", distance=s.usual(usual.CENTRED_ZIP))
+        row = say("step-stitch-centred", distance=s.usual(widths.CENTRED_ZIP))
         return Told((say("step-set-centred", **values), row), runs)
     if s.entry.method is ZipMethod.LAPPED:
-        rows = [say(key, distance=s.usual(usual.LAPPED_ZIP)) for key in _LAPPED_ROWS]
+        rows = [say(key, distance=s.usual(widths.LAPPED_ZIP)) for key in _LAPPED_ROWS]
         return Told((say("step-set-lapped", **values), *rows), runs)
     if s.entry.method is ZipMethod.FLY:
         return Told(_set_fly(s), runs)

@@ -2,7 +2,7 @@
 
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
-from seqplan.model.entry import Verb
+from seqplan.model.entry import Purpose, Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Fullness, Hand, Layer, Piece, Spot
 from seqplan.tell import usual
@@ -150,6 +150,18 @@ def wait(s: Scene) -> Told:
     hours = s.entry.hours or 1
     key = "step-wait-on" if s.entry.pieces else "step-wait"
     values = {"pieces": s.pieces} if s.entry.pieces else {}
+    if s.entry.purpose not in {None, Purpose.HANG}:
+        return _wait_for(s, hours, values)
+    if hours == 1:
+        return Told((say(f"{key}-one", **values),), check)
+    return Told((say(key, hours=hours, **values),), check)
+
+
+def _wait_for(s: Scene, hours: int, values: dict[str, str]) -> Told:
+    """Waiting until something is dry, has set, or is back."""
+    purpose = (s.entry.purpose or Purpose.HANG).value.replace(" ", "-")
+    key = f"step-wait-{purpose}" if values else f"step-wait-{purpose}-all"
+    check = say(f"step-check-wait-{purpose}")
     if hours == 1:
         return Told((say(f"{key}-one", **values),), check)
     return Told((say(key, hours=hours, **values),), check)

@@ -36,6 +36,8 @@ def sew(s: Scene) -> Told:
         texts.append(say("step-twice-sides"))
     elif s.count > 1:
         texts.append(say("step-seam-times", count=s.count))
+    if s.entry.cuts is not None and s.entry.seam is SeamKind.OVERLOCKED:
+        texts.append(say("step-knife", cuts=both(s.entry.cuts)))
     return Told(tuple(texts), say("step-check-crossing" if s.crossed else "step-check-seam"))
 
 

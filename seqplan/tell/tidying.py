@@ -3,6 +3,7 @@
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action
+from seqplan.recipes import widths
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, name_pieces
 from seqplan.tell.scene import Scene
@@ -15,14 +16,15 @@ from seqplan.words.say import say
 def trim(s: Scene) -> Told:
     """Trimming: of a French seam, of a faced one, or of what an entry names."""
     if s.entry.verb is Verb.TRIM:
-        return Told((say("step-trim-edges", edges=s.edges, width=s.usual(usual.TRIMMED)),))
+        width = both(s.entry.left) if s.entry.left else s.usual(widths.TRIMMED)
+        return Told((say("step-trim-edges", edges=s.edges, width=width),))
     if s.entry.seam is SeamKind.FRENCH:
         return _trim_french(s)
     if s.entry.seam is SeamKind.FLAT_FELLED:
-        width = s.usual(usual.FELL_TRIMMED)
+        width = s.usual(widths.FELL_TRIMMED)
         return Told((say("step-trim-fell", seam=s.seam, width=width), *again(s)))
     if s.entry.seam is SeamKind.OWN:
-        text = say("step-trim-seam", seam=s.seam, width=s.usual(usual.TRIMMED))
+        text = say("step-trim-seam", seam=s.seam, width=s.usual(widths.TRIMMED))
         return Told((text, *again(s)))
     return _graded(s)
 
@@ -31,25 +33,33 @@ def grade(s: Scene) -> Told:
     """Trimming allowances to different widths."""
     if s.is_join:
         return _graded(s)
-    widths = {"narrow": s.usual(usual.GRADED_NARROW), "wide": s.usual(usual.GRADED_WIDE)}
-    return Told((say("step-grade-edges", edges=s.edges, **widths),))
+    return Told((say("step-grade-edges", edges=s.edges, **_grades(s)),))
 
 
 def _graded(s: Scene) -> Told:
-    widths = {"narrow": s.usual(usual.GRADED_NARROW), "wide": s.usual(usual.GRADED_WIDE)}
+    grades = _grades(s)
     if not s.inner():
-        return Told((say("step-trim-graded-plain", seam=s.seam, **widths), *again(s)))
+        return Told((say("step-trim-graded-plain", seam=s.seam, **grades), *again(s)))
     names = {"inner": _inner(s), "outer": name_pieces(s.garment, s.outer())}
-    return Told((say("step-trim-graded", seam=s.seam, **names, **widths), *again(s)))
+    return Told((say("step-trim-graded", seam=s.seam, **names, **grades), *again(s)))
+
+
+def _grades(s: Scene) -> dict[str, str]:
+    """The narrow and the wide allowance: as usual, or the wide one as the author says."""
+    if s.entry.left is None:
+        wide = s.usual(widths.GRADED_WIDE)
+        return {"narrow": s.usual(widths.GRADED_NARROW), "wide": wide}
+    narrow = s.entry.left._replace(mm=s.entry.left.mm / 2)
+    return {"narrow": both(narrow), "wide": both(s.entry.left)}
 
 
 def clip(s: Scene) -> Told:
     """Clipping along curves."""
-    widths = {"from_width": s.usual(usual.CLIP_FROM), "to_width": s.usual(usual.CLIP_TO)}
+    apart = {"from_width": s.usual(usual.CLIP_FROM), "to_width": s.usual(usual.CLIP_TO)}
     check = say("step-check-clip")
     if s.entry.verb is Verb.CLIP:
-        return Told((say("step-clip-edges", edges=s.edges, **widths),), check)
-    return Told((say("step-clip-seam", seam=s.seam, **widths), *again(s)), check)
+        return Told((say("step-clip-edges", edges=s.edges, **apart),), check)
+    return Told((say("step-clip-seam", seam=s.seam, **apart), *again(s)), check)
 
 
 def press_over(s: Scene) -> Told:
@@ -103,7 +113,7 @@ def press_under(s: Scene) -> Told:
 
 def understitch(s: Scene) -> Told:
     """The row that keeps a facing inside."""
-    distance = s.usual(usual.UNDERSTITCH)
+    distance = s.usual(widths.UNDERSTITCH)
     if s.is_join and s.inner():
         text = say("step-understitch", seam=s.seam, inner=_inner(s), distance=distance)
     else:
@@ -128,6 +138,8 @@ def turn(s: Scene) -> Told:
 
 def finish(s: Scene) -> Told:
     """Finishing raw edges: two together, each apart, or what an entry names."""
+    if s.entry.cuts is not None:
+        return _finish_cutting(s, both(s.entry.cuts))
     if s.entry.seam is SeamKind.FINISHED_TOGETHER and s.is_join:
         return Told((say("step-finish-together", seam=s.seam), *again(s)))
     if s.entry.seam is SeamKind.BOUND and s.is_join:
@@ -139,9 +151,16 @@ def finish(s: Scene) -> Told:
         if s.c.main(s.entry.id).id in s.before:
             return Told((say("step-finish-apart-after", seam=s.seam), *again(s)))
         return Told((say("step-finish-apart", edges=s.all_edges),))
-    if s.crossed:
-        return Told((say("step-finish-over", edges=s.edges),))
-    return Told((say("step-finish-edges", edges=s.edges),))
+    return Told((say("step-finish-over" if s.crossed else "step-finish-edges", edges=s.edges),))
+
+
+def _finish_cutting(s: Scene, cuts: str) -> Told:
+    """Finishing with a knife that takes some of the allowance off."""
+    if s.entry.seam is SeamKind.FINISHED_TOGETHER and s.is_join:
+        text = say("step-finish-together-cutting", seam=s.seam, cuts=cuts)
+        return Told((text, *again(s)))
+    edges = s.all_edges if s.is_join else s.edges
+    return Told((say("step-finish-edges-cutting", edges=edges, cuts=cuts),))
 
 
 def topstitch(s: Scene) -> Told:
@@ -161,7 +180,7 @@ def topstitch(s: Scene) -> Told:
 
 
 def _trim_french(s: Scene) -> Told:
-    texts = [say("step-trim-french", seam=s.seam, width=s.usual(usual.FRENCH_TRIMMED))]
+    texts = [say("step-trim-french", seam=s.seam, width=s.usual(widths.FRENCH_TRIMMED))]
     if s.turns_corner:
         texts.append(say("step-trim-french-corner"))
     if s.allowance is not None:

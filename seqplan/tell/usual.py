@@ -15,16 +15,6 @@ from seqplan.words.say import say
 
 STAYSTITCH_INSIDE = 3
 """From the seam line towards the raw edge; 1/8 in: common practice."""
-GRADED_NARROW = 3
-GRADED_WIDE = 6
-"""The layer next to the outside widest, 1/4 in, the inner less: Apparel; 3 and 6 mm: Sew magazine,
-"Crash course on creating collars"."""
-TRIMMED = 6
-"""Seams that are trimmed: 1/8 to 1/4 in: Apparel."""
-FRENCH_TRIMMED = 3
-"""After the first row, 1/8 in: French seam."""
-UNDERSTITCH = 3
-"""From the seam, 1/8 in: Threads, "How to Understitch a Facing"."""
 CLIP_FROM = 6
 CLIP_TO = 13
 """A clip every 1/4 to 1/2 in: Apparel."""
@@ -51,8 +41,6 @@ ZIP_STOP = 6
 INVISIBLE_ZIP_LONGER = 25
 """How much longer an invisible zip is than its opening, since the slider stops the foot: common
 practice."""
-CENTRED_ZIP = 6
-"""From the seam line on each side, 1/4 in: "How to fix a stuck zipper" and common practice."""
 FOLD_CLEAR_OF_ZIP = 3
 """Between the fold of a facing and the teeth: common practice."""
 BASTE_OUTSIDE = 3
@@ -79,12 +67,8 @@ WELT_END = 10
 practice."""
 BOX_TRIMMED = 10
 """What is left beyond the seam across a boxed corner: common practice."""
-FELL_TRIMMED = 3
-"""The under allowance of a flat-felled seam: 1/8 in: common practice."""
 STRAP_END = 10
 """The turned-in end of a strap: common practice."""
-LAPPED_ZIP = 10
-"""The row of a lapped zip from its fold, 3/8 in: common practice."""
 
 STRAIGHT_STITCH = "2.5"
 STAYSTITCH_LENGTH = "2"

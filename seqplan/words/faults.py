@@ -388,6 +388,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-expected-way": "Write it like `{{old machine: 2, ironing board: 1}}`.",
     "fault-with-without-bound": "only a bound seam has a binding, and this is {found}",
     "fix-with-without-bound": "Say `as: bound` too, or leave `with` out.",
+    "fault-cuts-without-finish": "`cuts` goes with edges that are finished, and here none is",
+    "fix-cuts-without-finish": "Say how the seam is finished, or leave `cuts` out.",
     "fault-key-of-zip": "{word} goes with what is set in edges, and this goes through a casing",
     "fix-key-of-zip": "Leave it out, or name edges after `in`.",
     "fault-overlap-of-zip": "`overlap` is for what goes through a casing, and this is set in edges",

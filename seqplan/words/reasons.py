@@ -14,6 +14,9 @@ SENTENCES: Final[dict[str, str]] = {
         "In `{wet}` the folds and marks of `{fold}` come out: fold or mark after it, or do `{user}`"
         " before."
     ),
+    "because-waited-for-after-its-cause": (
+        "`{after}` waits for what `{before}` makes wet, or sends out of the house."
+    ),
     "because-joined-before-sewn-across": (
         "`{after}` runs across the seam that `{before}` sews, so the pieces are joined first."
     ),

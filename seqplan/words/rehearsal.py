@@ -127,6 +127,41 @@ SENTENCES = {
     "rehearse-zip-shut": (
         "`{op}` has to come out through the zip of `{blame}`, and the zip is shut."
     ),
+    # Allowances that are used up.
+    "rehearse-used-up-sew": (
+        "`{op}` is sewn {needed} from the edge, and `{blame}` has left {left} of {edge}: what is"
+        " sewn by that edge comes out too small."
+    ),
+    "rehearse-used-up-zip": (
+        "`{op}` needs {needed} beside the opening to be held by, and `{blame}` has left {left} of"
+        " {edge}."
+    ),
+    "rehearse-used-up-fold": ("`{op}` folds {needed}, and `{blame}` has left {left} of {edge}."),
+    "rehearse-used-up-row": (
+        "`{op}` runs {needed} from the seam, and `{blame}` has left {left} of {edge}: the row would"
+        " miss the allowance."
+    ),
+    "rehearse-used-up-fell": (
+        "`{op}` folds the upper allowance round the lower one, which takes {needed}, and `{blame}`"
+        " has left {left} of {edge}."
+    ),
+    "rehearse-used-up-fit": (
+        "`{op}` may let {edge} out, and since `{blame}` no more than {left} are left there."
+    ),
+    "rehearse-used-up-knife": (
+        "The knife of `{op}` needs {needed} beside the stitching, and `{blame}` has left {left} of"
+        " {edge}: it would cut the seam."
+    ),
+    # Waits, water, heat.
+    "rehearse-away": "`{op}` needs what has been sent out, and it is not back until `{missing}`.",
+    "rehearse-still-setting": (
+        "`{op}` would bend or press what has to set, and that takes until `{missing}`."
+    ),
+    "rehearse-still-wet": ("`{op}` is done to dry cloth, and it is wet until `{missing}`."),
+    "rehearse-washed-out": ("`{op}` goes by a fold that has come out in `{blame}`."),
+    "rehearse-bears-no-iron": (
+        "`{op}` brings the iron to what `{blame}` has sewn on, and that bears no iron."
+    ),
     "plan-none": "No order can be sewn, as the file stands:",
     "plan-gave-up": (
         "No order that can be sewn was found: {count} were tried, and each got stuck. The last one:"
@@ -140,6 +175,8 @@ SENTENCES = {
     "rehearse-say-method": "Say `{word}: {value}` in `{entry}`; the order can stay.",
     "rehearse-leave-out": "Leave `{word}` out of `{entry}`; the order can stay.",
     "rehearse-open-zip": "Open the zip before that: `{{open: {zip}}}`.",
+    "rehearse-sew-narrower": "Sew `{op}` by what is left, with `allowance: {plain}`.",
+    "rehearse-without-iron": "Crease it with the fingers: `station: table` for `{op}`.",
     "rehearse-or": "Or: {fix}",
     # As findings.
     "rehearse-stuck": "`{op}` cannot be done where it stands",
@@ -164,6 +201,20 @@ SENTENCES = {
     "walk-gaps-no-more": "gap closed in {names}",
     "walk-shut": "zip shut: {names}",
     "walk-shut-no-more": "zip opened: {names}",
+    "walk-caught": "caught in a seam, or lying on another piece: {names}",
+    "walk-folded": "creased, not stitched yet: {names}",
+    "walk-folded-no-more": "stitched along the crease, opened out or washed out: {names}",
+    "walk-basted": "held by basting: {names}",
+    "walk-basted-no-more": "not held by basting any more: {names}",
+    "walk-wet": "wet: {names}",
+    "walk-wet-no-more": "dry: {names}",
+    "walk-away": "out of the house: {names}",
+    "walk-away-no-more": "back in the house: {names}",
+    "walk-setting": "to be left lying: {names}",
+    "walk-setting-no-more": "to be handled again: {names}",
+    "walk-no-iron": "no iron here from now on: {names}",
+    "walk-trimmed": "left of the allowance: {left} at {edges}",
+    "walk-lost": "cannot be undone: {names}",
     "walk-raw": "still raw: {edges}",
     "walk-nothing-raw": "no raw edge left on these pieces",
     "walk-done": "All {count} operations can be done in this order.",

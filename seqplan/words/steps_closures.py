@@ -7,6 +7,10 @@ SENTENCES: Final[dict[str, str]] = {
         "Open the {notion} and, from the wrong side, press its rolled coils flat and away from the"
         " tapes with a barely warm iron: too much heat melts them."
     ),
+    "step-bend-coils": (
+        "Open the {notion} and, from the wrong side, bend its rolled coils flat and away from the"
+        " tapes with your thumbnails, a little at a time: it bears no iron."
+    ),
     "step-zip-mark-sides": (
         "Close the {notion} and hold it behind the opening as it will be worn, with the slider at"
         " the top and towards you; chalk L on the tape on your left and on the cloth beside it, R"

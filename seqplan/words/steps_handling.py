@@ -88,6 +88,52 @@ SENTENCES: Final[dict[str, str]] = {
         " its own weight, above all where it hangs on the slant."
     ),
     "step-check-wait": "if an edge has grown longer, trim it even before you sew it.",
+    "step-wait-dry": (
+        "Lay or hang {pieces} out for {hours} hours, away from heat and bright sun, until dry"
+        " through and through: damp cloth stretches under the foot, and glue does not hold on it."
+    ),
+    "step-wait-dry-one": (
+        "Lay or hang {pieces} out for an hour, away from heat and bright sun, until dry through and"
+        " through: damp cloth stretches under the foot, and glue does not hold on it."
+    ),
+    "step-wait-dry-all": (
+        "Let everything dry through and through for {hours} hours, away from heat and bright sun:"
+        " damp cloth stretches under the foot, and glue does not hold on it."
+    ),
+    "step-wait-dry-all-one": (
+        "Let everything dry through and through for an hour, away from heat and bright sun: damp"
+        " cloth stretches under the foot, and glue does not hold on it."
+    ),
+    "step-check-wait-dry": "seams and folds, which dry last, feel no cooler than the rest.",
+    "step-wait-set": (
+        "Leave {pieces} lying flat for {hours} hours, without bending or pressing, until firm."
+    ),
+    "step-wait-set-one": (
+        "Leave {pieces} lying flat for an hour, without bending or pressing, until firm."
+    ),
+    "step-wait-set-all": (
+        "Leave everything lying flat for {hours} hours, without bending or pressing, until it is"
+        " firm."
+    ),
+    "step-wait-set-all-one": (
+        "Leave everything lying flat for an hour, without bending or pressing, until it is firm."
+    ),
+    "step-check-wait-set": "nothing gives way when you lift a corner.",
+    "step-wait-come-back": (
+        "Wait until {pieces} come back, some {hours} hours; go on with what does not need them."
+    ),
+    "step-wait-come-back-one": (
+        "Wait until {pieces} come back, in an hour or so; go on with what does not need them."
+    ),
+    "step-wait-come-back-all": (
+        "Wait until everything that was sent out comes back, some {hours} hours."
+    ),
+    "step-wait-come-back-all-one": (
+        "Wait until everything that was sent out comes back, in an hour or so."
+    ),
+    "step-check-wait-come-back": (
+        "count the pieces, and look at both sides of each before it is sewn."
+    ),
     "step-send-out": (
         "Give {pieces} out of the house now, with a slip that says your name, the number of"
         " pieces, which side is the right one and what is to be done; go on when they are back."

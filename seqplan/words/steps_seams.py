@@ -374,6 +374,15 @@ SENTENCES: Final[dict[str, str]] = {
         "Finish {edges} in one go, straight over the seams between them, so that they do not fray;"
         " trim no more than loose threads."
     ),
+    "step-finish-together-cutting": (
+        "Finish the two allowances of the {seam} together as one layer, from end to end; let the"
+        " knife take {cuts} off, and no more."
+    ),
+    "step-finish-edges-cutting": (
+        "Finish {edges} on one layer, from end to end, so that they do not fray; let the knife take"
+        " {cuts} off, and no more."
+    ),
+    "step-knife": "Let the knife of the overlocker take {cuts} off, and no more.",
     "step-press-seam-open": (
         "Press the {seam} flat as it was sewn; then open the allowances with your fingers and"
         " press them open from the wrong side."

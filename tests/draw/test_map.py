@@ -8,9 +8,9 @@ from garments.shipped import GARMENTS
 from rules.reasoning import construction
 
 from seqplan.draw.map import WIDTH, draw_map
-from seqplan.draw.map_states import EdgeState, Kind, state_of
 from seqplan.draw.textwidth import text_width
 from seqplan.pipeline import open_garment
+from seqplan.rehearse.edges import EdgeState, Kind, state_of
 from seqplan.rehearse.work import Work
 
 TIMES = "\N{MULTIPLICATION SIGN}"

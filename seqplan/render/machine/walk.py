@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from seqplan.explain.rehearsed import tell_repair
 from seqplan.recipes.construction import Construction
+from seqplan.rehearse.edges import EdgeNow
 from seqplan.rehearse.lying import After
 from seqplan.rehearse.repair import gap_places, repairs
 from seqplan.rehearse.trouble import Trouble, tell_trouble
@@ -39,6 +40,7 @@ def _step(step: After) -> Data:
             {
                 "pieces": list(lie.pieces),
                 "open_edges": [list(loop) for loop in lie.open_edges],
+                "tube": len(lie.open_edges) > 1,
                 "twisted": lie.is_twisted,
             }
             for lie in step.lies
@@ -47,6 +49,26 @@ def _step(step: After) -> Data:
         "gaps": list(step.gaps),
         "zips_shut": list(step.shut),
         "raw": list(step.raw),
+        "edges": [_edge(edge) for edge in step.edges],
+        "caught": list(step.caught),
+        "folded": list(step.folded),
+        "basted": list(step.basted),
+        "wet": list(step.wet),
+        "away": list(step.away),
+        "setting": list(step.setting),
+        "no_iron": list(step.no_iron),
+        "trimmed": [{"edge": edge, "left_mm": float(left)} for edge, left in step.trimmed],
+    }
+
+
+def _edge(edge: EdgeNow) -> Data:
+    return {
+        "edge": edge.name,
+        "state": edge.state.kind.value,
+        "finished": edge.state.is_finished,
+        "pressed": edge.pressed,
+        "understitched": edge.understitched,
+        "allowance_mm": None if edge.left is None else float(edge.left),
     }
 
 

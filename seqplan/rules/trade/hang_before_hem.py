@@ -12,7 +12,8 @@ before the hem edge is trimmed or finished.
 
 Stays quiet
 -----------
-The pieces that hang are not hemmed, or are hemmed flat, before the seams close them.
+The pieces that hang are not hemmed, or are hemmed flat, before the seams close them; or one waits
+for something else, as `to: dry`.
 
 Sources
 -------
@@ -25,7 +26,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason
-from seqplan.model.entry import Verb
+from seqplan.model.entry import Purpose, Verb
 from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
@@ -33,6 +34,8 @@ from seqplan.rules.rule import Rule, arc
 
 def _derive(c: Construction) -> Iterator[Reason]:
     for wait in c.acting(Action.WAIT):
+        if c.entry(wait).purpose not in {None, Purpose.HANG}:
+            continue
         hems = [
             op
             for op in c.on_pieces(wait.pieces, Action.TURN_UP)

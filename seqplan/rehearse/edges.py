@@ -1,10 +1,12 @@
-"""What has become of each edge so far, as the map shows it."""
+"""What has become of each edge so far: raw, sewn, hemmed, finished, pressed, trimmed to what."""
 
 from collections.abc import Collection
 from enum import Enum
+from fractions import Fraction
 from typing import Final, NamedTuple
 
 from seqplan.base.ids import OpId
+from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action
 from seqplan.model.piece import Segment
 from seqplan.rehearse.work import Work
@@ -56,6 +58,53 @@ class EdgeState(NamedTuple):
     def key(self) -> str:
         """The end of the name of the sentence that tells it."""
         return f"{self.kind.value}-finished" if self.is_finished else self.kind.value
+
+
+class EdgeNow(NamedTuple):
+    """All that is known of an edge.
+
+    Parameters
+    ----------
+    name
+        The edge as a file would name it.
+    state
+        How far it is.
+    pressed
+        Which way its allowances are pressed, or ``flat``; ``None`` as long as they are not.
+    understitched
+        ``whole`` or ``part``; ``None`` where it is not.
+    left
+        What is left of its allowance, in mm; ``None`` where nobody has said.
+    """
+
+    name: str
+    state: EdgeState
+    pressed: str | None
+    understitched: str | None
+    left: Fraction | None
+
+
+def edge_now(work: Work, segment: Segment) -> EdgeNow:
+    """All that is known of a cut edge after what has been done."""
+    row = work.mark(segment, [Action.UNDERSTITCH])
+    is_part = row is not None and work.c.entry(work.c.op[row]).portion is not None
+    return EdgeNow(
+        name=work.c.edge_name(segment),
+        state=state_of(work, segment),
+        pressed=_pressed(work, segment),
+        understitched=None if row is None else "part" if is_part else "whole",
+        left=work.allowance.left(segment),
+    )
+
+
+def _pressed(work: Work, segment: Segment) -> str | None:
+    by = work.mark(segment, [Action.PRESS])
+    if by is None:
+        return None
+    entry = work.c.entry(work.c.op[by])
+    if entry.seam is SeamKind.PRESSED_OPEN:
+        return "open"
+    return entry.press_to or "flat"
 
 
 def state_of(work: Work, segment: Segment, step: Collection[OpId] = ()) -> EdgeState:
