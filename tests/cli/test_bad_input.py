@@ -61,20 +61,21 @@ def test_a_bad_file_gives_a_message_with_place_and_exit_code_1(command, content,
 def test_a_file_that_cannot_be_read_ends_with_3(command, kind, tmp_path):
     path = tmp_path / "gone.yaml" if kind == "missing" else tmp_path
     out = tmp_path / "out"
-    words = {"why": ["a"], "check": [], "steps": []}
+    words = {"why": ["a"], "check": [], "steps": [], "handout": ["-o", out / "page.html"]}
     result = run(command, path, *words.get(command, ["-o", out]))
     assert result.exit_code == 3
     assert "cannot read" in result.output
     assert not out.exists()
 
 
-@pytest.mark.parametrize("command", ["graph", "handout"])
-def test_an_output_that_cannot_be_written_ends_with_3(command, tmp_path):
-    for target in (tmp_path, tmp_path / "no" / "such" / "folder.svg"):
+@pytest.mark.parametrize(("command", "name"), [("graph", "x.svg"), ("handout", "x.pdf")])
+def test_an_output_that_cannot_be_written_ends_with_3(command, name, tmp_path):
+    (tmp_path / name).mkdir()
+    for target in (tmp_path / name, tmp_path / "no" / "such" / name):
         result = run(command, SKIRT, "-o", target)
         assert result.exit_code == 3
         assert "cannot write" in result.output
-    assert list(tmp_path.iterdir()) == []
+    assert list(tmp_path.iterdir()) == [tmp_path / name]
 
 
 def test_make_refuses_a_folder_that_is_a_file(tmp_path):

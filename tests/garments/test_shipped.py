@@ -7,7 +7,14 @@ from garments.shipped import GARMENTS, opened
 from seqplan.base.strength import Strength
 
 MOST_OPERATIONS = {"net-loft-shirt": 24, "pilot-boat-trousers": 30, "ferry-waistcoat": 22}
-OUTPUTS = ["batch-steps.txt", "booklet-steps.txt", "booklet.html", "check.txt", "graph.svg"]
+OUTPUTS = [
+    "batch-steps.txt",
+    "booklet-steps.txt",
+    "booklet.html",
+    "booklet.pdf",
+    "check.txt",
+    "graph.svg",
+]
 
 
 def variants():

@@ -29,8 +29,8 @@ from seqplan.tell.content import StationKey
 from seqplan.tell.sentence import Term
 
 DOT_PNG = bytes.fromhex(
-    "89504e470d0a1a0a0000000d494844520000000100000001080000000037"
-    "6ef9240000000a49444154789c63680000008200814dd772b60000000049454e44ae426082"
+    "89504e470d0a1a0a0000000d49484452000000010000000108000000003a7e9b550000000a49"
+    "44415478da6368000000820081da45083b0000000049454e44ae426082"
 )
 """One grey dot."""
 DOT_SVG = (
@@ -113,7 +113,7 @@ def texts_of(value):
         yield from (value.mark, value.title, value.note)
     elif is_dataclass(value):
         for field in fields(value):
-            if field.name != "lang":
+            if field.name not in {"lang", "author"}:
                 yield from texts_of(getattr(value, field.name))
     elif isinstance(value, tuple):
         for each in value:

@@ -3,7 +3,7 @@
 from functools import cache
 from pathlib import Path
 
-from rules.reasoning import construction
+from rules.reasoning import construction, garment
 
 from seqplan.load.document import load_file
 from seqplan.model.variant import choose
@@ -134,6 +134,12 @@ def booklet(name, paper=Paper.A4):
 def sheet_of(text):
     c = construction(text)
     return make_sheet(c, Planner(c, bind(c.ids, derive(c))).booklet())
+
+
+def document_of(text):
+    """The booklet of a garment with choices, the usual ones made."""
+    c = construct(choose(garment(text), {}))[0]
+    return compose(c, Planner(c, bind(c.ids, derive(c))))
 
 
 def told(name, operation):

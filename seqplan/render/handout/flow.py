@@ -26,12 +26,14 @@ _SMALL_WIDTH: Final = 142
 """The same of the words beside it."""
 _BESIDE: Final = 160
 """How wide a picture beside a step may be."""
+_TALLEST_WORDS: Final = 130
+"""How high the words beside a step are at most: the row that holds them stays on one page."""
 _SKETCH: Final = 85
 """How high the place for a sketch is at least."""
 _GAP: Final = 7
 _PADDING: Final = 9
 _CELL_GAP: Final = 8.0
-_WIDEST_CELL: Final = 220.0
+_WIDEST_CELL: Final = 260.0
 """What stands right of a text in a table, and how wide a cell is at most without need."""
 _NEARLY: Final = 0.7
 """A row is full when what is done is so much of the height of its picture."""
@@ -101,19 +103,22 @@ def handfuls(terms: Sequence[Term]) -> list[Sequence[Term]]:
     return [terms[start:end] for start, end in pairwise(ends)]
 
 
-def column_widths(table: Table) -> list[float]:
-    """How the columns of a table share its width: by their longest texts, within reason."""
+def column_widths(table: Table, scale: float = 1.0) -> list[float]:
+    """How the columns of a table share its width: by their longest texts, within reason.
+
+    ``scale`` tells how much larger the letters are than usual.
+    """
     rows = [table.head, *(row.cells for row in table.rows)]
     notes = [(*[""] * (len(table.head) - 1), note) for row in table.rows for note in row.notes]
-    return [_column_width(cells) for cells in zip(*rows, *notes, strict=True)]
+    return [_column_width(cells, scale * _SIZE) for cells in zip(*rows, *notes, strict=True)]
 
 
-def _column_width(cells: Iterable[str]) -> float:
+def _column_width(cells: Iterable[str], size: float) -> float:
     """What the longest text would take, but no less than the longest word does."""
     texts = list(cells)
     words = [word for text in texts for word in text.split()]
-    widest = max(text_width(text, _SIZE, bold=True) for text in texts)
-    longest = max((text_width(word, _SIZE, bold=True) for word in words), default=0)
+    widest = max(text_width(text, size, bold=True) for text in texts)
+    longest = max((text_width(word, size, bold=True) for word in words), default=0)
     return _CELL_GAP + max(longest, min(widest, _WIDEST_CELL))
 
 
@@ -128,7 +133,7 @@ def _take(deeds: Sequence[Deed], height: float) -> tuple[Deed, ...]:
 def _place(terms: Sequence[Term], room: float) -> tuple[tuple[Term, ...], tuple[Term, ...]]:
     """Words that find room beside a step, and those below it."""
     count = len(terms)
-    while count and _words_height(terms[:count]) > room:
+    while count and _words_height(terms[:count]) > min(room, _TALLEST_WORDS):
         count -= 1
     return tuple(terms[:count]), tuple(terms[count:])
 

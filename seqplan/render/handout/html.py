@@ -16,14 +16,12 @@ from seqplan.paper.blocks import Blanks, Block, Document, Facts, Image, Table
 from seqplan.render.handout.check_square import check_square_svg
 from seqplan.render.handout.flow import column_widths, handfuls, lay
 from seqplan.render.handout.letters import printed
-from seqplan.render.handout.paper import Paper, page_of_pages
+from seqplan.render.handout.paper import LARGE, Paper, page_of_pages
 from seqplan.words.say import say
 
 _PAGE: Final = "handout.html"
 _STYLE: Final = "handout.css"
 _FONTS: Final = {"400": "Arimo-Regular.ttf", "700": "Arimo-Bold.ttf"}
-_LARGE: Final = 1.8
-"""How much larger everything is in large print: 18 points instead of 10."""
 
 
 def html(document: Document, paper: Paper) -> str:
@@ -64,12 +62,12 @@ def _kind(block: Block) -> str:
 
 
 def _drawn(figure: Figure, *, is_large: bool) -> Markup:
-    return Markup(inline_svg(figure, _LARGE if is_large else 1.0))
+    return Markup(inline_svg(figure, LARGE if is_large else 1.0))
 
 
-def _shares(table: Table) -> list[str]:
+def _shares(table: Table, *, is_large: bool) -> list[str]:
     """The widths of the columns of a table in per cent."""
-    widths = column_widths(table)
+    widths = column_widths(table, LARGE if is_large else 1.0)
     return [f"{100 * width / sum(widths):.1f}%" for width in widths]
 
 

@@ -14,6 +14,8 @@ CHECK_CORNER: Final = 9
 CHECK_CM: Final = 50.0
 CHECK_INCH: Final = 50.8
 """The two sides that it shows: 5 cm and 2 inches, in millimetres."""
+LARGE: Final = 1.8
+"""How much larger everything is in large print: letters of 18 points instead of 10."""
 
 _MARKS: Final = {"page": "\ue000", "pages": "\ue001"}
 

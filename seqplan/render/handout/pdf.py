@@ -1,7 +1,7 @@
 """A handout as PDF: tagged, with real text and its fonts within; equal handouts give equal bytes.
 
-The template is the only markup. What a handout says reaches it as JSON, pictures as files of a
-folder that exists in memory only: no text of a garment is ever read as markup.
+The template is the only markup. What a handout says reaches it as JSON, its pictures as files in
+a folder of their own: no text of a garment is ever read as markup.
 """
 
 import json
@@ -9,10 +9,13 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import fields, is_dataclass
 from importlib.resources import as_file, files
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any, Final
 
 import typst
 
+from seqplan.base.visible import straightened
 from seqplan.draw.figure import Figure
 from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import letters_of_the_font, text_width
@@ -20,12 +23,17 @@ from seqplan.paper.blocks import Deed, Document, Image, Step, Table, Terms
 from seqplan.render.handout import check_square
 from seqplan.render.handout.flow import column_widths, handfuls, lay
 from seqplan.render.handout.letters import printed
-from seqplan.render.handout.paper import MARGIN_FOOT, MARGIN_SIDE, MARGIN_TOP, Paper, page_of_pages
+from seqplan.render.handout.paper import (
+    LARGE,
+    MARGIN_FOOT,
+    MARGIN_SIDE,
+    MARGIN_TOP,
+    Paper,
+    page_of_pages,
+)
 from seqplan.words.say import say
 
 _TEMPLATE: Final = "handout.typ"
-_MAIN: Final = "main.typ"
-"""What the compiler looks for among the files."""
 _STANDARD: Final = "ua-1"
 """PDF/UA-1, ISO 14289-1: a PDF that can be read aloud."""
 _PAPERS: Final = {Paper.A4: "a4", Paper.LETTER: "us-letter"}
@@ -69,10 +77,13 @@ def only_known_letters(text: str) -> str:
 
 
 def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) -> bytes:
-    told = _Telling(spelled)
+    told = _Telling(spelled, LARGE if document.is_large else 1.0)
     data = {
         "document": told.of(document),
+        "title": spelled(straightened(document.title)),
+        "author": spelled(straightened(document.author)),
         "paper": _PAPERS[paper],
+        "size": told.size,
         "margin": {"top": MARGIN_TOP, "side": MARGIN_SIDE, "foot": MARGIN_FOOT},
         "square": check_square.strokes(),
         "side": check_square.SIDE,
@@ -80,22 +91,29 @@ def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) ->
         "say": {name: told.of(say(key)) for key, name in _TEXT.items()},
     }
     template = files(__package__).joinpath(_TEMPLATE).read_bytes()
-    with as_file(files("seqplan.render").joinpath("fonts")) as folder:
-        found: bytes = typst.compile(  # type: ignore[call-overload]  # files by their names
-            {_MAIN: template, **told.files},
+    with (
+        TemporaryDirectory(prefix="seqplan-") as folder,
+        as_file(files("seqplan.render").joinpath("fonts")) as fonts,
+    ):
+        for name, content in {_TEMPLATE: template, **told.files}.items():
+            Path(folder, name).write_bytes(content)
+        return typst.compile(
+            str(Path(folder, _TEMPLATE)),
+            root=folder,
             format="pdf",
-            font_paths=[str(folder)],
+            font_paths=[str(fonts)],
             ignore_system_fonts=True,
             sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
             pdf_standards=[_STANDARD],
         )
-    return found
 
 
 class _Telling:
     """Makes plain data of blocks, and keeps the pictures that they hold as files."""
 
-    def __init__(self, spelled: Callable[[str], str]) -> None:
+    def __init__(self, spelled: Callable[[str], str], scale: float) -> None:
+        self._scale = scale
+        self.size = scale * _SIZE
         self._spelled = spelled
         self.files: dict[str, bytes] = {}
         self._own: Mapping[type, Callable[[Any], Any]] = {
@@ -139,7 +157,7 @@ class _Telling:
         }
 
     def _table(self, table: Table) -> dict[str, Any]:
-        return {**self._fields(table), "widths": column_widths(table)}
+        return {**self._fields(table), "widths": column_widths(table, self._scale)}
 
     def _figure(self, figure: Figure) -> dict[str, Any]:
         drawn = self._spelled(svg(figure)).encode("utf-8")

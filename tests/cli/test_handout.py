@@ -1,0 +1,92 @@
+"""`seqplan handout`: formats, paper, sizes, and what is refused."""
+
+import re
+
+import pytest
+from cli.running import GARMENTS, SKIRT, run
+
+from seqplan.cli import progress
+from seqplan.paper.handouts import HANDOUTS
+
+SIZED = next(path for path in GARMENTS if path.stem == "gull-skirt")
+STARTS = {".html": b"<!DOCTYPE html>", ".pdf": b"%PDF-", ".md": b"Sewing booklet\n\n# Breakwater"}
+
+
+@pytest.mark.parametrize("suffix", STARTS)
+@pytest.mark.parametrize("shout", [False, True])
+def test_the_suffix_is_the_format(suffix, shout, tmp_path):
+    path = tmp_path / f"skirt{suffix.upper() if shout else suffix}"
+    assert run("handout", SKIRT, "-o", path).exit_code == 0
+    assert path.read_bytes().startswith(STARTS[suffix])
+
+
+@pytest.mark.parametrize("name", ["skirt.doc", "skirt", "pdf", "skirt.pdf.txt"])
+def test_another_suffix_is_refused_with_those_that_are_known(name, tmp_path):
+    result = run("handout", SKIRT, "-o", tmp_path / name)
+    assert result.exit_code == 2
+    assert "let it end in one of .html, .pdf, .md" in result.output
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize("kind", HANDOUTS)
+def test_every_kind_of_handout_is_made(kind, tmp_path):
+    path = tmp_path / "handout.html"
+    assert run("handout", SKIRT, "--for", kind, "-o", path).exit_code == 0
+    assert "Breakwater skirt" in path.read_text(encoding="utf-8")
+
+
+def test_a_kind_that_nobody_composes_is_refused():
+    result = run("handout", SKIRT, "--for", "poster", "-o", "x.html")
+    assert result.exit_code == 2
+    assert "booklet" in result.output
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_the_paper_is_that_asked_for(paper, tmp_path):
+    for suffix, told in (
+        (".html", f"size: {paper};"),
+        (".pdf", {"a4": "595.2", "letter": "612 792"}[paper]),
+    ):
+        path = tmp_path / f"skirt{suffix}"
+        assert run("handout", SKIRT, "--paper", paper, "-o", path).exit_code == 0
+        assert told in path.read_bytes().decode("latin-1")
+
+
+def test_large_print_takes_more_pages(tmp_path):
+    pages = []
+    for words in ([], ["--large"]):
+        path = tmp_path / "skirt.pdf"
+        assert run("handout", SKIRT, *words, "-o", path).exit_code == 0
+        found = re.search(rb"/Type/Pages/Count (\d+)|/Count (\d+)", path.read_bytes())
+        pages.append(int(found[1] or found[2]))
+    assert pages[1] > 2 * pages[0]
+
+
+def test_one_size_shows_only_its_own_measures(tmp_path):
+    path = tmp_path / "skirt.md"
+    assert run("handout", SIZED, "--size", "M", "-o", path).exit_code == 0
+    text = path.read_text(encoding="utf-8").replace("\N{NO-BREAK SPACE}", " ")
+    assert "Size: M" in text
+    assert "72 cm" in text
+    assert "64 cm" not in text
+    assert "80 cm" not in text
+
+
+def test_a_size_that_is_not_offered_is_told_with_those_that_are(tmp_path):
+    path = tmp_path / "skirt.html"
+    result = run("handout", SIZED, "--size", "46", "-o", path)
+    assert result.exit_code == 1
+    assert "gull-skirt.yaml:10:1: error: the garment does not come in size `46`" in result.output
+    assert "Known here: `S`, `M`, `L`." in result.output
+    assert run("handout", SKIRT, "--size", "46", "-o", path).exit_code == 1
+    assert not path.exists()
+
+
+def test_what_takes_over_a_second_says_on_a_terminal_where_it_is(monkeypatch, capsys):
+    now = iter([0.0, 0.5, 2.0])
+    monkeypatch.setattr(progress.time, "monotonic", lambda: next(now))
+    monkeypatch.setattr("sys.stderr.isatty", lambda: True)
+    show = progress.stages()
+    show("composing")
+    show("writing")
+    assert capsys.readouterr().err == "writing\n"
