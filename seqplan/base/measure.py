@@ -7,9 +7,17 @@ inches to the eighth, centimetres to the half, small measures to the millimetre.
 
 import re
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 MM_PER_INCH: Fraction = Fraction(254, 10)
+
+_LEAST: Final = MM_PER_INCH / 8
+"""No less is printed in inches, so that 1 mm stands beside an eighth."""
+_SIXTEENTH: Final = MM_PER_INCH / 16
+_HALF_CENTIMETRE: Final = Fraction(5)
+_MOST: Final = Fraction(1, 5)
+_LONG: Final = Fraction(1, 40)
+_YARD_FOR_METRE: Final = Fraction(1, 10)
 
 _UNITS: dict[str, Fraction] = {
     "mm": Fraction(1),
@@ -33,10 +41,22 @@ _EIGHTHS = {1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "⅞"}
 
 
 class Length(NamedTuple):
-    """A length in millimetres, never negative; ``written_in`` is the unit its author used."""
+    """A length in millimetres, never negative.
+
+    Parameters
+    ----------
+    mm
+        How long it is.
+    written_in
+        The unit that its author used: ``mm``, ``cm``, ``m`` or ``in``.
+    pair
+        What its author gives for it in the other system, in millimetres too, and the unit; the two
+        are then printed as they are given. ``None`` where the program rounds.
+    """
 
     mm: Fraction
     written_in: str = "cm"
+    pair: tuple[Fraction, str] | None = None
 
 
 def parse_length(text: str, *, default_unit: str = "cm") -> Length | None:
@@ -84,16 +104,53 @@ def format_written(length: Length) -> str:
     >>> format_written(Length(Fraction(127, 8), "in"))
     '5/8 in'
     """
-    unit = length.written_in
-    number = length.mm / _UNITS[unit]
-    whole, rest = divmod(number, 1)
+    return f"{_number_in(length.mm, length.written_in)} {length.written_in}"
+
+
+def format_pair(length: Length) -> dict[str, str]:
+    """Write both measures of a pair, each by its unit, the one that counts first.
+
+    >>> format_pair(Length(Fraction(15), "cm", (Fraction(127, 8), "in")))
+    {'cm': '1.5', 'in': '5/8'}
+    """
+    sides = [(length.mm, length.written_in), *([length.pair] if length.pair else [])]
+    return {unit: _number_in(mm, unit) for mm, unit in sides}
+
+
+def _number_in(mm: Fraction, unit: str) -> str:
+    """Write a number of units exactly, as a fraction of inches or as a decimal."""
+    whole, rest = divmod(mm / _UNITS[unit], 1)
     if rest == 0:
-        return f"{whole} {unit}"
-    decimal = number * 10000
+        return str(whole)
+    decimal = (whole + rest) * 10000
     if decimal.denominator == 1 and (unit != "in" or rest.denominator > 999):
-        return f"{decimal.numerator / 10000:.4f}".rstrip("0") + f" {unit}"
+        return f"{decimal.numerator / 10000:.4f}".rstrip("0")
     fraction = f"{rest.numerator}/{rest.denominator}"
-    return f"{whole} {fraction} {unit}" if whole else f"{fraction} {unit}"
+    return f"{whole} {fraction}" if whole else fraction
+
+
+def are_alike(metric: Fraction, imperial: Fraction, *, is_bought: bool = False) -> bool:
+    """Whether one measure is the other as the trade rounds; both in millimetres.
+
+    Parameters
+    ----------
+    metric, imperial
+        The two measures.
+    is_bought
+        Whether they are yards and metres, which shops cut the one for the other.
+
+    >>> are_alike(Fraction(15), Fraction(127, 8)), are_alike(Fraction(25), Fraction(127, 8))
+    (True, False)
+    """
+    off = abs(imperial - metric)
+    longer = max(imperial, metric)
+    is_half = metric % _HALF_CENTIMETRE == 0
+    return (
+        off <= _SIXTEENTH
+        or off <= longer * (_YARD_FOR_METRE if is_bought else _LONG)
+        or (is_half and off <= min(_HALF_CENTIMETRE / 2, longer * _MOST))
+        or longer <= _LEAST
+    )
 
 
 def inches(length: Length) -> str:
@@ -106,9 +163,25 @@ def inches(length: Length) -> str:
     """
     if length.mm == 0:
         return "0 in"
+    if length.pair is not None:
+        return _given_inches(_side(length, is_metric=False)[0])
     eighths = max(1, round(length.mm / MM_PER_INCH * 8))
     whole, rest = divmod(eighths, 8)
     return f"{whole or ''}{_EIGHTHS.get(rest, '')} in"
+
+
+def _side(length: Length, *, is_metric: bool) -> tuple[Fraction, str]:
+    """One measure of a pair, in millimetres, and its unit."""
+    sides = [(length.mm, length.written_in), *([length.pair] if length.pair else [])]
+    return next(side for side in sides if (side[1] != "in") == is_metric)
+
+
+def _given_inches(mm: Fraction) -> str:
+    """Print inches exactly: eighths by their signs, other fractions as they are written."""
+    whole, rest = divmod(mm / MM_PER_INCH * 8, 8)
+    if rest.denominator == 1:
+        return f"{whole or ('' if rest else 0)}{_EIGHTHS.get(int(rest), '')} in"
+    return f"{_number_in(mm, 'in')} in"
 
 
 def centimetres(length: Length) -> str:
@@ -127,13 +200,14 @@ def centimetres(length: Length) -> str:
     '3 mm'
     """
     mm = length.mm
+    if length.pair is not None:
+        mm, unit = _side(length, is_metric=True)
+        return f"{_trim(mm)} mm" if unit == "mm" else _trim_cm(mm)
     if length.written_in == "in":
         half = Fraction(round(mm / 5) * 5)
         is_near = mm > 8 and (abs(half - mm) < 1 or mm >= 100)
         mm = half if is_near else Fraction(round(mm))
-    if mm < 10:
-        return f"{_trim(mm)} mm"
-    return f"{_trim(mm / 10)} cm"
+    return f"{_trim(mm)} mm" if mm < 10 else _trim_cm(mm)
 
 
 def both(length: Length) -> str:
@@ -143,6 +217,8 @@ def both(length: Length) -> str:
     '1.5 cm (⅝ in)'
     >>> both(Length(Fraction(127, 8), "in"))
     '⅝ in (1.5 cm)'
+    >>> both(Length(Fraction(12), "cm", (Fraction(127, 10), "in")))
+    '1.2 cm (½ in)'
     """
     if length.written_in == "in":
         return f"{inches(length)} ({centimetres(length)})"
@@ -155,9 +231,15 @@ def both_whole_inches(length: Length) -> str:
     >>> both_whole_inches(Length(Fraction(230)))
     '23 cm (9 in)'
     """
+    if length.pair is not None:
+        return both(length)
     whole = round(length.mm / MM_PER_INCH)
     metric = centimetres(length)
     return f"{whole} in ({metric})" if length.written_in == "in" else f"{metric} ({whole} in)"
+
+
+def _trim_cm(mm: Fraction) -> str:
+    return f"{_trim(mm / 10)} cm"
 
 
 def _trim(number: Fraction) -> str:

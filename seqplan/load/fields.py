@@ -1,9 +1,9 @@
 """Typed readers. Each gives the value, or reports what is wrong with it and gives ``None``."""
 
 from collections.abc import Callable, Mapping
-from typing import TypeAlias, TypeVar
+from typing import Final, TypeAlias, TypeVar
 
-from seqplan.base.measure import Length, parse_length
+from seqplan.base.measure import Length, are_alike, centimetres, inches, parse_length
 from seqplan.load.keys import Key, Keys, Status, verbs_with
 from seqplan.load.names import check_name, clean, report_twice
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
@@ -15,6 +15,9 @@ T = TypeVar("T")
 
 Fields: TypeAlias = Mapping[str, Node]
 """What stands under the keys of one thing: only keys that are known and looked at."""
+
+_INCH: Final = "in"
+_METRIC: Final = frozenset({"mm", "cm", "m"})
 
 LONGEST_MM = 1_000_000
 """More than any length in sewing, and few enough digits to be written again in any unit."""
@@ -143,12 +146,39 @@ def length(node: Node | None, sink: Sink, units: str) -> Length | None:
     """A length; a bare number is in ``units``."""
     if node is None or is_empty(node, sink):
         return None
+    if isinstance(node, MappingNode):
+        return _both_lengths(node, sink)
     measure = parse_length(node.text, default_unit=units) if isinstance(node, Scalar) else None
     if measure is None:
         _report_length(node, sink)
     elif measure.mm > LONGEST_MM:
         sink.error("long-length", node, found=found_instead(node), limit=LONGEST_MM // 1_000_000)
     return measure
+
+
+def _both_lengths(node: MappingNode, sink: Sink) -> Length | None:
+    """Read ``{cm: 1.5, in: 5/8}``: a length as its author wants it printed in either system."""
+    if not is_pair(node):
+        sink.error("unreadable-length", node, words="unreadable-pair", found=found_instead(node))
+        return None
+    one, other = (length(pair.value, sink, pair.key) for pair in node.pairs)
+    if one is None or other is None:
+        return None
+    texts = [pair.value.text.strip() for pair in node.pairs if isinstance(pair.value, Scalar)]
+    if not all(text[-1:].isdecimal() for text in texts):
+        sink.error("unreadable-length", node, words="unreadable-pair", found=found_instead(node))
+        return None
+    metric, imperial = (other, one) if one.written_in == _INCH else (one, other)
+    if not are_alike(metric.mm, imperial.mm):
+        values = {"metric": centimetres(metric), "imperial": inches(imperial)}
+        sink.warning("unlike-lengths", node, **values)
+    return one._replace(pair=(other.mm, other.written_in))
+
+
+def is_pair(node: MappingNode) -> bool:
+    """Whether keys are two units, one of either system, and not names of something else."""
+    keys = [pair.key for pair in node.pairs]
+    return len(keys) == 2 and keys.count(_INCH) == 1 and bool(_METRIC.intersection(keys))
 
 
 def _report_length(node: Node, sink: Sink) -> None:

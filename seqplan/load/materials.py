@@ -99,12 +99,13 @@ def _notion(pair: Pair, sink: Sink, offer: Offer) -> Notion | None:
 
 
 def _one_length(node: Node | None, offer: Offer, sink: Sink) -> Length | None:
-    return None if isinstance(node, MappingNode) else fields.length(node, sink, offer.units)
+    is_by_size = isinstance(node, MappingNode) and not fields.is_pair(node)
+    return None if is_by_size else fields.length(node, sink, offer.units)
 
 
 def _by_size(node: Node | None, offer: Offer, sink: Sink) -> tuple[tuple[str, Length], ...]:
     """Read ``{S: 20, M: 22}``; every size has to be there, and no other."""
-    if not isinstance(node, MappingNode):
+    if not isinstance(node, MappingNode) or fields.is_pair(node):
         return ()
     if not node.pairs:
         sink.error("unreadable-length", node, found="`{}`")

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterable, Mapping
 
-from seqplan.base.measure import Length, format_written
+from seqplan.base.measure import Length, format_pair, format_written
 from seqplan.load.text import first_unseen
 
 Values = Mapping[str, str | None]
@@ -31,7 +31,9 @@ def quoted_text(text: str) -> str:
 
 
 def write_length(length: Length | None) -> str | None:
-    """Write a length with its unit."""
+    """Write a length with its unit, or both measures of a pair."""
+    if length is not None and length.pair is not None:
+        return write_braces(format_pair(length))
     return None if length is None else format_written(length)
 
 

@@ -173,6 +173,12 @@ SENTENCES: Final[dict[str, str]] = {
     "found-nothing": "nothing",
     "fault-unreadable-length": "expected a length such as `1.5 cm` or `5/8 in`, found {found}",
     "fix-unreadable-length": "Write a number that is not negative, with mm, cm, m, in or yd.",
+    "fault-unreadable-pair": (
+        "expected a length in either system such as `{{cm: 1.5, in: 5/8}}`, found {found}"
+    ),
+    "fix-unreadable-pair": "Write one of mm, cm, m and one in, each with a number alone.",
+    "fault-unlike-lengths": "{metric} and {imperial} are not the same length, even rounded",
+    "fix-unlike-lengths": "Correct one of them, or write only one and the other is worked out.",
     "fault-long-length": "expected a length of at most {limit} km, found {found}",
     "fix-long-length": "Look at the unit; a bare number is in the `units` of the file.",
     "fault-unreadable-number": "expected a whole number from {least} to {most}, found {found}",

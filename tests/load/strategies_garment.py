@@ -11,7 +11,7 @@ from unicodedata import normalize
 from hypothesis import strategies as st
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
-from seqplan.base.measure import Length, parse_length
+from seqplan.base.measure import MM_PER_INCH, Length, parse_length
 from seqplan.base.path import Span
 from seqplan.load.faces import CutSlit, with_slits
 from seqplan.load.fields import LONGEST_MM
@@ -109,9 +109,27 @@ def lengths() -> st.SearchStrategy[Length]:
     )
     unit = st.sampled_from(["", " mm", " cm", " m", " in", '"', " yd"])
     read = st.builds(lambda number, unit: parse_length(number + unit), number, unit)
-    return read.map(lambda length: length or Length(Fraction(15))).filter(
+    single = read.map(lambda length: length or Length(Fraction(15))).filter(
         lambda length: length.mm <= LONGEST_MM
     )
+    return st.one_of(single, pairs())
+
+
+def pairs() -> st.SearchStrategy[Length]:
+    """Lengths that their author gives in both systems, either of them first."""
+    metric = st.builds(
+        lambda tenths, unit: (Fraction(tenths, 10) * (10 if unit == "cm" else 1), unit),
+        st.integers(1, 9999),
+        st.sampled_from(["mm", "cm"]),
+    )
+
+    def both(side: tuple[Fraction, str], is_swapped: bool) -> Length:
+        sixteenth = MM_PER_INCH / 16
+        inches = (max(1, round(side[0] / sixteenth)) * sixteenth, "in")
+        one, other = (inches, side) if is_swapped else (side, inches)
+        return Length(*one, pair=other)
+
+    return st.builds(both, metric, st.booleans())
 
 
 def maybe(strategy: st.SearchStrategy[T]) -> st.SearchStrategy[T | None]:

@@ -12,7 +12,7 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import Final, NamedTuple
 
-from seqplan.base.measure import MM_PER_INCH, Length, centimetres, inches
+from seqplan.base.measure import MM_PER_INCH, Length, are_alike, centimetres, inches
 from seqplan.explain.reading.wording import plain
 
 _NUMBER = (
@@ -37,14 +37,6 @@ _BEFORE: Final = r"""(?:[0-9½¼¾]|[0-9] ?(?:cm|mm|m|in|"))\s*(?:x|by|to|or|-)\
 """What makes the first length the end of a range or the second side of an area."""
 _REACH: Final = 16
 """How far back that is looked for."""
-
-_LEAST: Final = MM_PER_INCH / 8
-"""No less is printed in inches, so that 1 mm stands beside an eighth."""
-_SIXTEENTH: Final = MM_PER_INCH / 16
-_HALF_CENTIMETRE: Final = Fraction(5)
-_MOST: Final = Fraction(1, 5)
-_LONG: Final = Fraction(1, 40)
-_YARD_FOR_METRE: Final = Fraction(1, 10)
 
 
 class Pair(NamedTuple):
@@ -75,15 +67,7 @@ class Pair(NamedTuple):
         >>> [pair.agrees for pair in pairs_in("1 1/2 in (6.25 cm)")]
         [False]
         """
-        off = abs(self.imperial.mm - self.metric.mm)
-        longer = max(self.imperial.mm, self.metric.mm)
-        is_half = self.metric.mm % _HALF_CENTIMETRE == 0
-        return (
-            off <= _SIXTEENTH
-            or off <= longer * (_YARD_FOR_METRE if self.is_bought else _LONG)
-            or (is_half and off <= min(_HALF_CENTIMETRE / 2, longer * _MOST))
-            or longer <= _LEAST
-        )
+        return are_alike(self.metric.mm, self.imperial.mm, is_bought=self.is_bought)
 
     @property
     def imperial_in_metric(self) -> str:

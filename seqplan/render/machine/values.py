@@ -193,7 +193,15 @@ _PIECES = _list_or(
     _written(rf"{_PIECE}(\s*\+\s*{_PIECE})*", "pieces", "integer"),
     _written(_PIECE, "pieces", "integer"),
 )
-_MEASURE = _written(_LENGTH, "length", "number")
+_ONE_MEASURE = _written(_LENGTH, "length", "number")
+_PAIR: Data = {
+    "properties": {unit: _written(_NUMBER, "length", "number") for unit in ("mm", "cm", "m", "in")},
+    "additionalProperties": False,
+    "required": ["in"],
+    "minProperties": 2,
+    "maxProperties": 2,
+}
+_MEASURE = _object_or(_PAIR, _ONE_MEASURE)
 _POINT: Data = {
     "type": "array",
     "items": _written(rf"-?{_LENGTH}", "coordinate", "number") | {"minimum": -1e6},
