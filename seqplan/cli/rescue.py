@@ -34,9 +34,15 @@ from seqplan.words.say import say
     "--missed",
     metavar="X,...",
     multiple=True,
-    required=True,
     callback=names_list,
     help="What was forgotten: an operation with all its parts (zip), or one part (waist/clip).",
+)
+@click.option(
+    "--wrong",
+    metavar="X,...",
+    multiple=True,
+    callback=names_list,
+    help="What is done and came out wrong, as a sleeve that is inside out.",
 )
 @click.option(
     "--done",
@@ -68,9 +74,9 @@ from seqplan.words.say import say
 @seconds_option
 @format_option
 def rescue(file: str, picks: dict[str, str], **settings: Any) -> None:
-    r"""Tell what to undo when something was forgotten, and how to go on.
+    r"""Tell what to undo when something was forgotten or came out wrong, and how to go on.
 
-    Finds the least that has to be undone so that what was forgotten can still be done: first the
+    Finds the least that has to be undone so that it can still be done, or done anew: first the
     fewest operations that cannot be undone (cutting, trimming, clipping, fusing), then the fewest
     operations at all. Names what is lost, and lists the order from there to the end, which is
     walked through with the work in hand. What is merely good practice is no reason to unpick
@@ -80,6 +86,7 @@ def rescue(file: str, picks: dict[str, str], **settings: Any) -> None:
     Examples:
       seqplan rescue garments/breakwater-skirt.yaml --missed zip --up-to hem
       seqplan rescue garments/breakwater-skirt.yaml --missed waist/clip --done waist,hem
+      seqplan rescue garments/net-loft-shirt.yaml --wrong armholes --up-to hem
       seqplan rescue garments/ferry-waistcoat.yaml --missed darts --up-to sides --by-the-book
     """
     opened = open_for_work(file, picks)
@@ -92,6 +99,7 @@ class _Request:
     """What was asked for."""
 
     missed: tuple[str, ...]
+    wrong: tuple[str, ...]
     done: tuple[str, ...]
     next_up: str | None
     which: str
@@ -116,7 +124,10 @@ class _Request:
     def _standing(self, opened: Opened) -> Standing:
         c = opened.garment
         next_up = [] if self.next_up is None else [self.next_up]
-        require_names((*c.garment.entry, *c.ids), (*self.missed, *self.done, *next_up))
+        named = (*self.missed, *self.wrong, *self.done, *next_up)
+        require_names((*c.garment.entry, *c.ids), named)
+        if not self.missed and not self.wrong:
+            raise click.UsageError(say("rescue-say-what"))
         if not self.done and not next_up:
             raise click.UsageError(say("rescue-say-done"))
         missed = {id_ for name in self.missed for id_ in _ops(c, name)}
@@ -128,7 +139,8 @@ class _Request:
         done = {id_ for name in self.done for id_ in _ops(c, name)}
         for name in next_up:
             done |= set(order[: min(order.index(id_) for id_ in _ops(c, name))])
-        return Standing(order, done, missed)
+        wrong = {id_ for name in self.wrong for id_ in _ops(c, name)} - missed
+        return Standing(order, done, missed, wrong & done if done & wrong else wrong)
 
     def _order(self, opened: Opened) -> tuple[OpId, ...]:
         """The order that the work followed; the nearest that holds where the written does not."""

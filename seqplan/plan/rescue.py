@@ -67,7 +67,9 @@ class Rescue:
     Parameters
     ----------
     missed
-        What was forgotten, in the order that the work followed.
+        What was forgotten, or came out wrong, in the order that the work followed.
+    wrong
+        What of it is there, and came out wrong, the last first.
     done
         What had been done, in that order.
     implied
@@ -87,6 +89,7 @@ class Rescue:
     """
 
     missed: tuple[OpId, ...]
+    wrong: tuple[OpId, ...]
     done: tuple[OpId, ...]
     implied: tuple[OpId, ...]
     undone: tuple[Undone, ...]
@@ -109,11 +112,19 @@ class Standing:
         What is done. What must come before it is taken as done, too, unless it was forgotten.
     missed
         What was forgotten; what stands in both counts as forgotten.
+    wrong
+        What is done, and has to come off and be done anew.
     """
 
     order: Sequence[OpId]
     done: Collection[OpId]
-    missed: Collection[OpId]
+    missed: Collection[OpId] = ()
+    wrong: Collection[OpId] = ()
+
+    @property
+    def to_do(self) -> frozenset[OpId]:
+        """What has to be done first of all."""
+        return frozenset(self.missed) | frozenset(self.wrong)
 
 
 def find_rescue(
@@ -149,7 +160,7 @@ def find_rescue(
     built_on = [arc for reason in through for arc in reason.alternatives[0]]
     implied = _implied(at, binding.held)
     sequence = [
-        id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
+        id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.to_do
     ]
     weights = weigh(c, sequence)
     shoulds = [r for r in binding.held if not by_the_book and r.strength is not Strength.MUST]
@@ -164,7 +175,8 @@ def find_rescue(
             break
         binds.append(learnt)
     return Rescue(
-        missed=tuple(id_ for id_ in at.order if id_ in at.missed),
+        missed=tuple(id_ for id_ in at.order if id_ in at.to_do),
+        wrong=tuple(id_ for id_ in reversed(at.order) if id_ in at.wrong),
         done=tuple(sequence),
         implied=tuple(id_ for id_ in sequence if id_ in implied),
         undone=tuple(_undone(c, binds, through, unpicking, at)),
@@ -181,9 +193,9 @@ def _implied(at: Standing, reasons: Sequence[Reason]) -> frozenset[OpId]:
     closure = _closure(at.order, reasons)
     index = {id_: node for node, id_ in enumerate(at.order)}
     before = 0
-    for id_ in set(at.done) - set(at.missed):
+    for id_ in set(at.done) - set(at.to_do):
         before |= closure.ancestors[index[id_]]
-    return frozenset(at.order[node] for node in bits(before)) - set(at.done) - set(at.missed)
+    return frozenset(at.order[node] for node in bits(before)) - set(at.done) - set(at.to_do)
 
 
 def _closure(order: Sequence[OpId], reasons: Sequence[Reason]) -> Closure:
@@ -214,8 +226,8 @@ def _order_from(
     held += still
     closure = _closure(order, held)
     index = {id_: node for node, id_ in enumerate(order)}
-    before = mask_of(index[id_] for id_ in at.missed)
-    for id_ in at.missed:
+    before = mask_of(index[id_] for id_ in at.to_do)
+    for id_ in at.to_do:
         before |= closure.ancestors[index[id_]]
     first = [id_ for id_ in others if before >> index[id_] & 1]
     later = [id_ for id_ in others if not before >> index[id_] & 1]
@@ -286,7 +298,7 @@ def _undone(
 
     def ask(reason: Reason, arc: Arc) -> None:
         is_inner = c.op[arc.before].entry == c.op[arc.after].entry
-        rank = (arc.before not in at.missed, is_inner, -reason.strength.weight, reason.rule)
+        rank = (arc.before not in at.to_do, is_inner, -reason.strength.weight, reason.rule)
         asks.setdefault(arc.after, []).append((rank, reason))
 
     for reason, which in zip(binds, unpicking.chosen, strict=True):

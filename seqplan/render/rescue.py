@@ -10,7 +10,7 @@ from seqplan.graph.reason import Reason
 from seqplan.model.operation import Operation
 from seqplan.order.result import Proof
 from seqplan.plan.rescue import Rescue, Undone
-from seqplan.plan.undoing import Undoing
+from seqplan.plan.undoing import UNDOING, Undoing
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.trouble import tell_trouble
 from seqplan.words.say import say
@@ -33,7 +33,7 @@ def list_rescue(c: Construction, found: Rescue, by_the_book: Rescue) -> str:
     """
     lines = [
         say(
-            "rescue-title",
+            _title(found),
             garment=c.garment.name,
             missed=_names(c, found.missed),
             done=len(found.done),
@@ -55,16 +55,23 @@ def list_rescue(c: Construction, found: Rescue, by_the_book: Rescue) -> str:
     return printable("\n".join(lines) + "\n")
 
 
+def _title(found: Rescue) -> str:
+    if not found.wrong:
+        return "rescue-title"
+    is_all_wrong = set(found.missed) == set(found.wrong)
+    return "rescue-title-wrong" if is_all_wrong else "rescue-title-both"
+
+
 def _undo(c: Construction, found: Rescue) -> Iterator[str]:
     if not found.undone:
-        yield say("rescue-nothing")
-        return
-    yield say(
-        "rescue-undo",
-        undone=len(found.undone),
-        done=len(found.done),
-        kept=len(found.kept),
-    )
+        yield say("rescue-nothing" if not found.wrong else "rescue-nothing-but-wrong")
+    else:
+        yield say(
+            "rescue-undo",
+            undone=len(found.undone),
+            done=len(found.done),
+            kept=len(found.kept),
+        )
     told: set[str] = set()
     for entry, held in groupby(found.undone, lambda each: c.op[each.op].entry):
         undone = tuple(held)
@@ -78,13 +85,20 @@ def _undo(c: Construction, found: Rescue) -> Iterator[str]:
         if why not in told:
             yield from _indented(why, 6)
         told.add(why)
-    yield from _lost(c, found.undone)
-    if any(
-        each.how is Undoing.UNPICK and c.op[each.op].setup.station == _KNIFE
-        for each in found.undone
-    ):
+    if found.wrong:
+        yield say("rescue-wrong")
+    for entry, ids in groupby(found.wrong, lambda id_: c.op[id_].entry):
+        wrong = [c.op[id_] for id_ in ids]
+        named = (
+            say("rescue-undo-part", part=_part(op), how=_how(UNDOING[op.action])) for op in wrong
+        )
+        yield from _indented(say("rescue-undo-line", entry=entry, parts=", ".join(named)), 2)
+    off = [c.op[id_] for id_ in (*(each.op for each in found.undone), *found.wrong)]
+    yield from _lost(c, off)
+    unpicked = [op for op in off if UNDOING[op.action] is Undoing.UNPICK]
+    if any(op.setup.station == _KNIFE for op in unpicked):
         yield from _indented(say("rescue-knife"), 0)
-    if any(each.how is Undoing.UNPICK for each in found.undone):
+    if unpicked:
         yield from _indented(say("rescue-care"), 0)
 
 
@@ -97,8 +111,8 @@ def _outermost(c: Construction, undone: Sequence[Undone]) -> Reason:
     return undone[0].reason
 
 
-def _lost(c: Construction, undone: Iterable[Undone]) -> Iterator[str]:
-    lost = [c.op[each.op] for each in undone if each.how is Undoing.LOST]
+def _lost(c: Construction, off: Iterable[Operation]) -> Iterator[str]:
+    lost = [op for op in off if UNDOING[op.action] is Undoing.LOST]
     if lost:
         yield say("rescue-lost")
     for op in lost:
@@ -112,6 +126,7 @@ def _go_on(c: Construction, found: Rescue) -> Iterator[str]:
     labels = {
         **dict.fromkeys(undone, say("rescue-again")),
         **dict.fromkeys(found.missed, say("rescue-forgotten")),
+        **dict.fromkeys(found.wrong, say("rescue-again")),
     }
     width = max(screen_width(label) for label in labels.values())
     stretches = groupby(found.rest, lambda id_: (labels.get(id_, ""), c.op[id_].entry))

@@ -12,6 +12,7 @@ from seqplan.rules.needs import (
     own_seam_in_order,
     seam_before_its_tidying,
     slit_before_its_edges,
+    stop_sewn_before_zip_cut,
     there_before_fastened,
     waited_for_after_its_cause,
 )
@@ -89,6 +90,7 @@ RULES: Final[tuple[Rule, ...]] = (
     slit_before_its_edges.RULE,
     own_seam_in_order.RULE,
     waited_for_after_its_cause.RULE,
+    stop_sewn_before_zip_cut.RULE,
     cut_before_sewn.RULE,
     folded_after_wet.RULE,
     staystitch_before_handling.RULE,

@@ -152,6 +152,13 @@ SENTENCES = {
         "The knife of `{op}` needs {needed} beside the stitching, and `{blame}` has left {left} of"
         " {edge}: it would cut the seam."
     ),
+    "rehearse-slider-runs-off": (
+        "`{op}` cuts an end off that only `{missing}` will hold: until then the slider runs off."
+    ),
+    "rehearse-no-stop": (
+        "`{op}` cuts off an end of the zip that neither a stop nor a seam holds: the slider runs"
+        " off."
+    ),
     # Waits, water, heat.
     "rehearse-away": "`{op}` needs what has been sent out, and it is not back until `{missing}`.",
     "rehearse-still-setting": (
@@ -172,6 +179,7 @@ SENTENCES = {
     "rehearse-open-zip": "Open the zip before that: `{{open: {zip}}}`.",
     "rehearse-sew-narrower": "Sew `{op}` by what is left, with `allowance: {plain}`.",
     "rehearse-without-iron": "Crease it with the fingers: `station: table` for `{op}`.",
+    "rehearse-sew-a-stop": "Sew a stop over the teeth first: leave `without: stop` of `{op}` out.",
     "rehearse-or": "Or: {fix}",
     # As findings.
     "rehearse-stuck": "`{op}` cannot be done where it stands",

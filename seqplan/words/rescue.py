@@ -1,10 +1,19 @@
-"""Sentences: what to undo when something was forgotten, and how to go on."""
+"""Sentences: what to undo when something was forgotten or is wrong, and how to go on."""
 
 from typing import Final
 
 SENTENCES: Final[dict[str, str]] = {
     "rescue-done-already": "`{before}` is done already and stays.",
     "rescue-title": ("{garment}: forgotten {missed}, with {done} of {count} operations done"),
+    "rescue-title-wrong": (
+        "{garment}: {missed} came out wrong, with {done} of {count} operations done besides"
+    ),
+    "rescue-title-both": (
+        "{garment}: {missed} forgotten or come out wrong, with {done} of {count} operations done"
+        " besides"
+    ),
+    "rescue-nothing-but-wrong": "Nothing else has to be undone to get at what came out wrong.",
+    "rescue-wrong": "What came out wrong comes off then, the last first:",
     "rescue-implied": "Taken as done, since it comes before what is done: {names}.",
     "rescue-nothing": "Nothing has to be undone: go on with what was forgotten.",
     "rescue-undo": "Undo, the last first ({undone} of the {done} that are done; {kept} stay):",
@@ -51,6 +60,9 @@ SENTENCES: Final[dict[str, str]] = {
         "`{op}`: the facing is cut open behind the buttonholes. Lay it again so that the cuts meet"
         " them, or cut the facing anew."
     ),
+    "rescue-lost-shorten": (
+        "`{op}`: the teeth are cut off. Where the zip is too short now, set a new one."
+    ),
     "rescue-lost-send-out": (
         "`{op}`: what was done to it elsewhere stays. Ask there before you unpick round it."
     ),
@@ -83,5 +95,6 @@ SENTENCES: Final[dict[str, str]] = {
         "say what is done, with `--done` and names, or `--up-to` and the operation that would"
         " have been next"
     ),
+    "rescue-say-what": "say what was forgotten, with `--missed`, or came out wrong, with `--wrong`",
     "rescue-both": "{names}: done and forgotten at once",
 }

@@ -10,7 +10,8 @@ from seqplan.render.machine.document import Data
 def rescue_data(found: Rescue) -> Data:
     """Give what to undo, the last first, what stays, and the order from there to the end."""
     return {
-        "missed": list(found.missed),
+        "missed": [id_ for id_ in found.missed if id_ not in found.wrong],
+        "wrong": list(found.wrong),
         "done": list(found.done),
         "taken_as_done": list(found.implied),
         "undo": [
