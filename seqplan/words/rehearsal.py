@@ -76,6 +76,10 @@ SENTENCES = {
         "`{op}` is to leave a layer out that lies under it, and since `{blame}` that is held all"
         " round and cannot be folded away."
     ),
+    "rehearse-held-at-two-places": (
+        "`{op}` is to leave a layer out that lies under it, and since `{blame}` that hangs at two"
+        " places and cannot be folded away."
+    ),
     "rehearse-folded-already": (
         "`{op}` sews the strip while it lies single, and `{blame}` has folded it."
     ),
