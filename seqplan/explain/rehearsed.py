@@ -62,6 +62,8 @@ def tell_repairs(c: Construction, found: Rehearsal) -> tuple[str, ...]:
 _OTHERWISE: Final = {
     "used-up-sew": "rehearse-sew-narrower",
     "bears-no-iron": "rehearse-without-iron",
+    "slider-runs-off": "rehearse-sew-a-stop",
+    "no-stop": "rehearse-sew-a-stop",
 }
 """Another way of doing what cannot be done as it is said."""
 

@@ -102,6 +102,12 @@ def _method(entry: Entry) -> str | None:
     return method.value if method else None
 
 
+def _from(entry: Entry) -> str | None:
+    if entry.verb is Verb.SHORTEN:
+        return "bottom" if entry.from_bottom else None
+    return "wrong side" if entry.from_wrong_side else None
+
+
 def _seam(entry: Entry) -> str | None:
     if entry.own_seam is not None:
         return quoted_text(entry.own_seam)
@@ -156,7 +162,7 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("open", Takes.EDGE_NAMES): lambda e: write_texts(e.mouth),
     ("ends", Takes.CHOICE): lambda e: e.ends.value if e.ends else None,
     ("close", Takes.CHOICE): lambda e: e.closing.value if e.closing else None,
-    ("from", Takes.CHOICE): lambda e: "wrong side" if e.from_wrong_side else None,
+    ("from", Takes.CHOICE): _from,
     ("turned", Takes.CHOICE): lambda e: e.turned,
     ("by", Takes.CHOICE): lambda e: "hand" if e.by_hand else None,
     # Measures.

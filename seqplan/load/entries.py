@@ -203,8 +203,14 @@ def _turn(entry: Entry, found: Fields, scope: Scope) -> Entry:
     return _on_pieces(entry, found, scope)._replace(through=through)
 
 
+def _shorten(entry: Entry, found: Fields, scope: Scope) -> Entry:
+    end = fields.choice(found.get("from"), scope.sink, keys_with(entry.verb)["from"])
+    return _open(entry, found, scope)._replace(from_bottom=end == "bottom")
+
+
 def _open(entry: Entry, found: Fields, scope: Scope) -> Entry:
-    node = found.get("open")
+    """What is done to a zip as such."""
+    node = found.get(entry.verb.value)
     name = scope.known(node, scope.notions, "unknown-notion")
     known = scope.notion.get(name or "")
     if known is not None and node is not None and "zip" not in known.kind.casefold():
@@ -384,6 +390,7 @@ _READERS: Final[Mapping[Verb, Reader]] = {
     Verb.ROLL: _turn,
     Verb.NEST: _on_pieces,
     Verb.OPEN: _open,
+    Verb.SHORTEN: _shorten,
     Verb.CLOSE: _close,
     Verb.FINISH: _finish,
     Verb.TRIM: _trim,

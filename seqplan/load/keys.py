@@ -472,6 +472,12 @@ KEYS: Final[tuple[Key, ...]] = (
         help="Roll the body up, out of the way of a seam.",
     ),
     _VERB(name="open", takes=Takes.NOTION, verbs=(Verb.OPEN,), help="Open a zip."),
+    _VERB(
+        name="shorten",
+        takes=Takes.NOTION,
+        verbs=(Verb.SHORTEN,),
+        help="Oversew the teeth of a zip and cut off what is beyond.",
+    ),
     _VERB(name="close", takes=Takes.ENTRY, verbs=(Verb.CLOSE,), help="Close the gap of a seam."),
     _VERB(name="wait", takes=Takes.HOURS, verbs=(Verb.WAIT,), help="Let it hang or dry."),
     _VERB(
@@ -570,6 +576,13 @@ KEYS: Final[tuple[Key, ...]] = (
         verbs=_SET_ON,
         choices=("right side", "wrong side"),
         help="The side from which a band is set on.",
+    ),
+    _ENTRY(
+        name="from",
+        takes=Takes.CHOICE,
+        verbs=(Verb.SHORTEN,),
+        choices=("top", "bottom"),
+        help="The end that is cut off; the top if it is left out.",
     ),
     _ENTRY(
         name="in",

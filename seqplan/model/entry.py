@@ -61,6 +61,7 @@ class Verb(Enum):
     NEST = "nest"
     ROLL = "roll"
     OPEN = "open"
+    SHORTEN = "shorten"
     CLOSE = "close"
     # pause
     FIT = "fit"
@@ -249,6 +250,8 @@ class Entry(NamedTuple):
         The ends of a band, and how its loose edge is fastened.
     from_wrong_side
         Whether a band is set on from the wrong side.
+    from_bottom
+        Whether a zip is shortened at its lower end.
     topstitch
         Where a seam is topstitched afterwards, in the author's words; ``None`` for not at all.
     strap
@@ -339,6 +342,7 @@ class Entry(NamedTuple):
     ends: Ends | None = None
     closing: Closing | None = None
     from_wrong_side: bool = False
+    from_bottom: bool = False
     topstitch: str | None = None
     strap: StrapMethod = StrapMethod.TURNED
     is_bound: bool = False

@@ -82,6 +82,10 @@ class Action(Enum):
     NEST = "nest"
     ROLL = "roll"
     OPEN = "open"
+    SEW_STOP = "sew stop"
+    """Oversew the teeth of a zip, so that its slider cannot pass."""
+    SHORTEN = "shorten"
+    """Cut the end of a zip off."""
 
     FIT = "fit"
     INSPECT = "inspect"

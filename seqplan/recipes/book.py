@@ -119,6 +119,10 @@ _FIXED: dict[Verb, Recipe] = {
         Ingredient(MAIN, Action.SET_ON, _LOCKSTITCH),
         _PRESS,
     ),
+    Verb.SHORTEN: (
+        Ingredient("stop", Action.SEW_STOP, _HAND),
+        Ingredient(MAIN, Action.SHORTEN, _TABLE),
+    ),
     Verb.WELT_POCKET: (
         Ingredient("fold", Action.FOLD_BAND, _IRON, reach=Reach.PARTNER),
         Ingredient(MAIN, Action.STITCH_ON, _LOCKSTITCH),

@@ -1,7 +1,8 @@
 """What has to stay out of the way of the needle, and whether it can be folded away still.
 
-A layer can be folded away while a corner of it hangs free, or an edge that runs right round, such
-as the hem of a lining that is sewn in at the waist. What is held on all sides, or on all but one,
+A layer can be folded away while it hangs from one hinge: what holds it is one stretch of its edges,
+and a corner of it hangs free, or an edge that runs right round, such as the hem of a lining that is
+sewn in at the waist. What is held on all sides, on all but one, or at two places that lie apart,
 lies under the needle.
 """
 
@@ -29,10 +30,21 @@ def kept_clear(work: Work, op: Operation) -> Iterator[Trouble]:
     for part in Surface(work.c.rings, glues).parts_with(layer):
         held = {s: by for loop in part.loops for s in loop if (by := _holding(work, s, layer))}
         is_loose = any(not held.keys() & set(loop) for loop in part.loops)
-        if held and not is_loose and not _has_free_corner(work, part.loops, held):
+        is_held_round = held and not is_loose and not _has_free_corner(work, part.loops, held)
+        hinges = sum(_stretches_of(loop, held) for loop in part.loops)
+        if is_held_round or hinges > 1:
             last = max(held.values(), key=work.done.__getitem__)
-            yield Trouble(op.id, "cannot-be-kept-clear", blame=last)
+            why = "cannot-be-kept-clear" if is_held_round else "held-at-two-places"
+            yield Trouble(op.id, why, blame=last)
             return
+
+
+def _stretches_of(loop: tuple[Segment, ...], held: dict[Segment, OpId]) -> int:
+    """How many stretches of a loop are held, one beside the other or apart."""
+    flags = [segment in held for segment in loop]
+    if all(flags):
+        return 1
+    return sum(now and not before for before, now in zip((flags[-1], *flags), flags, strict=False))
 
 
 def _holding(work: Work, segment: Segment, layer: set[PieceId]) -> OpId | None:

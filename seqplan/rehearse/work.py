@@ -15,6 +15,7 @@ from seqplan.rehearse.states.damp import Damp
 from seqplan.rehearse.states.heat import Heat
 from seqplan.rehearse.states.setting import Setting
 from seqplan.rehearse.states.state import State
+from seqplan.rehearse.states.zip_ends import ZipEnds
 from seqplan.surface.glued import Part, Surface
 
 Place = Segment | PieceId
@@ -54,12 +55,14 @@ class Work:
         self.away = Away(construction, self.done)
         self.setting = Setting(construction, self.done)
         self.heat = Heat(construction)
+        self.zip_ends = ZipEnds(construction, self.done)
         self.states: tuple[State, ...] = (
             self.allowance,
             self.damp,
             self.away,
             self.setting,
             self.heat,
+            self.zip_ends,
         )
         """What else changes from step to step, each kept in a module of its own."""
         self._effects: Mapping[Action, Callable[[Operation], None]] = {

@@ -144,6 +144,19 @@ def open_zip(s: Scene) -> Told:
     return Told((say("step-open" if turned else "step-open-plain", notion=s.notion_name),))
 
 
+def sew_stop(s: Scene) -> Told:
+    """Oversewing the teeth of a zip."""
+    key = "step-sew-stop-bottom" if s.entry.from_bottom else "step-sew-stop"
+    return Told((say(key, notion=s.notion_name),), say("step-check-stop"))
+
+
+def shorten(s: Scene) -> Told:
+    """Cutting the end of a zip off."""
+    has_stop = bool(s.c.doing(s.entry.id, Action.SEW_STOP))
+    key = "step-shorten" if has_stop else "step-shorten-crossed"
+    return Told((say(key, notion=s.notion_name, beyond=s.usual(usual.ZIP_BEYOND)),))
+
+
 def wait(s: Scene) -> Told:
     """Waiting until cloth has settled."""
     check = say("step-check-wait") if s.entry.pieces else ""
@@ -200,6 +213,8 @@ TELLERS = {
     Action.NEST: nest,
     Action.ROLL: roll,
     Action.OPEN: open_zip,
+    Action.SEW_STOP: sew_stop,
+    Action.SHORTEN: shorten,
     Action.WAIT: wait,
     Action.SEND_OUT: send_out,
 }

@@ -41,6 +41,8 @@ ZIP_STOP = 6
 INVISIBLE_ZIP_LONGER = 25
 """How much longer an invisible zip is than its opening, since the slider stops the foot: common
 practice."""
+ZIP_BEYOND = 13
+"""What is left of the tape of a zip beyond the stop that is sewn, 1/2 in: common practice."""
 FOLD_CLEAR_OF_ZIP = 3
 """Between the fold of a facing and the teeth: common practice."""
 BASTE_OUTSIDE = 3

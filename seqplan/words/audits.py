@@ -121,8 +121,7 @@ SENTENCES: Final[dict[str, str]] = {
     "check-trimmed-before-looked-at": (
         "`{look}` comes when `{op}` is done, and what is wrong by then cannot be sewn anew"
     ),
-    "check-trimmed-before-looked-at-fix": "Move `{look}` above `{entry}`.",
-    "check-trimmed-before-looked-at-own-fix": (
+    "check-trimmed-before-looked-at-fix": (
         "Sew `{entry}` as a plain seam, look it over, and then make it up by operations of its own."
     ),
     "check-elastic-ends-loose": "nothing holds the ends of the elastic that `{entry}` draws in",

@@ -14,6 +14,16 @@ SENTENCES: Final[dict[str, str]] = {
         "In `{wet}` the folds and marks of `{fold}` come out: fold or mark after it, or do `{user}`"
         " before."
     ),
+    "because-looked-at-before-cut-into": (
+        "What `{before}` finds wrong can be sewn anew as long as `{after}` has not cut into it."
+    ),
+    "because-sewn-before-looked-at": "`{after}` looks at what `{before}` sews.",
+    "because-stop-sewn-before-zip-cut": (
+        "The slider runs off a zip that is cut before a stop is sewn over its teeth."
+    ),
+    "because-crossed-before-zip-cut": (
+        "`{before}` crosses the end of the zip and keeps the slider on; cut before, it runs off."
+    ),
     "because-waited-for-after-its-cause": (
         "`{after}` waits for what `{before}` makes wet, or sends out of the house."
     ),

@@ -76,6 +76,10 @@ SENTENCES = {
         "`{op}` is to leave a layer out that lies under it, and since `{blame}` that is held all"
         " round and cannot be folded away."
     ),
+    "rehearse-held-at-two-places": (
+        "`{op}` is to leave a layer out that lies under it, and since `{blame}` that hangs at two"
+        " places and cannot be folded away."
+    ),
     "rehearse-folded-already": (
         "`{op}` sews the strip while it lies single, and `{blame}` has folded it."
     ),
@@ -152,6 +156,13 @@ SENTENCES = {
         "The knife of `{op}` needs {needed} beside the stitching, and `{blame}` has left {left} of"
         " {edge}: it would cut the seam."
     ),
+    "rehearse-slider-runs-off": (
+        "`{op}` cuts an end off that only `{missing}` will hold: until then the slider runs off."
+    ),
+    "rehearse-no-stop": (
+        "`{op}` cuts off an end of the zip that neither a stop nor a seam holds: the slider runs"
+        " off."
+    ),
     # Waits, water, heat.
     "rehearse-away": "`{op}` needs what has been sent out, and it is not back until `{missing}`.",
     "rehearse-still-setting": (
@@ -177,6 +188,7 @@ SENTENCES = {
     "rehearse-open-zip": "Open the zip before that: `{{open: {zip}}}`.",
     "rehearse-sew-narrower": "Sew `{op}` by what is left, with `allowance: {plain}`.",
     "rehearse-without-iron": "Crease it with the fingers: `station: table` for `{op}`.",
+    "rehearse-sew-a-stop": "Sew a stop over the teeth first: leave `without: stop` of `{op}` out.",
     "rehearse-or": "Or: {fix}",
     # As findings.
     "rehearse-stuck": "`{op}` cannot be done where it stands",

@@ -60,6 +60,9 @@ SENTENCES: Final[dict[str, str]] = {
         "`{op}`: the facing is cut open behind the buttonholes. Lay it again so that the cuts meet"
         " them, or cut the facing anew."
     ),
+    "rescue-lost-shorten": (
+        "`{op}`: the teeth are cut off. Where the zip is too short now, set a new one."
+    ),
     "rescue-lost-send-out": (
         "`{op}`: what was done to it elsewhere stays. Ask there before you unpick round it."
     ),

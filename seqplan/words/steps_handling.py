@@ -69,6 +69,24 @@ SENTENCES: Final[dict[str, str]] = {
         " turned out through it, and a closed zip cannot be reached from inside."
     ),
     "step-open-plain": "Open the {notion}, and leave it open until you are told to close it.",
+    "step-sew-stop": (
+        "Close the {notion} and pull its slider down, well below the place where the teeth are to"
+        " end. There whip over both rows of teeth by hand, eight stitches close together, and"
+        " fasten the thread: this is the new stop."
+    ),
+    "step-sew-stop-bottom": (
+        "Close the {notion}. Where the teeth are to end below, whip over both rows by hand, eight"
+        " stitches close together, and fasten the thread: this is the new stop."
+    ),
+    "step-check-stop": "pull the slider gently against the new stop: it does not pass.",
+    "step-shorten": (
+        "Cut the {notion} off {beyond} beyond the new stop, with old scissors, and never on the"
+        " side where the slider is."
+    ),
+    "step-shorten-crossed": (
+        "With the slider well inside, cut off what stands out of the {notion} beyond the seam that"
+        " crosses it, with old scissors."
+    ),
     "step-turn-through": (
         "Turn {pieces} right side out through {through}, push the corners and curves out with"
         " something blunt, and roll the seams to the edge."

@@ -4,6 +4,8 @@ import pytest
 from cases.told import FOLDER, cases, opened, told, walked
 
 from seqplan.base.diagnostic import Severity
+from seqplan.plan.rescue import Standing, find_rescue
+from seqplan.plan.undoing import UNDOING, Undoing
 
 ALL = [
     pytest.param(case, id=f"{path.relative_to(FOLDER).with_suffix('')}: {case['case']}")
@@ -33,6 +35,21 @@ def test_the_check_says_what_somebody_with_experience_would(case, tmp_path):
 def test_the_rehearsal_gets_as_far_as_one_would_at_the_table(case, tmp_path):
     c = opened(case, tmp_path).garment
     assert walked(c) == case.get("rehearsal", {})
+
+
+@pytest.mark.parametrize("case", [case for case in ALL if "rescue" in case.values[0]])
+def test_the_least_that_comes_off_is_what_one_would_unpick(case, tmp_path):
+    wanted, found = case["rescue"], opened(case, tmp_path)
+    c = found.garment
+    wrong = {op.id for op in c.operations if {op.id, op.entry} & set(wanted["wrong"])}
+    first = next(at for at, op in enumerate(c.operations) if wanted["up to"] in {op.id, op.entry})
+    done = c.ids[:first]
+    rescue = find_rescue(c, found.binding, Standing(c.ids, done, wrong=wrong & set(done)))
+    off = [each.op for each in rescue.undone]
+    assert [op for op in off if op not in rescue.wrong] == wanted["undo"]
+    assert [op for op in off if op in rescue.wrong] == wanted["taken off"]
+    assert [op for op in off if UNDOING[c.op[op].action] is Undoing.LOST] == wanted["lost"]
+    assert rescue.rehearsal.is_clean
 
 
 @pytest.mark.parametrize("case", [case for case in ALL if "never at" in case.values[0]])

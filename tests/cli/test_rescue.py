@@ -25,6 +25,25 @@ def test_it_says_what_to_undo_why_and_how_to_go_on():
     assert lines[-1] == "Walked through with the work in hand: all of it can be done."
 
 
+def test_what_came_out_wrong_comes_off_after_what_lies_over_it():
+    result = run("rescue", SHIRT, "--wrong", "armholes", "--up-to", "hem")
+    assert result.exit_code == 0
+    text = result.output
+    assert "wrong `armholes`, with" in text
+    assert text.index("Undo, the last first") < text.index("is not right, so it is done again")
+    data = _data(SHIRT, "--wrong", "armholes", "--missed", "pocket", "--up-to", "hem")
+    assert "armholes" in data["wrong"]
+    assert "pocket" in data["missed"]
+    both = run("rescue", SHIRT, "--wrong", "armholes", "--missed", "pocket", "--up-to", "hem")
+    assert "forgotten `pocket`, wrong `armholes`" in both.output
+
+
+def test_neither_forgotten_nor_wrong_is_refused():
+    result = run("rescue", SKIRT, "--up-to", "hem")
+    assert result.exit_code == 2
+    assert "--wrong" in result.stderr
+
+
 def test_good_practice_that_is_not_kept_is_named_and_what_it_would_take():
     output = run("rescue", SKIRT, "--missed", "zip", "--up-to", "hem").output
     assert "(invisible-zip-before-seam-below)" in output

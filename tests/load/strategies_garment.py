@@ -27,6 +27,7 @@ from seqplan.model.entry import (
     Ends,
     Entry,
     Portion,
+    Purpose,
     SeamKind,
     SeamMethod,
     Sides,
@@ -70,7 +71,7 @@ _ON_PIECES = frozenset(
     }
 )
 _POCKETS = frozenset({Verb.PATCH_POCKET, Verb.WELT_POCKET, Verb.IN_SEAM_POCKET, Verb.BUTTONHOLE})
-_ALONE = frozenset({Verb.WAIT, Verb.PRETREAT, Verb.OPEN, Verb.CLOSE})
+_ALONE = frozenset({Verb.WAIT, Verb.PRETREAT, Verb.OPEN, Verb.SHORTEN, Verb.CLOSE})
 
 _FIRST = st.characters(categories=["L", "Nd"])
 _LATER = st.characters(categories=["L", "Nd"], include_characters="-_")
@@ -524,13 +525,19 @@ class _Maker:
 
     def alone(self, base: Entry, plain: Entry) -> Entry:
         if plain.verb is Verb.WAIT:
-            return plain._replace(hours=self.draw(st.integers(1, 9999)), pieces=self.some_pieces())
+            return plain._replace(
+                hours=self.draw(st.integers(1, 9999)),
+                pieces=self.some_pieces(),
+                purpose=self.draw(maybe(st.sampled_from(Purpose))),
+            )
         if plain.verb is Verb.PRETREAT:
             known = [fabric.id for fabric in self.garment.fabrics]
             return plain._replace(fabrics=self.draw(_some(known, min_size=1)))
         zips = [notion.id for notion in self.garment.notions if "zip" in notion.kind]
-        if plain.verb is Verb.OPEN and zips:
-            return plain._replace(notion=self.draw(st.sampled_from(zips)))
+        if plain.verb in {Verb.OPEN, Verb.SHORTEN} and zips:
+            from_bottom = plain.verb is Verb.SHORTEN and self.draw(st.booleans())
+            notion = self.draw(st.sampled_from(zips))
+            return plain._replace(notion=notion, from_bottom=from_bottom)
         return base
 
     def makes(self, entry_id: str) -> tuple[str, ...]:

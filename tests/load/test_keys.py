@@ -29,6 +29,7 @@ _MAIN = {
     Verb.NEST: "lining",
     Verb.ROLL: "front",
     Verb.OPEN: "zip",
+    Verb.SHORTEN: "zip",
     Verb.CLOSE: "bag",
     Verb.WAIT: "24 hours",
     Verb.SEND_OUT: "front",

@@ -43,6 +43,8 @@ _HANDLING = frozenset(
         Action.MARK,
         Action.TURN,
         Action.OPEN,
+        Action.SEW_STOP,
+        Action.SHORTEN,
         Action.FIT,
         Action.INSPECT,
         Action.WAIT,

@@ -8,25 +8,26 @@ from seqplan.model.entry import SeamKind, Sides, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Cut, Layer, Segment
 
-_NOT_TO_BE_UNDONE = (Action.TRIM, Action.GRADE, Action.CLIP, Action.SLASH, Action.ENCLOSE)
+_NOT_TO_BE_UNDONE = (Action.TRIM, Action.GRADE, Action.CLIP, Action.ENCLOSE)
 
 
 def trimmed_before_looked_at(ledger: Ledger) -> Found:
-    """What is looked over on the way can still be sewn anew: nothing is trimmed or slashed yet.
+    """What is looked over on the way can still be sewn anew: no kind of seam has trimmed it yet.
 
-    Looks at inspections of some pieces that have a left and a right, or that are slashed. Stays
-    quiet of seams that are turned, and of an inspection of everything, which comes last.
+    Looks at inspections of some pieces that have a left and a right. Stays quiet of seams that are
+    turned, and of an inspection of everything, which comes last. Of what is trimmed or slashed by
+    an operation of its own, a rule speaks.
     """
     c = ledger.c
     for look in c.acting(Action.INSPECT):
         if look.pieces >= frozenset(c.garment.piece):
             continue
         for op in c.on_pieces(look.pieces, *_NOT_TO_BE_UNDONE):
-            if ledger.place[op.entry] < ledger.place[look.entry] and _has_sides(ledger, op):
+            is_before = ledger.place[op.entry] < ledger.place[look.entry]
+            if op.part and is_before and _has_sides(ledger, op):
                 yield told(
                     "trimmed-before-looked-at",
                     look.path,
-                    fix="check-trimmed-before-looked-at-own-fix" if op.part else "",
                     look=look.entry,
                     op=op.id,
                     entry=op.entry,
@@ -35,9 +36,7 @@ def trimmed_before_looked_at(ledger: Ledger) -> Found:
 
 
 def _has_sides(ledger: Ledger, op: Operation) -> bool:
-    """Whether it cuts into a piece, or into a seam of a pair that is not turned."""
-    if op.action is Action.SLASH:
-        return True
+    """Whether it cuts into a seam of a pair that is not turned."""
     is_of_pair = any(ledger.c.garment.piece[piece].cut is Cut.PAIR for piece in op.pieces)
     seams = [ledger.c.garment.entry[id_].seam for id_ in ledger.c.seams_at(op.segments)]
     return is_of_pair and bool(seams) and not {SeamKind.ENCLOSED, SeamKind.FACED} & set(seams)
