@@ -277,6 +277,16 @@ def draw_graph(opened: Opened, lanes: Lanes, program: str | None = None) -> str:
     return render_svg(dot, program=program)
 
 
+def write_graph(svg: str, suffix: str, paper: Paper | None = None) -> bytes:
+    """Write the dependency graph in a format: ``.svg``, ``.pdf`` or ``.png``.
+
+    On a sheet of paper, or as large as the graph where ``paper`` is ``None``.
+    """
+    from seqplan.render.chart_file import chart_file
+
+    return chart_file(svg, suffix, paper)
+
+
 def make_handout(opened: Opened, kind: str, *, is_large: bool = False) -> Document:
     """Compose a handout.
 

@@ -10,7 +10,7 @@ from tools.make_docs import audits_page, language_page, rules_page
 from tools.published_page import published_page
 from tools.trade_table import trade_table
 
-from seqplan.load.document import load_text
+from seqplan.load.document import load_file
 from seqplan.load.keys import KEYS, Status
 
 PAGES = ["README.md", "docs/language.md"]
@@ -87,7 +87,7 @@ def test_every_shipped_garment_opens_with_a_comment_on_what_it_shows(path):
 
 def test_the_shipped_garments_hold_at_most_two_after():
     for path in (ROOT / "garments").glob("*.yaml"):
-        garment = load_text(path.read_bytes()).garment
+        garment = load_file(path).garment
         assert garment is not None
         count = sum(len(entry.after) for entry in garment.entries)
         assert count <= 2

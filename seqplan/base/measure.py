@@ -7,6 +7,7 @@ inches to the eighth, centimetres to the half, small measures to the millimetre.
 
 import re
 from fractions import Fraction
+from math import ceil
 from typing import Final, NamedTuple
 
 MM_PER_INCH: Fraction = Fraction(254, 10)
@@ -240,6 +241,54 @@ def both_whole_inches(length: Length) -> str:
 
 def _trim_cm(mm: Fraction) -> str:
     return f"{_trim(mm / 10)} cm"
+
+
+_BOLTS: dict[int, int] = {90: 36, 115: 45, 127: 50, 140: 54, 150: 60}
+"""Widths that cloth usually has, in cm and as the trade calls them in inches: common practice."""
+
+
+def cloth_width(length: Length) -> str:
+    """Print how wide cloth is, in the pairs of the trade where it has one.
+
+    >>> cloth_width(Length(Fraction(1500))), cloth_width(parse_length("45 in"))
+    ('150 cm (60 in)', '45 in (115 cm)')
+    >>> cloth_width(Length(Fraction(1100))), cloth_width(parse_length("30 in"))
+    ('110 cm (43 in)', '30 in (76 cm)')
+    """
+    if length.pair is not None:
+        return both(length)
+    if length.written_in == "in":
+        usual = {inch: cm for cm, inch in _BOLTS.items()}
+        number = length.mm / MM_PER_INCH
+        metric = usual.get(int(number)) if number.denominator == 1 else None
+        return f"{_trim(number)} in ({metric or round(length.mm / 10)} cm)"
+    number = length.mm / 10
+    named = _BOLTS.get(int(number)) if number.denominator == 1 else None
+    return f"{_trim(number)} cm ({named or round(length.mm / MM_PER_INCH)} in)"
+
+
+def cloth_amount(length: Length) -> str:
+    """Print how much cloth to buy, never less than asked for.
+
+    Rounded up as shops cut it: metres to the next 5 cm, yards to the next eighth. Of a pair each
+    system has its own measure.
+
+    >>> cloth_amount(Length(Fraction(1200))), cloth_amount(Length(Fraction(430)))
+    ('1.2 m (1⅜ yd)', '45 cm (½ yd)')
+    >>> cloth_amount(parse_length("1 3/8 yd"))
+    '1⅜ yd (1.3 m)'
+    >>> cloth_amount(Length(Fraction(1300), "m", (MM_PER_INCH * 54, "in")))
+    '1.3 m (1½ yd)'
+    """
+    sides = [length.mm, length.mm]
+    if length.pair is not None:
+        sides = [_side(length, is_metric=is_metric)[0] for is_metric in (True, False)]
+    steps = ceil(sides[0] / 50)
+    metric = f"{_trim(Fraction(steps, 20))} m" if steps >= 20 else f"{steps * 5} cm"
+    whole, rest = divmod(ceil(sides[1] / (MM_PER_INCH * 36) * 8), 8)
+    imperial = f"{whole or ''}{_EIGHTHS.get(rest, '')} yd"
+    one, other = (imperial, metric) if length.written_in == "in" else (metric, imperial)
+    return f"{one} ({other})"
 
 
 def _trim(number: Fraction) -> str:

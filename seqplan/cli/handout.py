@@ -5,7 +5,7 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, pick_option
+from seqplan.cli.options import command, file_argument, known_format, pick_option
 from seqplan.cli.output import write_file
 from seqplan.cli.progress import stages
 from seqplan.cli.report import open_for_work
@@ -21,14 +21,6 @@ class _Sheet(TypedDict):
 
     paper: str
     large: bool
-
-
-def _known_format(_ctx: click.Context, _param: click.Parameter, value: str) -> Path:
-    """Take a file whose name ends in the suffix of a format."""
-    path = Path(value)
-    if path.suffix.lower() not in SUFFIXES:
-        raise click.BadParameter(say("handout-suffix", name=value, suffixes=", ".join(SUFFIXES)))
-    return path
 
 
 @command()
@@ -56,7 +48,7 @@ def _known_format(_ctx: click.Context, _param: click.Parameter, value: str) -> P
     "--output",
     metavar="OUT",
     required=True,
-    callback=_known_format,
+    callback=known_format(SUFFIXES),
     help="Where to write it; the name ends in .html, .pdf or .md, which is the format.",
 )
 def handout(

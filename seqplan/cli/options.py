@@ -1,6 +1,7 @@
 """Options and arguments that several commands share."""
 
 from collections.abc import Callable, Sequence
+from pathlib import Path
 from typing import Any, TypeVar
 
 import click
@@ -56,6 +57,22 @@ pick_option = click.option(
     callback=_read_picks,
     help="Of a garment that offers choices, the one with this option; the first one without.",
 )
+
+
+def known_format(
+    suffixes: Sequence[str],
+) -> Callable[[click.Context, click.Parameter, str], Path]:
+    """Take a file whose name ends in the suffix of a format."""
+
+    def read(_ctx: click.Context, _param: click.Parameter, value: str) -> Path:
+        path = Path(value)
+        if path.suffix.lower() not in suffixes:
+            raise click.BadParameter(
+                say("unknown-suffix", name=value, suffixes=", ".join(suffixes))
+            )
+        return path
+
+    return read
 
 
 def _read_slugs(

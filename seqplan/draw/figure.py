@@ -12,6 +12,15 @@ PAPER = "#fff"
 TONE = "#dcdcdc"
 FAINT = "#555"
 
+HEAVY = 2.6
+THIN = 0.7
+"""Pens of what matters now, and of the rest."""
+
+FOLD = (7.0, 2.0, 1.5, 2.0)
+DASHES = (3.0, 2.0)
+DOTS = (0.6, 2.2)
+"""Lengths of strokes and gaps; dots have round ends."""
+
 
 class Line(NamedTuple):
     """A line through some points.

@@ -5,20 +5,27 @@ from collections.abc import Iterator, Sequence
 from itertools import accumulate, pairwise
 from typing import Final
 
-from seqplan.draw.figure import INK, PAPER, Line, Mark, Spot, Strokes
+from seqplan.draw.figure import (
+    DASHES,
+    DOTS,
+    FOLD,
+    HEAVY,
+    INK,
+    PAPER,
+    THIN,
+    Line,
+    Mark,
+    Spot,
+    Strokes,
+)
 from seqplan.rehearse.edges import EdgeState, Kind
 
-HEAVY: Final = 2.6
-THIN: Final = 0.7
 INSET: Final = 3.2
 """How far inside an edge lies what tells its state, in points."""
 
 _STEP: Final = 3.0
 _ZIGZAG: Final = 1.5
 _TICK: Final = 2.6
-_FOLD: Final = (7.0, 2.0, 1.5, 2.0)
-_STITCHES: Final = (3.0, 2.0)
-_DOTS: Final = (0.6, 2.2)
 
 
 def edge_marks(points: Sequence[complex], state: EdgeState, inwards: int) -> list[Mark]:
@@ -38,14 +45,14 @@ def edge_marks(points: Sequence[complex], state: EdgeState, inwards: int) -> lis
     role = "active" if state.is_active else "edge"
     marks: list[Mark] = []
     if state.kind is Kind.FOLD:
-        marks.append(Line(_spots(points), width, _FOLD, role=role))
+        marks.append(Line(_spots(points), width, FOLD, role=role))
     else:
         marks.append(Line(_spots(points), width, is_round=True, role=role))
     inner = _spots(beside(points, inwards * INSET))
     if state.kind is Kind.ROWS:
-        marks.append(Line(inner, 1.0, _DOTS, is_round=True))
+        marks.append(Line(inner, 1.0, DOTS, is_round=True))
     elif state.kind is Kind.SEWN:
-        marks.append(Line(inner, 0.9, _STITCHES))
+        marks.append(Line(inner, 0.9, DASHES))
     elif state.kind is Kind.HEMMED:
         marks.append(Line(inner, 0.7))
     elif state.kind is Kind.ENCLOSED:
@@ -58,7 +65,7 @@ def edge_marks(points: Sequence[complex], state: EdgeState, inwards: int) -> lis
 def slit_marks(points: Sequence[complex], is_cut: bool) -> list[Mark]:
     """Draw a slit: dotted before it is cut, a narrow gap afterwards."""
     if not is_cut:
-        return [Line(_spots(points), 0.8, _DOTS, is_round=True, role="slit")]
+        return [Line(_spots(points), 0.8, DOTS, is_round=True, role="slit")]
     return [
         Line(_spots(points), 3.0, role="slit"),
         Line(_spots(points), 1.6, ink=PAPER),

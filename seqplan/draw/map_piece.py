@@ -5,8 +5,8 @@ from itertools import pairwise
 from typing import Final, NamedTuple
 
 from seqplan.draw.cloth import crossing
-from seqplan.draw.figure import FAINT, PAPER, Area, Disc, Group, Line, Mark, Spot, Words
-from seqplan.draw.map_lines import THIN, edge_marks, hatched, length_of, sampled, slit_marks
+from seqplan.draw.figure import FAINT, FOLD, PAPER, THIN, Area, Disc, Group, Line, Mark, Spot, Words
+from seqplan.draw.map_lines import edge_marks, hatched, length_of, sampled, slit_marks
 from seqplan.draw.textwidth import text_width, wrap
 from seqplan.rehearse.edges import EdgeState
 from seqplan.shape.curve import flattened
@@ -135,7 +135,7 @@ class _Drawing:
             marks.append(hatched(self._ring))
         if sheet.fold:
             line = tuple((p.real, p.imag) for p in self._placed(sheet.fold))
-            marks.append(Line(line, THIN, (7.0, 2.0, 1.5, 2.0), ink=FAINT, role="fold"))
+            marks.append(Line(line, THIN, FOLD, ink=FAINT, role="fold"))
         for edge in (*_idle(sheet.edges), *_active(sheet.edges)):
             marks += self._edge(edge)
         marks += self._letter()

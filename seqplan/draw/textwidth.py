@@ -13,6 +13,7 @@ from unicodedata import category, east_asian_width
 
 FONT_FAMILY: Final = "Arimo"
 ELLIPSIS: Final = "…"
+MISSING: Final = "\N{WHITE SQUARE}"
 
 _ROUNDING: Final = 1e-6
 
@@ -47,6 +48,16 @@ def text_width(text: str, size: float, *, bold: bool = False) -> float:
 def letters_of_the_font() -> frozenset[str]:
     """Every letter that the shipped font has a shape for."""
     return frozenset(_advances().regular)
+
+
+def only_known_letters(text: str) -> str:
+    """Show a box for every letter that the shipped font lacks.
+
+    >>> only_known_letters("naïve 縫う")
+    'naïve □□'
+    """
+    known = letters_of_the_font()
+    return "".join(letter if letter in known or letter == "\n" else MISSING for letter in text)
 
 
 def wrap(

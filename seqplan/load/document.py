@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from seqplan.base.diagnostic import Diagnostic
 from seqplan.base.errors import UnreadableFileError
 from seqplan.base.path import Span
-from seqplan.load.drawings import Drawings
+from seqplan.load.beside import Beside
 from seqplan.load.garment import read_garment
 from seqplan.load.nodes import Node, Scalar, Spot
 from seqplan.load.sink import Sink
@@ -51,7 +51,7 @@ class Loaded:
 def load_text(data: bytes | str, name: str = "<text>", folder: str | Path | None = None) -> Loaded:
     """Read a garment from text, or from bytes in UTF-8.
 
-    Drawings that it names are looked for in ``folder``; without one there are none.
+    Drawings and pictures that it names are looked for in ``folder``; without one there are none.
 
     Whatever the text holds, the faults in it are diagnostics and never exceptions.
     """
@@ -59,7 +59,7 @@ def load_text(data: bytes | str, name: str = "<text>", folder: str | Path | None
     text, is_readable = read_text(data, sink)
     root = read_tree(text, sink) if is_readable else None
     where = Where(root)
-    garment = _read(root, sink, Drawings(folder)) if is_readable else None
+    garment = _read(root, sink, Beside(folder)) if is_readable else None
     return Loaded(garment, place(sink.found, where), where, text, name)
 
 
@@ -102,10 +102,10 @@ def read_bytes(path: str | Path) -> bytes:
     return data
 
 
-def _read(root: Node | None, sink: Sink, drawings: Drawings) -> Garment | None:
+def _read(root: Node | None, sink: Sink, beside: Beside) -> Garment | None:
     """Read the tree; a text with nothing in it is a fault of its own."""
     if root is not None and not (isinstance(root, Scalar) and root.is_empty):
-        return read_garment(root, sink, drawings)
+        return read_garment(root, sink, beside)
     if not sink.has_errors:
         sink.error("empty-file", Spot(Span(1, 1, 1, 1)))
     return None

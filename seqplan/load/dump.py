@@ -7,6 +7,7 @@ carry the paths that a file gives them.
 
 from collections.abc import Iterable, Iterator, Mapping
 
+from seqplan.base.measure import Length, format_written
 from seqplan.load.dump_entries import write_entry
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.writing import (
@@ -20,7 +21,7 @@ from seqplan.load.writing import (
     write_texts,
     write_when,
 )
-from seqplan.model.garment import Choice, Fabric, Garment, Notion, OwnSeam, Waiver
+from seqplan.model.garment import Amount, Choice, Fabric, Garment, LayPlan, Notion, OwnSeam, Waiver
 from seqplan.model.piece import Cut, Edge, Fullness, Layer, Outline, Piece, Slit, Spot
 from seqplan.model.station import DEFAULT_STATIONS, Station
 
@@ -38,7 +39,7 @@ def dump(garment: Garment) -> str:
     str
         The text of the file; reading it gives an equal garment.
     """
-    return "\n".join([*_top(garment), *_sections(garment), *_waivers(garment.waivers)]) + "\n"
+    return "\n".join([*_top(garment), *_sections(garment), *_lists(garment)]) + "\n"
 
 
 def _top(garment: Garment) -> Iterator[str]:
@@ -48,6 +49,9 @@ def _top(garment: Garment) -> Iterator[str]:
         "about": write_text(garment.about),
         "author": write_text(garment.author),
         "version": write_text(garment.version),
+        "date": write_text(garment.date),
+        "mark": write_text(garment.mark.file if garment.mark else None),
+        "terms": write_texts(garment.terms),
         "units": garment.units,
         "allowance": write_length(garment.allowance),
         "wearer": garment.wearer.value if garment.wearer else None,
@@ -85,20 +89,35 @@ def _sections(garment: Garment) -> Iterator[str]:
             yield from (f"  {quoted_text(name)}: {text}" for name, text in things.items())
 
 
-def _waivers(waivers: Iterable[Waiver]) -> Iterator[str]:
-    written = [
-        write_braces(
-            {
-                "rule": quoted_text(waiver.rule),
-                "at": write_texts(waiver.at),
-                "because": quoted_text(waiver.because),
-            }
-        )
-        for waiver in waivers
-    ]
-    if written:
-        yield "waive:"
-        yield from (f"  - {text}" for text in written)
+def _lists(garment: Garment) -> Iterator[str]:
+    """Things without names, one to a line."""
+    lists: Mapping[str, Iterable[Values]] = {
+        "plans": map(_plan, garment.plans),
+        "waive": map(_waiver, garment.waivers),
+    }
+    for section, things in lists.items():
+        written = [write_braces(thing) for thing in things]
+        if written:
+            yield f"{section}:"
+            yield from (f"  - {text}" for text in written)
+
+
+def _plan(plan: LayPlan) -> Values:
+    return {
+        "picture": quoted_text(plan.picture.file),
+        "fabric": quoted_text(plan.fabric),
+        "width": write_length(plan.width),
+        "size": write_text(plan.size),
+        "alt": write_text(plan.alt),
+    }
+
+
+def _waiver(waiver: Waiver) -> Values:
+    return {
+        "rule": quoted_text(waiver.rule),
+        "at": write_texts(waiver.at),
+        "because": quoted_text(waiver.because),
+    }
 
 
 def _options(choice: Choice) -> str:
@@ -114,15 +133,29 @@ def _fabric(fabric: Fabric) -> Values:
         "kind": quoted_text(fabric.kind),
         "weight": write_text(fabric.weight),
         "iron": None if fabric.is_ironed else "no",
+        "amounts": _amounts(fabric.amounts),
         "note": write_text(fabric.note),
     }
 
 
+def _amounts(amounts: Iterable[Amount]) -> str | None:
+    found = {
+        quoted_text(format_written(amount.width)): _by_size(amount.by_size, amount.length)
+        for amount in amounts
+    }
+    return write_braces(found) if found else None
+
+
+def _by_size(by_size: tuple[tuple[str, Length], ...], length: Length | None) -> str | None:
+    """A length for each size, or one for all."""
+    measures = {quoted_text(size): write_length(measure) for size, measure in by_size}
+    return write_braces(measures) if measures else write_length(length)
+
+
 def _notion(notion: Notion) -> Values:
-    by_size = {quoted_text(size): write_length(length) for size, length in notion.by_size}
     return {
         "kind": quoted_text(notion.kind),
-        "length": write_braces(by_size) if by_size else write_length(notion.length),
+        "length": _by_size(notion.by_size, notion.length),
         "width": write_length(notion.width),
         "iron": None if notion.is_ironed else "no",
         "count": None if notion.count == 1 else str(notion.count),

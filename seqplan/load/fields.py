@@ -5,7 +5,7 @@ from typing import Final, TypeAlias, TypeVar
 
 from seqplan.base.measure import Length, are_alike, centimetres, inches, parse_length
 from seqplan.load.keys import Key, Keys, Status, verbs_with
-from seqplan.load.names import check_name, clean, report_twice
+from seqplan.load.names import Names, check_name, clean, report_twice, report_unknown
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
 from seqplan.load.text import character_code
@@ -140,6 +140,18 @@ def edge_name(node: Node | None, sink: Sink) -> str | None:
         sink.error("edge-alone", node, found=quoted(node.text))
         return None
     return name(node, sink)
+
+
+def known(node: Node | None, names: Names, slug: str, sink: Sink) -> str | None:
+    """A name that has to be one of ``names``; ``slug`` is the fault of one that is not."""
+    written = text(node, sink)
+    if node is None or written is None:
+        return None
+    cleaned = clean(written)
+    if cleaned in names:
+        return cleaned
+    report_unknown(slug, cleaned, node, names, sink)
+    return None
 
 
 def length(node: Node | None, sink: Sink, units: str) -> Length | None:

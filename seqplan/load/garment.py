@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from seqplan.base.path import Span
 from seqplan.load import fields
+from seqplan.load.beside import Beside
 from seqplan.load.choices import (
     Sizes,
     read_choices,
@@ -12,7 +13,6 @@ from seqplan.load.choices import (
     read_waivers,
     warn_of_options_alike,
 )
-from seqplan.load.drawings import Drawings
 from seqplan.load.keys import Section, Takes, keys_of
 from seqplan.load.materials import Offer, read_fabrics, read_notions, read_stations
 from seqplan.load.names import Names, names_in, read_names
@@ -24,6 +24,9 @@ from seqplan.load.sink import Sink, found_instead
 from seqplan.model.garment import Garment, Wearer
 
 _SECTIONS = ("choices", "recipes", "fabrics", "pieces", "notions", "stations", "operations")
+_COVER = frozenset({"mark", "plans", "terms"})
+"""What few files have, so that its readers are imported only then."""
+
 _NONE = {
     "choices": "fix-no-choices",
     "fabrics": "fix-no-fabrics",
@@ -34,7 +37,7 @@ _NONE = {
 """What to say where a section with nothing in it is named."""
 
 
-def read_garment(root: Node, sink: Sink, drawings: Drawings) -> Garment | None:
+def read_garment(root: Node, sink: Sink, beside: Beside) -> Garment | None:
     """Read the whole tree; ``None`` where anything in it is wrong."""
     if not isinstance(root, MappingNode):
         words = "expected-garment-text" if isinstance(root, Scalar) else "expected-garment"
@@ -54,6 +57,7 @@ def read_garment(root: Node, sink: Sink, drawings: Drawings) -> Garment | None:
         about=fields.text(found.get("about"), sink),
         author=fields.text(found.get("author"), sink),
         version=fields.text(found.get("version"), sink),
+        date=fields.text(found.get("date"), sink),
         units=units,
         allowance=fields.length(found.get("allowance"), sink, units),
         wearer=Wearer(wearer) if wearer else None,
@@ -61,13 +65,32 @@ def read_garment(root: Node, sink: Sink, drawings: Drawings) -> Garment | None:
         sizes=sizes.in_order,
     )
     known = _names_by_section(root, is_whole=is_whole)
-    garment = _with_sections(garment, sizes, root, known, sink, drawings)
+    garment = _with_sections(garment, sizes, root, known, sink, beside)
     entries = known["operations"]
     garment = replace(garment, waivers=read_waivers(found.get("waive"), entries, sink))
+    if _COVER & found.keys():
+        around = (known["fabrics"], sizes, beside)
+        garment = _with_cover(garment, found, around, sink)
     if sink.has_errors:
         return None
     warn_of_options_alike(garment, root, sink)
     return garment
+
+
+def _with_cover(
+    garment: Garment, found: fields.Fields, around: tuple[Names, Sizes, Beside], sink: Sink
+) -> Garment:
+    """The garment with its terms, its mark and its lay plans."""
+    from seqplan.load.cover import Offer, read_picture, read_plans, read_terms
+
+    fabrics, sizes, beside = around
+    offer = Offer(fabrics, sizes, garment.units, beside)
+    return replace(
+        garment,
+        terms=read_terms(found.get("terms"), sink),
+        mark=read_picture(found.get("mark"), offer.beside, sink),
+        plans=read_plans(found.get("plans"), offer, sink),
+    )
 
 
 def _not_shown(node: Node | None, sink: Sink) -> tuple[str, ...]:
@@ -116,16 +139,17 @@ def _with_sections(
     root: MappingNode,
     known: dict[str, Names],
     sink: Sink,
-    drawings: Drawings,
+    beside: Beside,
 ) -> Garment:
     """Read the sections in the order in which they name one another."""
     table = {name: fields.table(root.get(name), sink) for name in _SECTIONS}
     choices = read_choices(known["choices"], table["choices"], sink)
     recipes = read_recipes(table["recipes"], sink)
-    fabrics = read_fabrics(table["fabrics"], sink)
-    around = Around(known["pieces"], known["fabrics"], choices, garment.units, drawings)
+    offer = Offer(garment.units, sizes, choices)
+    fabrics = read_fabrics(table["fabrics"], sink, offer)
+    around = Around(known["pieces"], known["fabrics"], choices, garment.units, beside)
     pieces, uncut = read_pieces(table["pieces"], around, sink)
-    notions = read_notions(table["notions"], sink, Offer(garment.units, sizes, choices))
+    notions = read_notions(table["notions"], sink, offer)
     stations = read_stations(table["stations"], sink)
     operations = table["operations"]
     deeds = find_deeds(read_names(operations, sink) if operations is not None else [], sink)

@@ -31,6 +31,7 @@ class Section(Enum):
     FULLNESS = "darts or pleats"
     SLIT = "slit"
     SHAPE = "shape"
+    PLAN = "lay plan"
     WAIVER = "waiver"
     OPERATION = "operation"
 
@@ -82,6 +83,10 @@ class Takes(Enum):
     SHAPE = "corners and curves, or a path of a drawing"
     POINTS = "one point, two, or more"
     LENGTHS = "edges with their lengths"
+    AMOUNTS = "widths, each with how much"
+    PARAGRAPHS = "a paragraph, or a list of them"
+    PICTURE = "the name of a picture file"
+    PLANS = "lay plans"
 
 
 LISTS: Final = frozenset(
@@ -103,6 +108,8 @@ LISTS: Final = frozenset(
         Takes.FABRICS,
         Takes.FULLNESS,
         Takes.SPOTS,
+        Takes.PARAGRAPHS,
+        Takes.PLANS,
     }
 )
 """What may be a list."""
@@ -198,6 +205,7 @@ _NOTION = partial(Key, section=Section.NOTION)
 _FULLNESS = partial(Key, section=Section.FULLNESS)
 _SLIT = partial(Key, section=Section.SLIT)
 _SHAPE = partial(Key, section=Section.SHAPE)
+_PLAN = partial(Key, section=Section.PLAN)
 _WAIVER = partial(Key, section=Section.WAIVER)
 _STATION = partial(Key, section=Section.STATION)
 _ENTRY = partial(Key, section=Section.OPERATION)
@@ -223,6 +231,17 @@ KEYS: Final[tuple[Key, ...]] = (
     _TOP(name="about", takes=Takes.TEXT, help="What it is, in a sentence or two."),
     _TOP(name="author", takes=Takes.TEXT, help="Who designed it."),
     _TOP(name="version", takes=Takes.TEXT, help="Which version of the design this is."),
+    _TOP(name="date", takes=Takes.TEXT, help="Of when this version is, as you write dates."),
+    _TOP(
+        name="mark",
+        takes=Takes.PICTURE,
+        help="Your own mark: an SVG, PNG or JPEG file beside the garment file.",
+    ),
+    _TOP(
+        name="terms",
+        takes=Takes.PARAGRAPHS,
+        help="Terms of use: what others may do with your design.",
+    ),
     _TOP(
         name="units",
         takes=Takes.CHOICE,
@@ -264,7 +283,8 @@ KEYS: Final[tuple[Key, ...]] = (
     ),
     _TOP(name="waive", takes=Takes.WAIVERS, help="Rules that you set aside, and why."),
     _TOP(name="sizes", takes=Takes.TEXTS, help="The sizes it comes in, the base size first."),
-    *_planned(Section.GARMENT, "terms", "glossary"),
+    _TOP(name="plans", takes=Takes.PLANS, help="Pictures of how the pieces lie on the cloth."),
+    *_planned(Section.GARMENT, "glossary"),
     # A fabric.
     _FABRIC(name="kind", takes=Takes.TEXT, help="Woven, knit, felt, interfacing or other words."),
     _FABRIC(name="weight", takes=Takes.TEXT, help="Light, medium or heavy, in your words."),
@@ -272,6 +292,11 @@ KEYS: Final[tuple[Key, ...]] = (
         name="iron",
         takes=Takes.YES_NO,
         help="Whether it bears an iron; yes if it is left out.",
+    ),
+    _FABRIC(
+        name="amounts",
+        takes=Takes.AMOUNTS,
+        help="How much of it is needed, by the width of the cloth: `{150: 1.2 m, 115: 1.9 m}`.",
     ),
     _FABRIC(name="note", takes=Takes.NOTE, help="A note for whoever buys or cuts it."),
     # A piece.
@@ -337,6 +362,17 @@ KEYS: Final[tuple[Key, ...]] = (
         takes=Takes.POINTS,
         help="Handles that bend an edge; for a longer curve, points that it runs through too.",
     ),
+    # A lay plan.
+    _PLAN(
+        name="picture",
+        takes=Takes.PICTURE,
+        is_required=True,
+        help="An SVG, PNG or JPEG file beside the garment file.",
+    ),
+    _PLAN(name="fabric", takes=Takes.FABRIC, is_required=True, help="The fabric that is cut."),
+    _PLAN(name="width", takes=Takes.LENGTH, help="How wide the cloth is."),
+    _PLAN(name="size", takes=Takes.TEXT, help="The size, if it is for one only."),
+    _PLAN(name="alt", takes=Takes.TEXT, help="The picture in words, for who cannot see it."),
     # A waiver.
     _WAIVER(name="rule", takes=Takes.TEXT, is_required=True, help="The rule that is set aside."),
     _WAIVER(

@@ -5,33 +5,34 @@ from typing import NamedTuple
 from seqplan.base.ids import NotionId
 from seqplan.base.measure import Length
 from seqplan.load import fields
+from seqplan.load.amounts import lengths_by_size, read_amounts
 from seqplan.load.choices import Choices, Sizes, when
 from seqplan.load.keys import Section, keys_of
-from seqplan.load.names import ALL, clean, read_names, report_unknown
+from seqplan.load.names import ALL, read_names
 from seqplan.load.nodes import MappingNode, Node, Pair, Placed, Scalar
-from seqplan.load.sink import Sink, listing, quoted
+from seqplan.load.sink import Sink, quoted
 from seqplan.model.garment import Fabric, Notion
 from seqplan.model.station import DEFAULT_STATIONS, Station
 
 _MINUTES_OF_NEW_STATION = 1
 
 
-def read_fabrics(table: MappingNode | None, sink: Sink) -> tuple[Fabric, ...]:
+class Offer(NamedTuple):
+    """What a thing may depend on: sizes and choices; and the unit of bare lengths."""
+
+    units: str
+    sizes: Sizes
+    choices: Choices
+
+
+def read_fabrics(table: MappingNode | None, sink: Sink, offer: Offer) -> tuple[Fabric, ...]:
     """Read ``fabrics:``; a plain text is the kind."""
     pairs = read_names(table, sink) if table is not None else []
     for pair in pairs:
         if pair.key == ALL:
             sink.error("reserved-name", pair, name=quoted(ALL))
-    read = (_fabric(pair, sink) for pair in pairs)
+    read = (_fabric(pair, sink, offer) for pair in pairs)
     return tuple(fabric for fabric in read if fabric is not None)
-
-
-class Offer(NamedTuple):
-    """What a notion may depend on: sizes and choices; and the unit of bare lengths."""
-
-    units: str
-    sizes: Sizes
-    choices: Choices
 
 
 def read_notions(table: MappingNode | None, sink: Sink, offer: Offer) -> tuple[Notion, ...]:
@@ -63,7 +64,7 @@ def _kind_or_fields(pair: Pair, section: Section, sink: Sink) -> fields.Fields |
     return fields.read_fields(table, keys_of(section), sink)
 
 
-def _fabric(pair: Pair, sink: Sink) -> Fabric | None:
+def _fabric(pair: Pair, sink: Sink, offer: Offer) -> Fabric | None:
     found = _kind_or_fields(pair, Section.FABRIC, sink)
     if found is None:
         return None
@@ -72,6 +73,7 @@ def _fabric(pair: Pair, sink: Sink) -> Fabric | None:
         kind=fields.text(found.get("kind"), sink) or "woven",
         weight=fields.text(found.get("weight"), sink),
         is_ironed=fields.yes_no(found.get("iron"), sink) is not False,
+        amounts=read_amounts(found.get("amounts"), offer.units, offer.sizes, sink),
         note=fields.note(found.get("note"), sink),
         path=pair.path,
     )
@@ -83,7 +85,9 @@ def _notion(pair: Pair, sink: Sink, offer: Offer) -> Notion | None:
     if found is None:
         return None
     fields.check_required(found, keys, pair, sink)
-    by_size = _by_size(found.get("length"), offer, sink)
+    by_size = lengths_by_size(
+        found.get("length"), lambda node: fields.length(node, sink, offer.units), offer.sizes, sink
+    )
     return Notion(
         id=NotionId(pair.key),
         kind=fields.text(found.get("kind"), sink) or "",
@@ -101,27 +105,6 @@ def _notion(pair: Pair, sink: Sink, offer: Offer) -> Notion | None:
 def _one_length(node: Node | None, offer: Offer, sink: Sink) -> Length | None:
     is_by_size = isinstance(node, MappingNode) and not fields.is_pair(node)
     return None if is_by_size else fields.length(node, sink, offer.units)
-
-
-def _by_size(node: Node | None, offer: Offer, sink: Sink) -> tuple[tuple[str, Length], ...]:
-    """Read ``{S: 20, M: 22}``; every size has to be there, and no other."""
-    if not isinstance(node, MappingNode) or fields.is_pair(node):
-        return ()
-    if not node.pairs:
-        sink.error("unreadable-length", node, found="`{}`")
-        return ()
-    found: dict[str, Length | None] = {}
-    names, in_order = offer.sizes
-    for pair in node.pairs:
-        size = clean(pair.key)
-        found.setdefault(size, fields.length(pair.value, sink, offer.units))
-        if size not in names:
-            report_unknown("unknown-size", size, pair, names, sink)
-    missing = [size for size in in_order if size not in found]
-    if missing and names.is_known and all(size in names for size in found):
-        sink.error("size-missing", node, sizes=listing(missing))
-    read = ((size, found.get(size)) for size in in_order)
-    return tuple((size, measure) for size, measure in read if measure is not None)
 
 
 def _station(pair: Pair, usual: Station | None, sink: Sink) -> Station | None:

@@ -7,13 +7,13 @@ from typing import NamedTuple
 from seqplan.base.errors import UnreadableFileError
 from seqplan.base.measure import Length, parse_length
 from seqplan.load import fields
-from seqplan.load.drawings import Drawings
+from seqplan.load.beside import Beside
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.names import clean
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
 from seqplan.model.piece import Cut, Outline, Piece, Side
-from seqplan.shape.drawing import DrawingFaultError, read_drawing
+from seqplan.shape.drawing import SIZE_LIMIT, DrawingFaultError, read_drawing
 from seqplan.shape.outline import OutlineFaultError, lay, runs_of, sides_between
 from seqplan.shape.pathdata import MOST_CURVES
 from seqplan.words.say import say
@@ -47,9 +47,7 @@ def read_lengths(
     return tuple((name, length) for name, length in found if length is not None), named
 
 
-def with_outline(
-    piece: Piece, node: Node | None, units: str, drawings: Drawings, sink: Sink
-) -> Piece:
+def with_outline(piece: Piece, node: Node | None, units: str, beside: Beside, sink: Sink) -> Piece:
     """The piece with its shape, where it can be read and fits the edges."""
     if node is None or fields.is_empty(node, sink):
         return piece
@@ -59,7 +57,7 @@ def with_outline(
     if isinstance(node, ListNode):
         sides = _listed(node, piece.cut, units, sink)
     else:
-        sides = _drawn(node, piece, drawings, sink)
+        sides = _drawn(node, piece, beside, sink)
     if sides is None:
         return piece
     shaped = piece._replace(shape=Outline(sides))
@@ -193,7 +191,7 @@ def _coordinate(node: Node, units: str, sink: Sink) -> float | None:
 # -- a path of a drawing -----------------------------------------------------------------------
 
 
-def _drawn(node: Node, piece: Piece, drawings: Drawings, sink: Sink) -> tuple[Side, ...] | None:
+def _drawn(node: Node, piece: Piece, beside: Beside, sink: Sink) -> tuple[Side, ...] | None:
     """The sides of a path in a drawing."""
     match = _FILE.match(node.text) if isinstance(node, Scalar) else None
     if match is None:
@@ -201,7 +199,7 @@ def _drawn(node: Node, piece: Piece, drawings: Drawings, sink: Sink) -> tuple[Si
         return None
     file = match["file"]
     try:
-        path, is_closed = read_drawing(drawings.read(file), match["id"])
+        path, is_closed = read_drawing(beside.read(file, SIZE_LIMIT), match["id"])
     except UnreadableFileError as error:
         sink.error("shape-unreadable", node, file=quoted(file), why=error.why)
         return None

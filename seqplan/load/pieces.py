@@ -4,8 +4,8 @@ from typing import NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
+from seqplan.load.beside import Beside
 from seqplan.load.choices import Choices, when
-from seqplan.load.drawings import Drawings
 from seqplan.load.faces import (
     check_face,
     fold_named,
@@ -21,7 +21,6 @@ from seqplan.load.names import (
     check_name,
     clean,
     read_names,
-    report_unknown,
     warn_of_likeness,
 )
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
@@ -53,13 +52,13 @@ class _Draft(NamedTuple):
 
 
 class Around(NamedTuple):
-    """What pieces may name: fabrics, pieces, choices, drawings; and the unit of bare lengths."""
+    """What pieces may name: fabrics, pieces, choices, files; and the unit of bare lengths."""
 
     names: Names
     fabrics: Names
     choices: Choices
     units: str
-    drawings: Drawings
+    beside: Beside
 
 
 def read_pieces(
@@ -108,7 +107,7 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
     if table is None:
         return None
     found = fields.read_fields(table, keys_of(Section.PIECE), sink)
-    like = _known(found.get("like"), around.names, "unknown-piece", sink)
+    like = fields.known(found.get("like"), around.names, "unknown-piece", sink)
     cut = _cut(found.get("cut"), sink)
     piece = _cloth(pair, found, around, sink)._replace(like=PieceId(like) if like else None)
     is_cut_known = "cut" not in found or (cut is not None and not cut.is_guess)
@@ -151,7 +150,7 @@ def _cloth(pair: Pair, found: fields.Fields, around: Around, sink: Sink) -> Piec
     return Piece(
         id=PieceId(pair.key),
         edges=(),
-        fabric=_known(found.get("of"), around.fabrics, "unknown-fabric", sink),
+        fabric=fields.known(found.get("of"), around.fabrics, "unknown-fabric", sink),
         layer=Layer(layer) if layer else Layer.SHELL,
         worn=Worn(worn) if worn else None,
         when=when(found.get("when"), around.choices, sink),
@@ -193,20 +192,8 @@ def _measured(
     lengths, named = read_lengths(found.get("lengths"), around.units, sink)
     piece = piece._replace(lengths=lengths)
     if is_whole and "like" not in found:
-        piece = with_outline(piece, found.get("shape"), around.units, around.drawings, sink)
+        piece = with_outline(piece, found.get("shape"), around.units, around.beside, sink)
     return piece, named
-
-
-def _known(node: Node | None, known: Names, slug: str, sink: Sink) -> str | None:
-    """A name that has to be defined elsewhere in the file."""
-    written = fields.text(node, sink)
-    if node is None or written is None:
-        return None
-    name = clean(written)
-    if name in known:
-        return name
-    report_unknown(slug, name, node, known, sink)
-    return None
 
 
 class _Count(NamedTuple):

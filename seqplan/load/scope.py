@@ -6,7 +6,7 @@ from typing import NamedTuple
 from seqplan.base.ids import PieceId
 from seqplan.load import fields
 from seqplan.load.choices import Choices
-from seqplan.load.names import Names, clean, report_unknown
+from seqplan.load.names import Names
 from seqplan.load.nodes import Node
 from seqplan.load.sink import Sink
 from seqplan.model.entry import Verb
@@ -56,11 +56,4 @@ class Scope(NamedTuple):
 
     def known(self, node: Node | None, names: Names, slug: str) -> str | None:
         """Read a name that has to be one of ``names``."""
-        written = fields.text(node, self.sink)
-        if node is None or written is None:
-            return None
-        name = clean(written)
-        if name in names:
-            return name
-        report_unknown(slug, name, node, names, self.sink)
-        return None
+        return fields.known(node, names, slug, self.sink)

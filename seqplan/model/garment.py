@@ -21,10 +21,38 @@ class Wearer(Enum):
     CHILD = "child"
 
 
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A picture file of the author's: its name in the garment file, its media type, its bytes."""
+
+    file: str
+    media: str
+    data: bytes = field(repr=False)
+
+
+class Amount(NamedTuple):
+    """How much of a fabric is needed where the cloth is of some width.
+
+    Parameters
+    ----------
+    width
+        The width of the cloth, from selvage to selvage.
+    length
+        How much of it, for the base size.
+    by_size
+        How much for each size, where it differs.
+    """
+
+    width: Length
+    length: Length
+    by_size: tuple[tuple[str, Length], ...] = ()
+
+
 class Fabric(NamedTuple):
     """A cloth or interfacing; ``kind`` is woven, knit, felt, interfacing or free words.
 
     ``is_ironed`` tells whether it bears an iron; what does not is creased with the fingers.
+    ``amounts`` tell how much of it is needed, by the width of the cloth.
     """
 
     id: str
@@ -32,6 +60,7 @@ class Fabric(NamedTuple):
     weight: str | None = None
     note: str | None = None
     is_ironed: bool = True
+    amounts: tuple[Amount, ...] = ()
     path: DocPath = ()
 
     @property
@@ -67,6 +96,31 @@ class Notion:
     note: str | None = None
     by_size: tuple[tuple[str, Length], ...] = ()
     when: tuple[tuple[str, str], ...] = ()
+    path: DocPath = ()
+
+
+class LayPlan(NamedTuple):
+    """A picture of how the pieces lie on the cloth.
+
+    Parameters
+    ----------
+    picture
+        The picture.
+    fabric
+        The fabric that is cut.
+    width, size
+        The width of the cloth and the size that it is drawn for, if it is for one of them only.
+    alt
+        The picture in words, for whoever cannot see it.
+    path
+        Where the document says so.
+    """
+
+    picture: Picture
+    fabric: str
+    width: Length | None = None
+    size: str | None = None
+    alt: str | None = None
     path: DocPath = ()
 
 
@@ -133,8 +187,12 @@ class Garment:
 
     Parameters
     ----------
-    name, about, author, version
-        What stands on the cover; ``author`` and ``version`` may be missing.
+    name, about, author, version, date
+        What stands on the cover, as it is written; all but the name may be missing.
+    mark
+        The author's own mark.
+    terms
+        The terms of use, paragraph by paragraph.
     units
         ``cm``, ``mm`` or ``in``: the unit of bare numbers.
     allowance
@@ -157,12 +215,17 @@ class Garment:
         The sizes it is offered in, the base size first; empty where there is one only.
     not_shown
         Kinds of operation that the file leaves out on purpose, such as ``press``.
+    plans
+        Pictures of lay plans.
     """
 
     name: str
     about: str | None = None
     author: str | None = None
     version: str | None = None
+    date: str | None = None
+    mark: Picture | None = None
+    terms: tuple[str, ...] = ()
     units: str = "cm"
     allowance: Length | None = None
     wearer: Wearer | None = None
@@ -177,6 +240,7 @@ class Garment:
     waivers: tuple[Waiver, ...] = ()
     sizes: tuple[str, ...] = ()
     not_shown: tuple[str, ...] = ()
+    plans: tuple[LayPlan, ...] = ()
 
     @cached_property
     def own_seam(self) -> Mapping[str, OwnSeam]:

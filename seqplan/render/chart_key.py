@@ -5,13 +5,14 @@ from dataclasses import dataclass
 from math import ceil
 
 from seqplan.base.strength import Strength
+from seqplan.draw.figure import FAINT, INK
 from seqplan.draw.textwidth import wrap
 from seqplan.explain.chart import Chart
 from seqplan.graph.reason import ReasonKind
 from seqplan.recipes.construction import Construction
 from seqplan.render.chart_boxes import Box
 from seqplan.render.chart_lines import Line
-from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
+from seqplan.render.chart_look import STYLE, Lettering, Look
 from seqplan.render.chart_node import badge
 from seqplan.render.chart_reasons import Numbers
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
@@ -86,7 +87,7 @@ def make_keys(
     reasons = list(_reasons(numbers, look))
     blocks = [
         _block(look, say("chart-key-lines"), list(_lines(boxes, lines, look))),
-        _block(look, say("chart-key-stations"), list(_stations(chart, c, look))),
+        _block(look, say("sheet-stations"), list(_stations(chart, c, look))),
     ]
     most = max(1, min(_MOST_COLUMNS, len(reasons)))
     return tuple(_key([*blocks, *_columns(look, reasons, count)]) for count in range(1, most + 1))

@@ -1,4 +1,7 @@
-"""How a chart of the dependencies looks: sizes in points, lines told apart without colour."""
+"""How a chart of the dependencies looks: sizes in points, lines told apart without colour.
+
+Pens, tones, dashes and letters are those of the pictures, so that one key explains both.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -6,6 +9,7 @@ from math import ceil
 from typing import Final
 
 from seqplan.base.strength import Strength
+from seqplan.draw.figure import DASHES, DOTS, HEAVY
 from seqplan.draw.textwidth import FONT_FAMILY, text_width
 
 PAGE_PT: Final = (538.0, 785.0)
@@ -100,10 +104,6 @@ LOOKS: Final = tuple(Look(size) for size in (8, 9, 10, 11, 12, 14, 16, 18))
 """Sizes that are tried for a chart that does not fit a page."""
 
 FONT: Final = FONT_FAMILY
-INK: Final = "#1a1a1a"
-FAINT: Final = "#8c8c8c"
-GROUND: Final = "#f2f2f2"
-
 STYLE: Final[dict[Strength, str]] = {
     Strength.MUST: "solid",
     Strength.SHOULD: "dashed",
@@ -111,7 +111,10 @@ STYLE: Final[dict[Strength, str]] = {
 }
 """The line of a reason, by how binding it is."""
 
-CHAIN_WIDTH: Final = 2.4
+DASHED: Final[dict[str, tuple[float, ...]]] = {"5,2": DASHES, "1,5": DOTS}
+"""How the pictures dash what a layout program dashes in its own way."""
+
+CHAIN_WIDTH: Final = HEAVY
 LINE_WIDTH: Final = 0.9
 
 

@@ -8,11 +8,12 @@ from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from seqplan.base.ids import OpId
+from seqplan.draw.figure import FAINT, INK
 from seqplan.draw.textwidth import text_width, wrap
 from seqplan.explain.chart import Chart, ChartLink
 from seqplan.model.garment import Garment
 from seqplan.render.chart_boxes import Box, Row
-from seqplan.render.chart_look import FAINT, INK, STYLE, Lettering, Look
+from seqplan.render.chart_look import STYLE, Lettering, Look
 from seqplan.render.chart_reasons import Numbers, number_reasons
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
 
@@ -147,6 +148,8 @@ class BoxWriter:
         return wrap(text, lettering.wrap_width(width), lettering.size, bold=lettering.bold)
 
 
+_ABOVE = 2
+"""Points above a letter in a frame: a line is centred with the room below it for other letters."""
 _OVER_ALL = ' COLSPAN="3"'
 _BLACK = f' BGCOLOR="{INK}"'
 
@@ -165,6 +168,7 @@ def badge(mark: str, look: Look) -> str:
     lettering = look.badge
     while text_width(mark, lettering.size, bold=True) > room - 1 and lettering.size > 4:
         lettering = lettering.sized(lettering.size - 0.5)
-    cell = text_cell([mark], room, look.row_height - 4, lettering=lettering, align="CENTER")
+    height = look.row_height - 4 - _ABOVE
+    cell = text_cell([mark], room, height, lettering=lettering, align="CENTER")
     frame = f' FIXEDSIZE="TRUE" WIDTH="{room + 1}" HEIGHT="{look.row_height - 2}" COLOR="{INK}"'
-    return table([[cell]], border=1, extra=frame)
+    return table([[gap_cell(room, _ABOVE)], [cell]], border=1, extra=frame)

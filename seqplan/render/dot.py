@@ -14,6 +14,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from seqplan.base.ids import OpId
+from seqplan.draw.figure import FAINT, INK, PAPER, THIN
 from seqplan.draw.textwidth import wrap
 from seqplan.explain.chart import Chart, Lanes
 from seqplan.graph.reason import Reason
@@ -25,10 +26,7 @@ from seqplan.render.chart_key import make_keys
 from seqplan.render.chart_layout import Grids, Layout, Layouter
 from seqplan.render.chart_lines import Line, find_lines
 from seqplan.render.chart_look import (
-    FAINT,
     FONT,
-    GROUND,
-    INK,
     LINE_WIDTH,
     LOOKS,
     Lettering,
@@ -219,7 +217,7 @@ class _Page:
         yield (
             f"label=<{label.table}>; lp={_at(x, self._y(top) - label.height / 2)};"
             f" bb={_numbers(_MARGIN + left, self._y(bottom), _MARGIN + right, self._y(top))};"
-            f' style=rounded; bgcolor="{GROUND}"; pencolor="{FAINT}"; penwidth=0.5;'
+            f' style=rounded; bgcolor="{PAPER}"; pencolor="{FAINT}"; penwidth={THIN};'
             f" tooltip={quote(self._words[band.lane])};"
         )
         for index in band.items:

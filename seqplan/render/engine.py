@@ -14,8 +14,9 @@ from pathlib import Path
 from typing import Final
 
 from seqplan.base.errors import MissingToolError
+from seqplan.draw.figure import DOTS
 from seqplan.draw.textwidth import FONT_FAMILY
-from seqplan.render.chart_look import page_scale
+from seqplan.render.chart_look import DASHED, LINE_WIDTH, page_scale
 from seqplan.render.quoting import JOINER
 from seqplan.words.say import say
 
@@ -140,6 +141,8 @@ def tidy_svg(text: str) -> str:
     description = _tooltip(drawing)
     for group in drawing.iter(f"{_SVG}g"):
         _tidy_group(group)
+    for mark in drawing.iter():
+        _dash(mark)
     drawing.attrib.pop("id", None)
     for label in root.iter(f"{_SVG}text"):
         label.attrib["font-family"] = _FAMILY
@@ -179,6 +182,17 @@ def _tidy_group(group: ET.Element) -> None:
     group.extend(parts)
     if not group.get("id", "").startswith("chart-"):
         group.attrib.pop("id", None)
+
+
+def _dash(mark: ET.Element) -> None:
+    """Dash a line as the pictures do: heavy ones in longer strokes, dots with round ends."""
+    dashes = DASHED.get(mark.get("stroke-dasharray", ""))
+    if dashes is None:
+        return
+    weight = max(1.0, float(mark.get("stroke-width", "1")) / LINE_WIDTH / 2)
+    mark.set("stroke-dasharray", " ".join(f"{stroke * weight:.1f}" for stroke in dashes))
+    if dashes is DOTS:
+        mark.set("stroke-linecap", "round")
 
 
 def _unlinked(part: ET.Element) -> list[ET.Element]:

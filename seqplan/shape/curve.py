@@ -176,15 +176,16 @@ def _swept(curve: Curve) -> float:
     cubic = elevated(curve)
     p, q, r, s = cubic
     if n == 1:
-        return _cross(curve[0], curve[1]) / 2
+        return cross(curve[0], curve[1]) / 2
     # The integral of products of Bernstein polynomials, worked out for a cubic.
     return (
-        6 * _cross(p, q) + 3 * _cross(p, r) + _cross(p, s)
-        + 3 * _cross(q, r) + 3 * _cross(q, s) + 6 * _cross(r, s)
+        6 * cross(p, q) + 3 * cross(p, r) + cross(p, s)
+        + 3 * cross(q, r) + 3 * cross(q, s) + 6 * cross(r, s)
     ) / 20  # fmt: skip
 
 
-def _cross(one: complex, other: complex) -> float:
+def cross(one: complex, other: complex) -> float:
+    """The area between two ways; positive where one turns clockwise to reach the other."""
     return (one.conjugate() * other).imag
 
 
@@ -198,55 +199,6 @@ def elevated(curve: Curve) -> Curve:
         )
         curve = (curve[0], *inner, curve[-1])
     return curve
-
-
-def offset(points: Sequence[complex], distances: Sequence[float]) -> tuple[complex, ...]:
-    """A closed line outside another one: the cutting line round a stitching line.
-
-    Parameters
-    ----------
-    points
-        The corners, clockwise on the page; the last is joined to the first.
-    distances
-        How far outside each side lies, in millimetres; the first side is that from the first
-        corner to the second.
-
-    Returns
-    -------
-    tuple of complex
-        Its corners. Sharp corners are cut off at twice the distance, as the trade blunts them.
-    """
-    sides = [
-        (start, end, distance)
-        for start, end, distance in zip(points, (*points[1:], points[0]), distances, strict=True)
-        if abs(end - start) > TOLERANCE
-    ]
-    moved = [_moved(*side) for side in sides]
-    found: list[complex] = []
-    for place, (_, end, distance) in enumerate(sides):
-        following = (place + 1) % len(sides)
-        further = max(distance, sides[following][2])
-        found.extend(_corner(moved[place], moved[following], end, 2 * further))
-    return tuple(found)
-
-
-def _moved(start: complex, end: complex, distance: float) -> tuple[complex, complex]:
-    outwards = (end - start) / abs(end - start) * -1j * distance
-    return start + outwards, end + outwards
-
-
-def _corner(
-    one: tuple[complex, complex], other: tuple[complex, complex], corner: complex, limit: float
-) -> tuple[complex, ...]:
-    """Where two moved sides meet; their ends where they are parallel or meet far away."""
-    first, second = one[1] - one[0], other[1] - other[0]
-    across = _cross(first, second)
-    if abs(across) < 1e-9 * abs(first) * abs(second):
-        return (one[1], other[0]) if abs(one[1] - other[0]) > TOLERANCE else (one[1],)
-    met = one[0] + first * (_cross(other[0] - one[0], second) / across)
-    if abs(met - corner) > limit > 0:
-        return one[1], other[0]
-    return (met,)
 
 
 def is_smooth(one: Curve, other: Curve, degrees: float = 2.0) -> bool:

@@ -14,9 +14,9 @@ from seqplan.shape.curve import (
     elevated,
     flattened,
     is_smooth,
-    offset,
     path_length,
 )
+from seqplan.shape.offset import FLATNESS, offset
 
 
 class OutlineFaultError(ValueError):
@@ -93,7 +93,7 @@ class Laid(NamedTuple):
         points: list[complex] = []
         distances: list[float] = []
         for place, path in enumerate(self.edges):
-            corners = flattened(path)
+            corners = flattened(path, FLATNESS)
             points += corners[:-1]
             distances += [allowance(place)] * len(corners[:-1])
         if self.is_fold:

@@ -1,6 +1,7 @@
 """What stands on a sheet, ready to be laid out: every text is final, nothing is looked up later."""
 
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, OpId
 from seqplan.tell.sentence import Sentence, Term
@@ -40,6 +41,18 @@ class CutRow:
     edges: str = ""
     notes: tuple[str, ...] = ()
     is_interfacing: bool = False
+
+
+class SheetPicture(NamedTuple):
+    """A picture file of the designer's: its bytes, their media type, and what it shows.
+
+    ``alt`` tells it to whoever cannot see it; ``caption`` stands below it and may be empty.
+    """
+
+    data: bytes
+    media: str
+    alt: str
+    caption: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,8 +122,14 @@ class Sheet:
 
     Parameters
     ----------
-    kind, title, about, author, version
+    kind, title, about, author, version, date
         The cover; ``kind`` says what sort of sheet it is.
+    mark
+        The designer's own mark, for the cover.
+    terms
+        The terms of use, paragraph by paragraph.
+    plans
+        Pictures of how the pieces lie on the cloth.
     variant
         The choices that it is made for, with what else there is.
     sizes
@@ -163,6 +182,10 @@ class Sheet:
     sizes: tuple[str, ...] = ()
     measures: SizeTable | None = None
     notes: tuple[str, ...] = ()
+    date: str | None = None
+    mark: SheetPicture | None = None
+    terms: tuple[str, ...] = ()
+    plans: tuple[SheetPicture, ...] = ()
     lang: str = "en"
 
     @property

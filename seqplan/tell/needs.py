@@ -1,6 +1,6 @@
 """What to buy and have ready."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from seqplan.base.measure import Length, both, both_whole_inches
 from seqplan.model.entry import Entry, SeamKind, StrapMethod, Verb
@@ -9,6 +9,7 @@ from seqplan.model.operation import Action, Operation
 from seqplan.model.station import STANDARD_FOOT, Station
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import SizeTable, Titled
+from seqplan.tell.material import tell_amounts, tell_amounts_by_size
 from seqplan.tell.names import as_clause, capital, listing, readable
 from seqplan.tell.setups import foot_name, needle_name, thread_name
 from seqplan.words.say import has, say
@@ -30,8 +31,8 @@ def tell_needs(c: Construction) -> tuple[Titled, ...]:
 
 
 def tell_sizes(c: Construction) -> SizeTable | None:
-    """What differs from size to size: the lengths of notions."""
-    rows = tuple(
+    """What differs from size to size: amounts of cloth and lengths of notions."""
+    lengths = (
         (
             say("sheet-size-length", kind=capital(readable(notion.kind))),
             tuple(_sold(notion, length) for _, length in notion.by_size),
@@ -39,6 +40,7 @@ def tell_sizes(c: Construction) -> SizeTable | None:
         for notion in c.garment.notions
         if notion.by_size
     )
+    rows = (*tell_amounts_by_size(c.garment), *lengths)
     return SizeTable(c.garment.sizes, rows) if rows else None
 
 
@@ -68,12 +70,23 @@ def tell_notion(notion: Notion) -> str:
 
 def _fabrics(c: Construction) -> tuple[str, ...]:
     cloths = [fabric for fabric in c.garment.fabrics if fabric.kind != _INTERFACING]
-    lines = [_fabric(fabric) for fabric in cloths] or [say("sheet-fabric-unnamed")]
-    return (*lines, say("sheet-fabric-amount"), say("sheet-fabric-wash"))
+    lines = [line for fabric in cloths for line in (_fabric(fabric), *tell_amounts(fabric))]
+    lines = lines or [say("sheet-fabric-unnamed")]
+    return (*lines, *_unsaid(cloths), say("sheet-fabric-wash"))
+
+
+def _unsaid(cloths: Sequence[Fabric]) -> Iterator[str]:
+    """That nobody says how much of some cloths is needed."""
+    unsaid = [readable(fabric.id) for fabric in cloths if not fabric.amounts]
+    if len(unsaid) == len(cloths):
+        yield say("sheet-fabric-amount")
+    elif unsaid:
+        yield say("sheet-fabric-amount-some", fabrics=capital(listing(unsaid)))
 
 
 def _interfacings(c: Construction) -> tuple[str, ...]:
-    named = tuple(_fabric(f) for f in c.garment.fabrics if f.kind == _INTERFACING)
+    found = (fabric for fabric in c.garment.fabrics if fabric.kind == _INTERFACING)
+    named = tuple(line for fabric in found for line in (_fabric(fabric), *tell_amounts(fabric)))
     is_fused = any(entry.verb is Verb.FUSE for entry in c.garment.entries)
     return named or ((capital(say("sheet-interfacing")),) if is_fused else ())
 

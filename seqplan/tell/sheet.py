@@ -15,6 +15,7 @@ from seqplan.tell import usual
 from seqplan.tell.cautions import tell_cautions
 from seqplan.tell.content import Sheet, SheetGroup, SheetStep, StationKey
 from seqplan.tell.cutting import tell_allowances, tell_cutting, tell_cutting_notes, tell_marks
+from seqplan.tell.material import tell_mark, tell_plans
 from seqplan.tell.names import (
     as_clause,
     as_sentence,
@@ -83,6 +84,10 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         sizes=garment.sizes,
         measures=tell_sizes(c),
         notes=tuple(_waived(c, plan)),
+        date=_line(garment.date),
+        mark=tell_mark(garment),
+        terms=garment.terms,
+        plans=tell_plans(garment),
     )
 
 

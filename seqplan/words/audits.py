@@ -8,6 +8,16 @@ SENTENCES: Final[dict[str, str]] = {
         "Name the piece that it stiffens: `{{fuse: collar, with: {fabric}}}`; the interfacing"
         " itself need not be a piece. One that is sewn in is held: `{{hold: ..., with: {name}}}`."
     ),
+    "check-amount-not-said": "how much of `{name}` is needed is not said",
+    "check-amount-not-said-fix": (
+        "Of other fabrics it is: add it, as in `amounts: {{150: 1.2 m}}`, or who sews from the"
+        " booklet has to find out."
+    ),
+    "check-too-little-cloth": (
+        "the pieces of `{name}` do not fit on {amount} of cloth {width} wide: their area alone is"
+        " {least} of it"
+    ),
+    "check-too-little-cloth-fix": "Lay the pieces out, and write under `amounts:` what they need.",
     "check-unused-mark": "nothing is placed at the mark `{name}`",
     "check-unused-mark-fix": (
         "Say what goes there with `at: {name}`, or take it out of the piece."

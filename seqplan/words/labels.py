@@ -11,7 +11,6 @@ SENTENCES: Final[dict[str, str]] = {
     "chart-lanes-unit": "What comes before what. Each lane is a part in hand.",
     "chart-lanes-station": "What comes before what. Each lane is a station.",
     "chart-key-lines": "Lines",
-    "chart-key-stations": "Stations",
     "chart-key-reasons": "Reasons, by their numbers",
     "chart-key-must": "must come before",
     "chart-key-should": "should come before",
@@ -32,6 +31,7 @@ SENTENCES: Final[dict[str, str]] = {
         " another. The longest chain: {chain}."
     ),
     # Faults of the layout program; these end the sentence "PROGRAM: ...".
+    "chart-paper-of-svg": "An SVG is as large as the graph; leave `--paper` out, or write a PDF.",
     "chart-no-such-program": (
         "there is no such program; leave `--dot` and `SEQPLAN_DOT` out to use the bundled one"
     ),

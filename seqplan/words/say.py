@@ -16,6 +16,7 @@ CATALOGUES = (
     "faults",
     "shapes",
     "outlines",
+    "material",
     "maps",
     "audits",
     "labels",

@@ -18,6 +18,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-size-column": "Size",
     "sheet-size-table": "By size",
     "sheet-size-length": "{kind}, length",
+    "sheet-size-amount": "{name}, {width} wide",
     "sheet-waived": (
         "For this step a usual rule is set aside on purpose ({usual}). The reason: {because}."
     ),
@@ -63,6 +64,18 @@ SENTENCES: Final[dict[str, str]] = {
         "How much depends on your size and on the width of the cloth: lay out all pieces of the"
         " pattern before you buy."
     ),
+    "sheet-fabric-amount-some": (
+        "{fabrics}: how much depends on your size and on the width of the cloth; lay out the pieces"
+        " before you buy."
+    ),
+    "sheet-amount": "{name}, {width} wide: {amount}",
+    "sheet-amount-by-size": "{name}, {width} wide: see the table of sizes",
+    "sheet-plan": "Lay plan: {name}",
+    "sheet-plan-width": "Lay plan: {name}, {width} wide",
+    "sheet-plan-size": "Lay plan: {name}, size {size}",
+    "sheet-plan-width-size": "Lay plan: {name}, {width} wide, size {size}",
+    "sheet-mark-alt": "The designer's mark",
+    "sheet-mark-alt-by": "The mark of {author}",
     "sheet-fabric-wash": "Wash, dry and press what can be washed before you cut it: it may shrink.",
     "sheet-notion": "{count} \N{MULTIPLICATION SIGN} {kind}",
     "sheet-notion-long": "{count} \N{MULTIPLICATION SIGN} {kind}, {length} long",

@@ -62,6 +62,7 @@ def test_a_file_that_cannot_be_read_ends_with_3(command, kind, tmp_path):
     path = tmp_path / "gone.yaml" if kind == "missing" else tmp_path
     out = tmp_path / "out"
     words = {"why": ["a"], "check": [], "steps": [], "handout": ["-o", out / "page.html"]}
+    words["graph"] = ["-o", out / "graph.png"]
     result = run(command, path, *words.get(command, ["-o", out]))
     assert result.exit_code == 3
     assert "cannot read" in result.output

@@ -47,7 +47,7 @@ def test_a_cycle_is_told_as_a_chain_with_the_line_of_each_reason(tmp_path):
 )
 def test_commands_that_need_an_order_say_why_there_is_none_and_end_with_1(words, tmp_path):
     command, *rest = words
-    out = tmp_path / "out.html"
+    out = tmp_path / ("out.svg" if command == "graph" else "out.html")
     arguments = [out if word == "-o" else word for word in rest]
     if "-o" in rest:
         arguments = ["-o", out]

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from jsonschema import Draft202012Validator
 from load.strategies_garment import garments
 
-from seqplan.load.document import load_text
+from seqplan.load.document import load_file, load_text
 from seqplan.load.dump import dump
 from seqplan.load.starter import MEASURES, starter
 
@@ -136,7 +136,7 @@ def test_there_are_garments_in_the_documents_and_in_the_folder():
 
 @pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
 def test_so_is_every_garment_that_the_program_writes_anew(path):
-    garment = load_text(path.read_bytes()).garment
+    garment = load_file(path).garment
     assert garment is not None
     for read in (as_text, as_types):
         assert faults(read(dump(garment))) == []

@@ -6,7 +6,7 @@ with the reason why a garment may do without it; nothing may stand there that is
 
 import pytest
 import yaml
-from garments.shipped import FOLDER, GARMENTS, opened
+from garments.shipped import FOLDER, GARMENTS, opened, put
 
 from seqplan.pipeline import open_garment
 
@@ -50,8 +50,7 @@ def told_without(garment, picks, entry, folder):
     text = (FOLDER / f"{garment}.yaml").read_text(encoding="utf-8")
     document = yaml.load(text, Loader=yaml.BaseLoader)
     del document["operations"][entry]
-    path = folder / "forgotten.yaml"
-    path.write_text(yaml.safe_dump(document, sort_keys=False), encoding="utf-8")
+    path = put(folder, yaml.safe_dump(document, sort_keys=False))
     return open_garment(path, picks).findings
 
 

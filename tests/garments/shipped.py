@@ -1,6 +1,7 @@
 """The shipped garments, and what is expected of each, from the data files beside this one."""
 
 import re
+import shutil
 from functools import cache
 from pathlib import Path
 
@@ -23,6 +24,15 @@ def expected(folder):
     """Read every data file of a folder, by its name."""
     paths = sorted((HERE / folder).glob("*.yaml"))
     return {path.stem: yaml.safe_load(path.read_text(encoding="utf-8")) for path in paths}
+
+
+def put(folder, text):
+    """Write the text of a changed garment beside copies of the pictures that garments name."""
+    for picture in FOLDER.glob("*.svg"):
+        shutil.copy(picture, folder)
+    path = folder / "changed.yaml"
+    path.write_text(text, encoding="utf-8")
+    return path
 
 
 def changed(text, changes):

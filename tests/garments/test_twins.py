@@ -8,7 +8,7 @@ whose garment has changed says so.
 import re
 
 import pytest
-from garments.shipped import FOLDER, GARMENTS, changed, expected, line_of, moved
+from garments.shipped import FOLDER, GARMENTS, changed, expected, line_of, moved, put
 
 from seqplan.pipeline import open_garment
 
@@ -42,8 +42,7 @@ def told(finding, find):
 @pytest.mark.parametrize(("garment", "twin"), list(each_twin()))
 def test_a_slip_is_told_where_it_is_with_its_rule_and_its_repair(garment, twin, tmp_path):
     text = broken(garment, twin)
-    path = tmp_path / "twin.yaml"
-    path.write_text(text, encoding="utf-8")
+    path = put(tmp_path, text)
     findings = open_garment(path, twin.get("picks")).findings
     finds = sorted(twin["finds"], key=lambda find: line_of(text, find["at"]))
     pairs = zip(findings, [*finds, *[None] * len(findings)], strict=False)
@@ -63,10 +62,8 @@ def each_moved():
 @pytest.mark.parametrize(("garment", "twin"), list(each_moved()))
 def test_who_moves_entries_as_told_has_a_clean_garment(garment, twin, tmp_path):
     text = broken(garment, twin)
-    path = tmp_path / "twin.yaml"
     for _ in range(len(twin["finds"]) + 1):
-        path.write_text(text, encoding="utf-8")
-        findings = open_garment(path, twin.get("picks")).findings
+        findings = open_garment(put(tmp_path, text), twin.get("picks")).findings
         if not findings:
             return
         text = moved(text, " ".join(MOVE.fullmatch(findings[0].fix).groups()))

@@ -35,7 +35,7 @@ from seqplan.model.entry import (
     Verb,
     ZipMethod,
 )
-from seqplan.model.garment import Choice, Fabric, Garment, Notion, OwnSeam, Waiver, Wearer
+from seqplan.model.garment import Amount, Choice, Fabric, Garment, Notion, OwnSeam, Waiver, Wearer
 from seqplan.model.piece import (
     Cut,
     Edge,
@@ -143,12 +143,25 @@ def seldom(strategy: st.SearchStrategy[T]) -> st.SearchStrategy[T | None]:
 
 
 @st.composite
-def fabrics(draw: st.DrawFn, least: int = 0) -> tuple[Fabric, ...]:
+def amounts(draw: st.DrawFn, sizes: tuple[str, ...]) -> tuple[Amount, ...]:
+    some = lengths().filter(lambda length: length.mm > 0)
+    made = []
+    for centimetres in draw(st.lists(st.integers(5, 500), max_size=2, unique=True)):
+        measures = [(size, draw(some)) for size in sizes]
+        by_size = tuple(measures) if draw(st.booleans()) else ()
+        length = by_size[0][1] if by_size else draw(some)
+        made.append(Amount(Length(Fraction(centimetres * 10)), length, by_size))
+    return tuple(made)
+
+
+@st.composite
+def fabrics(draw: st.DrawFn, sizes: tuple[str, ...] = (), least: int = 0) -> tuple[Fabric, ...]:
     return tuple(
         Fabric(
             id=name,
             kind=draw(texts()),
             weight=draw(maybe(texts())),
+            amounts=draw(amounts(sizes)),
             note=draw(maybe(notes())),
             path=("fabrics", name),
         )
@@ -698,15 +711,17 @@ def waivers(draw: st.DrawFn, ids: list[str]) -> tuple[Waiver, ...]:
 @st.composite
 def garments(draw: st.DrawFn, verbs: Collection[Verb] = tuple(Verb), least: int = 0) -> Garment:
     """Draw a garment with entries of some verbs, and at least so many of everything they need."""
-    cloths = draw(fabrics(least))
-    offered = draw(choices())
     sizes = tuple(draw(st.lists(titles(), max_size=3, unique=True)))
+    cloths = draw(fabrics(sizes, least))
+    offered = draw(choices())
     ids = draw(st.lists(names(), min_size=1, max_size=4, unique=True))
     garment = Garment(
         name=draw(texts()),
         about=draw(maybe(texts())),
         author=draw(maybe(texts())),
         version=draw(maybe(texts())),
+        date=draw(maybe(texts())),
+        terms=tuple(draw(st.lists(texts(), max_size=2))),
         units=draw(st.sampled_from(["cm", "mm", "in"])),
         allowance=draw(maybe(lengths())),
         wearer=draw(maybe(st.sampled_from(Wearer))),

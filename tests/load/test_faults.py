@@ -368,7 +368,7 @@ LOST: tuple[tuple[str, str], ...] = (
 )
 
 WARNINGS: tuple[tuple[str, str], ...] = (
-    ("not-looked-at-yet", file_with(top="¶terms: {ease: room}")),
+    ("not-looked-at-yet", file_with(top="¶glossary: {ease: room}")),
     ("not-looked-at-yet", file_with(piece="flap: {¶zone: chest}")),
     ("options-alike", file_with(top="choices: {¶view: [plain, lined]}")),
     (

@@ -142,6 +142,12 @@ def test_every_built_key_of_a_waiver_is_read() -> None:
         assert ("waive", 0, key.name) in {item.path[:3] for item in load_text(text).diagnostics}
 
 
+def test_every_built_key_of_a_lay_plan_is_read() -> None:
+    for key in _built(Section.PLAN):
+        text = file_with(top=f"plans: [{{{key.name}: {{strange: x}}}}]")
+        assert ("plans", 0, key.name) in {item.path[:3] for item in load_text(text).diagnostics}
+
+
 def test_planned_keys_are_warned_of_and_let_the_garment_through() -> None:
     for key in KEYS:
         if key.status is Status.PLANNED and key.section is Section.PIECE:

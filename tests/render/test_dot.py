@@ -110,7 +110,7 @@ def test_what_the_author_asked_for_is_told_apart(tmp_path):
 def test_the_longest_chain_is_marked_twice_over():
     picture = drawn(open_garment(BOTH[0][0]))
     assert "longest chain" in " ".join(picture.words)
-    assert 'stroke-width="2.4"' in picture.svg
+    assert 'stroke-width="2.6"' in picture.svg
 
 
 def test_text_from_the_file_is_text_in_the_picture(tmp_path):

@@ -69,6 +69,13 @@ GOOD = {
     Takes.SHAPE: [[[0, 0], {"curve": [9, -1]}, ["18 cm", "-1"]], "skirt.svg#front"],
     Takes.POINTS: [[9, 0], ["9 cm", "-1 in"], [[9, 0], [14, -1]]],
     Takes.LENGTHS: [{"waist": 36, "side": "60 cm"}],
+    Takes.AMOUNTS: [
+        {"150": "1.2 m", "60 in": "1 3/8 yd"},
+        {"115": {"S": "1.2 m", "M": "130 cm"}},
+    ],
+    Takes.PARAGRAPHS: ["For yourself.", ["For yourself.", "Not for sale."]],
+    Takes.PICTURE: ["mark.svg", "pictures/lay 150.PNG"],
+    Takes.PLANS: [[{"picture": "a.svg", "fabric": "shell", "width": 150, "alt": "Two pieces."}]],
     Takes.WHEN: [{"way": "legs first"}, {"pockets": "yes"}, {"pockets": True}],
     Takes.WAIVERS: [[{"rule": "press-before-crossing", "at": "hem", "because": "It is felt."}]],
     Takes.PORTION: ["10 from waist", "1 5/8 in before hem"],
@@ -115,6 +122,10 @@ BAD = {
     Takes.SHAPE: ["skirt", [], [[0]], [{"bend": [1, 2]}], [[0, "a bit"]], "skirt.png#front"],
     Takes.POINTS: [9, [9], [[9]], [["a", "b"]]],
     Takes.LENGTHS: [{}, {"waist": "a bit"}, ["waist"]],
+    Takes.AMOUNTS: [{}, "1.2 m", {"150": "1.2"}, {"150": 1.2}, {"S": "1.2 m"}, ["1.2 m"]],
+    Takes.PARAGRAPHS: ["", [], {"a": "b"}],
+    Takes.PICTURE: ["", ["mark.svg"]],
+    Takes.PLANS: [[], "lay.svg", [{"picture": "a.svg"}], [{"fabric": "shell"}]],
     Takes.WHEN: ["way", {"way": []}],
     Takes.WAIVERS: [[{"rule": "a"}], "press-before-crossing"],
     Takes.STATION: ["a b"],
@@ -170,8 +181,8 @@ def _garment(section: Section, thing: object) -> dict[str, object]:
     garment: dict[str, object] = _thing(Section.GARMENT)
     if section in HOLDERS:
         section, thing = Section.PIECE, HOLDERS[section](thing)
-    if section is Section.WAIVER:
-        return garment | {"waive": [thing]}
+    if section in LISTS:
+        return garment | {LISTS[section]: [thing]}
     table = next(name for name, owner in SECTIONS.items() if owner is section)
     return garment | {table: {"strange": thing}}
 
@@ -186,6 +197,9 @@ def _with(key: Key, value: object) -> list[dict[str, object]]:
         _garment(Section.OPERATION, _entry(verb) | {key.name: value}) for verb in key.verbs or Verb
     ]
 
+
+LISTS = {Section.PLAN: "plans", Section.WAIVER: "waive"}
+"""Things that stand in a list at the top."""
 
 HOLDERS = {
     Section.FULLNESS: lambda thing: {"pleats": [thing]},

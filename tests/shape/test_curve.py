@@ -1,4 +1,4 @@
-"""Lengths, areas and offsets against values worked out by hand and against other libraries.
+"""Lengths and areas against values worked out by hand and against other libraries.
 
 The libraries (`shapely`, `svgpathtools`) are wanted for these tests only. Without them the checks
 against them are skipped, and pytest says so.
@@ -18,7 +18,6 @@ from seqplan.shape.curve import (
     flattened,
     is_smooth,
     length,
-    offset,
     path_length,
     point_at,
     split,
@@ -87,25 +86,6 @@ def test_area_is_positive_clockwise_on_the_page():
 def test_the_area_under_a_parabola_is_two_thirds_of_the_box():
     """Archimedes: a segment of a parabola has two thirds of chord times height."""
     assert abs(area(((0j, 50 + 100j, 100 + 0j), (100 + 0j, 0j)))) == pytest.approx(100 * 50 * 2 / 3)
-
-
-def test_a_seam_allowance_goes_round_corners():
-    square = (0j, 100 + 0j, 100 + 100j, 100j)
-    wanted = {complex(-15, -10), complex(110, -10), complex(110, 120), complex(-15, 120)}
-    found = offset(square, (10, 10, 20, 15))
-    assert {complex(round(p.real, 6), round(p.imag, 6)) for p in found} == wanted
-
-
-def test_a_corner_sharper_than_its_allowance_is_blunted():
-    needle = (0j, 200 + 10j, 20j)
-    found = offset(needle, (10, 10, 10))
-    assert len(found) == 4
-    assert max(point.real for point in found) < 202
-
-
-def test_no_allowance_is_no_change():
-    square = (0j, 100 + 0j, 100 + 100j, 100j)
-    assert set(offset(square, (0, 0, 0, 0))) == set(square)
 
 
 # -- laws --------------------------------------------------------------------------------------
@@ -216,24 +196,3 @@ def test_areas_are_those_of_another_library(curves):
         assert abs(area(joined)) == pytest.approx(
             shapely.Polygon(ring).area, abs=0.01 * max(1, path_length(joined))
         )
-
-
-@settings(max_examples=40, deadline=None)
-@given(st.lists(st.integers(0, 359), min_size=4, max_size=9, unique=True), st.floats(1, 30))
-def test_seam_allowances_are_those_of_another_library(angles, distance):
-    shapely = pytest.importorskip("shapely")
-    turns = [math.radians(angle) for angle in sorted(angles)]
-    points = [200 * complex(math.cos(turn), math.sin(turn)) for turn in turns]
-    ours = offset(points, [distance] * len(points))
-    inner = shapely.Polygon([(p.real, p.imag) for p in points])
-    outer = shapely.Polygon([(p.real, p.imag) for p in ours])
-    mitred = inner.buffer(distance, join_style="mitre", mitre_limit=100)
-    # Sharp corners are blunted, further out than rounded ones would be or not.
-    assert outer.buffer(0.01).contains(inner)
-    assert mitred.buffer(0.01).contains(outer)
-    wide = all(
-        (b - a) % 360 < 100
-        for a, b in zip(sorted(angles), [*sorted(angles)[1:], min(angles) + 360], strict=True)
-    )
-    if wide:
-        assert outer.area == pytest.approx(mitred.area, rel=1e-6)

@@ -1,5 +1,8 @@
 import pytest
-from tell.sampler import SHIPPED, built, sentences, sheet, sheet_of
+from tell.sampler import GARMENTS, SHIPPED, built, sentences, sheet, sheet_of
+
+from seqplan.load.document import load_text
+from seqplan.tell.material import tell_mark, tell_plans
 
 ALL = (*SHIPPED, "dress", "tube")
 
@@ -39,7 +42,14 @@ def test_a_word_is_explained_where_it_first_stands():
 def test_what_is_needed_for_the_skirt():
     lines = needs(sheet("breakwater-skirt"))
     assert lines["Fabric"][0] == "Shell: woven, medium weight; cotton twill or light denim"
-    assert lines["Interfacing"] == ("Fusible: interfacing, light weight",)
+    assert lines["Fabric"][1:3] == (
+        "Shell, 150 cm (60 in) wide: 80 cm (⅞ yd)",
+        "Shell, 115 cm (45 in) wide: 1.35 m (1½ yd)",
+    )
+    assert lines["Interfacing"] == (
+        "Fusible: interfacing, light weight",
+        "Fusible, 90 cm (36 in) wide: 30 cm (⅜ yd)",
+    )
     assert lines["Notions, the small things to buy"] == (
         "1 \N{MULTIPLICATION SIGN} invisible zip, 23 cm (9 in) long",
         "1 \N{MULTIPLICATION SIGN} hook and eye",
@@ -49,6 +59,75 @@ def test_what_is_needed_for_the_skirt():
     )
     assert "New machine needles, about 80/12 for medium cloth" in lines["Thread and needles"]
     assert "Hand needles and a thimble" in lines["Tools"]
+
+
+CLOTH = """
+sizes: [S, M]
+fabrics:
+  shell: {kind: woven%s}
+  felt:  {kind: felt%s}
+pieces: {bag: {of: shell, edges: [top]}, dot: {of: felt, edges: [round]}}
+operations: {it: {do: Sew, on: [bag, dot]}}
+"""
+
+
+def test_amounts_of_cloth_are_told_by_width_and_by_size():
+    by_size = ", amounts: {150: {S: 1.2 m, M: 1 3/8 yd}, 60 in: 2 yd}"
+    made = sheet_of(CLOTH % (by_size, ", amounts: {90: 12 cm}"))
+    assert needs(made)["Fabric"][:-1] == (
+        "Shell: woven",
+        "Shell, 150 cm (60 in) wide: see the table of sizes",
+        "Shell, 60 in (150 cm) wide: 2 yd (1.85 m)",
+        "Felt: felt",
+        "Felt, 90 cm (36 in) wide: 15 cm (¼ yd)",
+    )
+    assert made.measures.sizes == ("S", "M")
+    assert made.measures.rows == (
+        ("Shell, 150 cm (60 in) wide", ("1.2 m (1⅜ yd)", "1⅜ yd (1.3 m)")),
+    )
+
+
+def test_what_nobody_says_the_amount_of_is_left_to_the_reader():
+    lines = needs(sheet_of(CLOTH % ("", "")))["Fabric"]
+    assert "How much depends on your size" in lines[2]
+    lines = needs(sheet_of(CLOTH % (", amounts: {150: {S: 1 m, M: 1 m}}", "")))["Fabric"]
+    assert "Felt: how much depends on your size" in lines[3]
+
+
+def test_date_and_terms_are_on_the_sheet_as_they_are_written():
+    made = sheet("breakwater-skirt")
+    assert made.date == "August 2026"
+    assert made.terms[0] == (
+        "Sew it for yourself, as a present or to sell, and change what you like."
+    )
+    assert (made.mark, made.plans) == (None, ())
+    assert sheet("gull-skirt").date is None
+    assert sheet("gull-skirt").terms == ()
+
+
+def test_mark_and_lay_plans_are_on_the_sheet_with_their_words():
+    made = sheet("chandlery-tote")
+    assert made.mark.data == (GARMENTS / "makers-hall-mark.svg").read_bytes()
+    assert made.mark[1:] == ("image/svg+xml", "The mark of Makers' Hall sewing room", "")
+    (plan,) = made.plans
+    assert plan.data == (GARMENTS / "chandlery-tote-canvas-150.svg").read_bytes()
+    assert plan[1:] == ("image/svg+xml", *["Lay plan: Canvas, 150 cm (60 in) wide"] * 2)
+
+
+@pytest.mark.parametrize(
+    ("keys", "alt", "caption"),
+    [
+        ("", "Lay plan: Shell", "Lay plan: Shell"),
+        (", size: M, alt: Two bags.", "Two bags.", "Lay plan: Shell, size M"),
+        (", width: 115, size: S", *["Lay plan: Shell, 115 cm (45 in) wide, size S"] * 2),
+    ],
+)
+def test_a_lay_plan_is_called_by_what_it_is_for(keys, alt, caption):
+    text = f"garment: Try\nmark: makers-hall-mark.svg\n{CLOTH % ('', '')}"
+    text += f"plans: [{{picture: makers-hall-mark.svg, fabric: shell{keys}}}]"
+    garment = load_text(text, folder=GARMENTS).garment
+    assert tell_plans(garment)[0][2:] == (alt, caption)
+    assert tell_mark(garment).alt == "The designer's mark"
 
 
 def test_what_is_needed_for_the_pyjamas():

@@ -98,6 +98,7 @@ def key_tables() -> str:
         Section.SHAPE: "Of a shape",
         Section.SLIT: "Of a slit",
         Section.OPERATION: "Of an operation",
+        Section.PLAN: "Of a lay plan",
         Section.WAIVER: "Of a rule that is waived",
     }
     return "\n".join(line for section, title in titles.items() for line in _table(section, title))

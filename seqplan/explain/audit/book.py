@@ -6,6 +6,7 @@ from typing import Final
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.explain.audit import (
+    cloth,
     edges,
     fastenings,
     lengths,
@@ -38,6 +39,7 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     seams.not_pressed,
     seams.no_seam_below_zip,
     lengths.lengths_differ,
+    cloth.too_little_cloth,
     seams.one_layer_boxed,
     parts.loose_part,
     seams.copies_not_mirrored,
@@ -69,7 +71,7 @@ _ERRORS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     looks.wadding_turned_out,
 )
 
-_HINTS: Final[tuple[Callable[[Ledger], Found], ...]] = (temporary.fold_left,)
+_HINTS: Final[tuple[Callable[[Ledger], Found], ...]] = (temporary.fold_left, cloth.amount_not_said)
 
 
 def _audit(find: Callable[[Ledger], Found], severity: Severity) -> Audit:

@@ -18,7 +18,7 @@ import typst
 from seqplan.base.visible import straightened
 from seqplan.draw.figure import Figure
 from seqplan.draw.svg import svg
-from seqplan.draw.textwidth import letters_of_the_font, text_width
+from seqplan.draw.textwidth import only_known_letters, text_width
 from seqplan.paper.blocks import Deed, Document, Image, Step, Table, Terms
 from seqplan.render.handout import check_square
 from seqplan.render.handout.flow import column_widths, handfuls, lay
@@ -38,7 +38,6 @@ _STANDARD: Final = "ua-1"
 """PDF/UA-1, ISO 14289-1: a PDF that can be read aloud."""
 _PAPERS: Final = {Paper.A4: "a4", Paper.LETTER: "us-letter"}
 _SUFFIXES: Final = {"image/png": ".png", "image/jpeg": ".jpg", "image/svg+xml": ".svg"}
-_BOX: Final = "\N{WHITE SQUARE}"
 _LONGEST_WORD: Final = 120.0
 """A word that is wider, in points at a size of 10, may be broken anywhere."""
 _SIZE: Final = 10
@@ -64,16 +63,6 @@ def pdf(document: Document, paper: Paper) -> bytes:
         return _compile(document, paper, str)
     except typst.TypstError:
         return _compile(document, paper, only_known_letters)
-
-
-def only_known_letters(text: str) -> str:
-    """Show a box for every letter that the shipped font lacks.
-
-    >>> only_known_letters("naïve 縫う")
-    'naïve □□'
-    """
-    known = letters_of_the_font()
-    return "".join(letter if letter in known or letter == "\n" else _BOX for letter in text)
 
 
 def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) -> bytes:

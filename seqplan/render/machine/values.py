@@ -202,6 +202,8 @@ _PAIR: Data = {
     "maxProperties": 2,
 }
 _MEASURE = _object_or(_PAIR, _ONE_MEASURE)
+_ONE_AMOUNT = _written(rf'{_NUMBER}\s*(mm|cm|m|in|yd|")', "amount")
+_AMOUNT = _object_or(_PAIR, _ONE_AMOUNT)
 _POINT: Data = {
     "type": "array",
     "items": _written(rf"-?{_LENGTH}", "coordinate", "number") | {"minimum": -1e6},
@@ -286,6 +288,15 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     },
     Takes.POINTS: _POINTS,
     Takes.LENGTHS: _named(_MEASURE) | {"minProperties": 1},
+    Takes.AMOUNTS: {
+        "type": "object",
+        "propertyNames": _written(_LENGTH, "width"),
+        "additionalProperties": _object_or({"additionalProperties": _AMOUNT}, _ONE_AMOUNT),
+        "minProperties": 1,
+    },
+    Takes.PARAGRAPHS: _one_or_more(_TEXT),
+    Takes.PICTURE: _written(r"\S.*", "picture"),
+    Takes.PLANS: _one_or_more(section_reference(Section.PLAN)),
     Takes.WHEN: {"type": "object", "additionalProperties": _one_or_more(_TEXT)},
     Takes.WAIVERS: _one_or_more(section_reference(Section.WAIVER)),
 }

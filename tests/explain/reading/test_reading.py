@@ -27,9 +27,9 @@ SAMPLE = (HERE / "sample.yaml").read_text(encoding="utf-8")
 SLUGS = {"measures-disagree", "step-not-there", "inside-out", "part-not-there", "told-later"}
 
 
-def _read(text):
+def _read(text, folder=None):
     """Load a whole file and read its texts; whatever else is lacking in it is left out."""
-    loaded = load_text(text)
+    loaded = load_text(text, folder=folder)
     assert loaded.garment is not None, loaded.diagnostics
     c, problems = construct(choose(loaded.garment, {}))
     assert not problems
@@ -77,7 +77,7 @@ def test_every_fault_has_a_case_and_its_sentences():
 
 @pytest.mark.parametrize("path", GARMENTS, ids=lambda path: path.stem)
 def test_the_shipped_garments_are_told_nothing(path):
-    assert _read(path.read_text(encoding="utf-8")) == []
+    assert _read(path.read_text(encoding="utf-8"), path.parent) == []
 
 
 @pytest.mark.parametrize(("page", "text"), _garments())

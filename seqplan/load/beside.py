@@ -1,4 +1,4 @@
-"""Drawings that a garment file names: SVG files in its own folder, or below it."""
+"""Files that a garment file names: drawings and pictures in its own folder, or below it."""
 
 from __future__ import annotations
 
@@ -11,8 +11,8 @@ if TYPE_CHECKING:
     from pathlib import Path
 
 
-class Drawings:
-    """The drawings beside a garment file.
+class Beside:
+    """The files beside a garment file.
 
     Parameters
     ----------
@@ -22,30 +22,30 @@ class Drawings:
 
     def __init__(self, folder: str | Path | None = None) -> None:
         self._folder = folder
-        self._read: dict[str, bytes] = {}
+        self._read: dict[tuple[str, int], bytes] = {}
 
-    def read(self, name: str) -> bytes:
-        """The bytes of a drawing.
+    def read(self, name: str, limit: int) -> bytes:
+        """The bytes of a file, and one more than ``limit`` of a file that is larger.
 
         Parameters
         ----------
         name
             The name of the file, from the folder of the garment file on, with ``/`` in between.
+        limit
+            How many bytes are wanted at most.
 
         Raises
         ------
         UnreadableFileError
-            When there is no such file, it is too large, or it lies elsewhere: a garment file from
-            a stranger must not make the program open whatever it likes.
+            When there is no such file, or it lies elsewhere: a garment file from a stranger must
+            not make the program open whatever it likes.
         """
-        if name not in self._read:
-            self._read[name] = self._bytes(name)
-        return self._read[name]
+        if (name, limit) not in self._read:
+            self._read[name, limit] = self._bytes(name, limit)
+        return self._read[name, limit]
 
-    def _bytes(self, name: str) -> bytes:
+    def _bytes(self, name: str, limit: int) -> bytes:
         from pathlib import Path
-
-        from seqplan.shape.drawing import SIZE_LIMIT
 
         if self._folder is None:
             raise UnreadableFileError(name, say("why-no-folder"))
@@ -57,7 +57,7 @@ class Drawings:
             if not path.is_file():
                 raise UnreadableFileError(name, say("why-missing"))
             with path.open("rb") as file:
-                return file.read(SIZE_LIMIT + 1)
+                return file.read(limit + 1)
         except PermissionError as error:
             raise UnreadableFileError(name, say("why-forbidden")) from error
         except (OSError, ValueError) as error:
