@@ -327,8 +327,37 @@ def write_handout(document: Document, suffix: str, paper: Paper) -> bytes:
     return writer(suffix)(document, paper)
 
 
-def step_pictures(opened: Opened) -> Mapping[str, str]:
-    """Draw the steps of the booklet: SVG files by their names, in the order of the steps."""
-    from seqplan.draw.pictures import files
+def step_pictures(
+    opened: Opened, kinds: Iterable[str] = (), *, as_png: bool = False
+) -> Mapping[str, str | bytes]:
+    """Draw the steps of the booklet, and the key of the pictures.
 
-    return files(opened.garment, opened.planner.booklet().order)
+    Parameters
+    ----------
+    opened
+        The garment.
+    kinds
+        The values of the kinds of pictures; all of them if there are none.
+    as_png
+        Whether files are PNG, and not SVG.
+
+    Returns
+    -------
+    Mapping
+        Files by their names, in the order of the steps, the key last.
+    """
+    from seqplan.draw.key import key_figure
+    from seqplan.draw.pictures import EVERY_KIND, Kind, named_pictures
+    from seqplan.draw.svg import svg
+
+    wanted = frozenset(map(Kind, kinds)) or EVERY_KIND
+    figures = {
+        **named_pictures(opened.garment, opened.planner.booklet().order, wanted),
+        "key": key_figure(),
+    }
+    if not as_png:
+        return {f"{name}.svg": svg(figure) for name, figure in figures.items()}
+    from seqplan.render.png import pngs
+
+    drawn = pngs(tuple(figures.values()))
+    return {f"{name}.png": data for name, data in zip(figures, drawn, strict=True)}

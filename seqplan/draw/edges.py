@@ -7,6 +7,7 @@ from seqplan.draw import folds
 from seqplan.draw.cloth import End, Ply, Section, Stitch
 from seqplan.draw.folds import BAND, NARROW, Side
 from seqplan.draw.lay import band_side, is_from_wrong_side, layers
+from seqplan.draw.openings import fly, welt
 from seqplan.draw.seams import join
 from seqplan.draw.subject import RowSpec, Subject
 from seqplan.model.entry import Closing, StrapMethod, Verb, ZipMethod
@@ -284,7 +285,7 @@ def zip_(s: Subject) -> Section | None:
     if method is ZipMethod.INVISIBLE:
         return _invisible(s, left, right)
     if method is ZipMethod.FLY:
-        return None
+        return fly(s)
     return _basted(s, left, right, is_lapped=method is ZipMethod.LAPPED)
 
 
@@ -345,6 +346,7 @@ OF_VERB: Final[Mapping[Verb, Callable[[Subject], Section | None]]] = {
     Verb.TOWER_PLACKET: band,
     Verb.IN_SEAM_POCKET: bag,
     Verb.PATCH_POCKET: patch,
+    Verb.WELT_POCKET: welt,
     Verb.STRAP: strap,
     Verb.DART: dart,
     Verb.PLEAT: pleat,

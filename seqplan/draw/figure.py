@@ -121,3 +121,20 @@ class Figure(NamedTuple):
     title: str
     words: str
     marks: tuple[Mark, ...]
+
+
+def moved_by(mark: Mark, by_x: float, by_y: float) -> Mark:
+    """A mark somewhere else."""
+
+    def move(spot: Spot) -> Spot:
+        return spot[0] + by_x, spot[1] + by_y
+
+    if isinstance(mark, Group):
+        return mark._replace(marks=tuple(moved_by(inner, by_x, by_y) for inner in mark.marks))
+    if isinstance(mark, Strokes):
+        return mark._replace(strokes=tuple((move(a), move(b)) for a, b in mark.strokes))
+    if isinstance(mark, Words):
+        return mark._replace(spot=move(mark.spot))
+    if isinstance(mark, Disc):
+        return mark._replace(centre=move(mark.centre))
+    return mark._replace(points=tuple(map(move, mark.points)))

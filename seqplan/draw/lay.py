@@ -11,7 +11,7 @@ from seqplan.base.ids import NotionId, PieceId
 from seqplan.draw.cloth import Cloth, Material
 from seqplan.draw.folds import Side
 from seqplan.draw.subject import Subject
-from seqplan.model.entry import SeamKind, Sides, Verb
+from seqplan.model.entry import SeamKind, Sides, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer, Segment
 from seqplan.tell.seams import ALONG, is_strap
@@ -191,8 +191,20 @@ def _patch(s: Subject) -> tuple[Lying, ...]:
 
 
 def _zip_opening(s: Subject) -> tuple[Lying, ...]:
-    """The two edges of an opening that is basted shut for a zip."""
-    return _join(s) if s.op.action is Action.BASTE else ()
+    """The two edges of an opening that is basted shut for a zip; a fly and its facing."""
+    if s.op.action is Action.BASTE:
+        return _join(s)
+    is_faced = s.entry.method is ZipMethod.FLY and s.op.action is Action.SET_ON
+    if not is_faced or not s.shape.run:
+        return ()
+    return (Lying(s.side(s.shape.run[0]), True), Lying(Side(fly_facing(s)), False))
+
+
+def fly_facing(s: Subject) -> Material:
+    """The facing of a fly, whether the author names it or not."""
+    if s.entry.partners:
+        return s.material(s.entry.partners[0])
+    return Material("fly facing", say("picture-fly-facing"), Cloth.FACING)
 
 
 _LAID_BY: Final = {

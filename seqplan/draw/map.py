@@ -1,19 +1,29 @@
 """The map: all pieces laid flat, with the state of every edge so far and this step's edges heavy.
 
-It doubles as a state card: who puts the work down can see from it how far everything is.
+It doubles as a state card: who puts the work down can see from it how far everything is. All pieces
+of a sheet are drawn at one scale, but for those that would be too small to be read.
 """
 
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from math import ceil
 from typing import Final, NamedTuple
 
-from seqplan.base.ids import OpId
-from seqplan.draw.figure import PAPER, Area, Disc, Figure, Group, Mark, Strokes, Words
-from seqplan.draw.map_edges import edge_paths, laid_out
+from seqplan.base.ids import OpId, PieceId
+from seqplan.draw.figure import PAPER, Area, Disc, Figure, Mark, Words, moved_by
 from seqplan.draw.map_lines import edge_marks, hatched, slit_marks
-from seqplan.draw.map_piece import Cell, Sheet, Shown, draw_piece, flat_points
-from seqplan.draw.svg import svg
-from seqplan.draw.textwidth import text_width
+from seqplan.draw.map_piece import (
+    Cell,
+    Sheet,
+    Shown,
+    draw_piece,
+    letter_box,
+    letter_marks,
+)
+from seqplan.draw.map_scale import fit
+from seqplan.draw.pattern import Pattern
+from seqplan.draw.textwidth import text_width, wrap
+from seqplan.draw.thing_marks import thing_marks, thing_sample
+from seqplan.draw.things import Thing
 from seqplan.model.operation import Action
 from seqplan.model.piece import Cut, Half, Piece, Segment
 from seqplan.recipes.construction import Construction
@@ -28,11 +38,37 @@ WIDTH: Final = 480.0
 
 _MARGIN: Final = 6.0
 _GAP: Final = 12.0
+_BESIDE: Final = 92.0
+"""Points that names take up beside a strip."""
 _SAMPLE: Final = 26.0
 _KEY: Final = 8.0
 _KEY_LINE: Final = 13.0
+_LARGEST: Final = 88.0
+"""Points of the longest side of all pieces."""
 _ON_WRONG_SIDE: Final = frozenset({Action.FUSE, Action.MARK})
 """What is done to the wrong side, so that the piece lies on its right side."""
+
+
+class View(NamedTuple):
+    """What of the pieces is shown, and how large.
+
+    Parameters
+    ----------
+    width, largest
+        Points across the sheet, and of the longest side of all pieces.
+    only
+        The pieces that are shown; all of them if ``None``.
+    things
+        What lies on their faces; only edges that this step works on are named then.
+    kind
+        The end of the name of the title.
+    """
+
+    width: float = WIDTH
+    largest: float = _LARGEST
+    only: frozenset[PieceId] | None = None
+    things: tuple[Thing, ...] = ()
+    kind: str = "map"
 
 
 class _Card(NamedTuple):
@@ -48,59 +84,99 @@ class _Card(NamedTuple):
         return all(half is Half.MIRRORED for _, half in self.copies)
 
 
-def draw_map(c: Construction, work: Work, step: Collection[OpId] = ()) -> str:
-    """Draw the map as SVG.
+def draw_map(
+    c: Construction, done: Iterable[OpId], step: Collection[OpId] = (), *, title: str = ""
+) -> Figure:
+    """Draw the map of the work after some operations: a card of its state.
 
     Parameters
     ----------
     c
         The garment.
-    work
-        What has been done so far, the step itself included.
+    done
+        What has been done so far, in its order, the step itself included.
     step
         The operations of this step; their edges are drawn heavy.
+    title
+        What it is called; the step where nobody says.
     """
-    return svg(map_figure(c, work, step))
+    work = Work(c)
+    for id_ in done:
+        work.do(c.op[id_])
+    figure = map_figure(c, work, step)
+    return figure._replace(title=title) if title else figure
 
 
-def map_figure(c: Construction, work: Work, step: Collection[OpId] = ()) -> Figure:
-    """Draw the map; equal work gives equal pictures."""
-    return _Map(c, work, step).figure()
+def map_figure(
+    c: Construction,
+    work: Work,
+    step: Collection[OpId] = (),
+    pattern: Pattern | None = None,
+    view: View | None = None,
+) -> Figure:
+    """Draw the map of the work; equal work gives equal pictures.
+
+    Parameters
+    ----------
+    c, work, step
+        As for ``draw_map``, with the work itself in place of what has been done.
+    pattern
+        The pieces laid flat, for those who draw many maps of one garment.
+    view
+        What of them is shown; all of them on a whole page where nobody says.
+    """
+    return _Map(c, work, step, pattern or Pattern(c), view or View()).figure()
 
 
 class _Map:
-    def __init__(self, c: Construction, work: Work, step: Collection[OpId]) -> None:
+    def __init__(
+        self,
+        c: Construction,
+        work: Work,
+        step: Collection[OpId],
+        pattern: Pattern,
+        view: View,
+    ) -> None:
+        self._view = view
         self._c = c
         self._work = work
         self._step = tuple(op for op in c.operations if op.id in step)
         self._wrong = {
             piece for op in self._step if op.action in _ON_WRONG_SIDE for piece in op.pieces
         }
-        self._cards = [card for piece in c.garment.pieces for card in self._cards_of(piece)]
+        shown = {
+            id_: piece
+            for id_, piece in pattern.pieces.items()
+            if view.only is None or id_ in view.only
+        }
+        self._drawn = fit(shown, view.largest, view.width - _BESIDE)
+        pieces = (piece for piece in c.garment.pieces if piece.id in shown)
+        self._cards = [card for piece in pieces for card in self._cards_of(piece)]
 
     def figure(self) -> Figure:
         cells = [draw_piece(self._sheet(card)) for card in self._cards]
-        marks, low = _in_rows(cells)
+        marks, low = _in_rows(cells, self._view.width)
         key, low = self._key(low + _GAP)
-        return Figure(WIDTH, ceil(low + _MARGIN), self._title(), self._told(), (*marks, *key))
+        width = self._view.width
+        return Figure(width, ceil(low + _MARGIN), self._title(), self._told(), (*marks, *key))
 
     # -- pieces ------------------------------------------------------------------------------
 
     def _cards_of(self, piece: Piece) -> Iterator[_Card]:
-        """The copies of a piece, those together that are alike."""
-        if not piece.edges:
-            return
-        by_states: dict[tuple[tuple[EdgeState, ...], ...], list[tuple[int, Half]]] = {}
+        """The copies of a piece, those together that are alike; those with a thing by itself."""
+        by_states: dict[tuple[tuple[tuple[EdgeState, ...], ...], bool], list[tuple[int, Half]]] = {}
+        halves = {thing.half for thing in self._view.things if thing.piece == piece.id}
+        apart = halves - {None} if piece.cut is not Cut.FOLD else set()
         if piece.cut is Cut.FOLD:
             for copy in range(piece.copies):
-                halves = (Half.DESCRIBED, Half.MIRRORED)
-                states = tuple(self._states(piece, copy, half) for half in halves)
-                by_states.setdefault(states, []).append((copy, Half.DESCRIBED))
+                states = tuple(self._states(piece, copy, half) for half in Half)
+                by_states.setdefault((states, False), []).append((copy, Half.DESCRIBED))
         else:
             for copy, half in piece.halves():
                 states = (self._states(piece, copy, half),)
-                by_states.setdefault(states, []).append((copy, half))
-        for states, copies in by_states.items():
+                if not apart or half in apart:
+                    by_states.setdefault((states, half in apart), []).append((copy, half))
+        for (states, _), copies in by_states.items():
             yield _Card(piece, tuple(copies), states)
 
     def _states(self, piece: Piece, copy: int, half: Half) -> tuple[EdgeState, ...]:
@@ -112,45 +188,48 @@ class _Map:
         )
 
     def _sheet(self, card: _Card) -> Sheet:
-        piece = card.piece
-        laid = laid_out(piece)
-        ring = laid.whole()
-        is_wrong = piece.id in self._wrong
-        axis = laid.edges[self._first(laid.edges)][0][0]
-        foot = laid.edges[-1 - self._first(laid.edges[::-1])][-1][-1]
+        sized, is_larger = self._drawn[card.piece.id]
+        is_wrong = card.piece.id in self._wrong
+        name = self._name(card)
         return Sheet(
-            title=self._name(card),
-            edges=tuple(self._shown(card, axis.real)),
-            ring=ring,
-            fold=(axis, foot) if laid.is_fold else (),
+            title=say("map-piece-larger", piece=name) if is_larger else name,
+            edges=tuple(self._shown(card)),
+            ring=sized.ring,
+            fold=sized.fold,
             letter=say("map-wrong-letter" if is_wrong else "map-right-letter"),
             is_wrong=is_wrong,
             is_mirrored=card.is_mirrored != is_wrong,
+            things=tuple(
+                mark
+                for thing in self._view.things
+                if thing.piece == card.piece.id
+                for mark in thing_marks(thing, card.piece, sized)
+            ),
         )
 
-    @staticmethod
-    def _first(edges: Sequence[object]) -> int:
-        """The place of the first edge that has a line."""
-        return next(place for place, path in enumerate(edges) if path)
-
-    def _shown(self, card: _Card, axis: float) -> Iterator[Shown]:
+    def _shown(self, card: _Card) -> Iterator[Shown]:
         """The edges of a card; those of a mirrored half bear names where they are otherwise."""
         split = self._c.rings.pieces[card.piece.id].edges
-        paths = edge_paths(self._c, card.piece)
+        sized = self._drawn[card.piece.id].piece
         is_named: set[tuple[str, EdgeState]] = set()
+        along = {thing.edge for thing in self._view.things if thing.piece == card.piece.id}
         for side, states in enumerate(card.states):
-            for place, path in paths.items():
-                edge, state = split[place], states[place]
-                points = flat_points(path)
+            for place, line in sized.edges.items():
+                edge, state, points = split[place], states[place], line
+                if self._view.things:
+                    state = state._replace(is_active=edge.name in along)
                 if side:
-                    points = tuple(complex(2 * axis - p.real, p.imag) for p in points)
+                    points = tuple(complex(2 * sized.axis - p.real, p.imag) for p in points)
                 name = "" if (edge.name, state) in is_named else readable(edge.name)
+                if self._view.things and not state.is_active:
+                    name = ""
                 is_named.add((edge.name, state))
                 copy, half = card.copies[0]
                 mirrored = Half.MIRRORED if side else half
                 segment = Segment(card.piece.id, copy, mirrored.value, place)
                 is_cut = edge.is_slit and self._is_cut(segment)
-                yield Shown(name, points, state, edge.is_slit, is_cut, bool(side))
+                letters = tuple(say(f"map-letter-{key}") for key in state.letters)
+                yield Shown(name, points, state, edge.is_slit, is_cut, bool(side), letters)
 
     def _is_uncut(self, segment: Segment) -> bool:
         edge = self._c.rings.pieces[segment.piece].edges[segment.place]
@@ -175,20 +254,33 @@ class _Map:
     def _key(self, top: float) -> tuple[list[Mark], float]:
         """What the lines and letters mean, of those only that are there."""
         states = [s for card in self._cards for states in card.states for s in states]
-        samples = [(self._side(is_wrong), words) for is_wrong, words in self._sides()]
-        if any(state.is_active for state in states):
-            samples.append((_line(EdgeState(Kind.RAW, is_active=True)), "map-key-active"))
-        for kind in Kind:
+        samples: list[tuple[list[Mark], str, str]] = [
+            (self._side(is_wrong), say(words), "") for is_wrong, words in self._sides()
+        ]
+        is_marked = any(thing.edge for thing in self._view.things) or not self._view.things
+        if is_marked and any(state.is_active for state in states):
+            samples.append((_line(EdgeState(Kind.RAW, is_active=True)), say("map-key-active"), ""))
+        names = {thing.title: thing.kind for thing in self._view.things}
+        samples += [(thing_sample(kind), words, "") for words, kind in names.items()]
+        for kind in () if self._view.things else Kind:
             is_shown = kind is Kind.FOLD and any(c.piece.cut is Cut.FOLD for c in self._cards)
             if is_shown or any(state.kind is kind for state in states):
-                samples.append((_line(EdgeState(kind)), f"map-key-{kind.value}"))
-        if any(state.is_finished for state in states):
-            samples.append((_line(EdgeState(Kind.RAW, is_finished=True)), "map-key-finished"))
-        if any(self._is_uncut(segment) for segment in self._c.rings.segments):
-            samples.append((slit_marks([0j, _SAMPLE + 0j], is_cut=False), "map-key-slit"))
-        marks, low = _key_rows(samples, top)
-        low += _KEY_LINE
-        marks.append(Words((_MARGIN, low), say("map-not-to-scale"), _KEY, role="key"))
+                letter = "".join(EdgeState(kind).letters)
+                samples.append((_line(EdgeState(kind)), say(f"map-key-{kind.value}"), letter))
+        if any(state.is_finished for state in states) and not self._view.things:
+            finished = EdgeState(Kind.RAW, is_finished=True)
+            words = say("map-key-finished")
+            samples.append((_line(finished), words, "".join(finished.letters)))
+        shown = (s for s in self._c.rings.segments if s.piece in self._drawn)
+        if any(self._is_uncut(segment) for segment in shown):
+            samples.append((slit_marks([0j, _SAMPLE + 0j], is_cut=False), say("map-key-slit"), ""))
+        marks, low = _key_rows(samples, top, self._view.width)
+        is_larger = any(self._drawn[card.piece.id].is_larger for card in self._cards)
+        words = "map-one-scale-larger" if is_larger else "map-one-scale"
+        remark = say("map-places" if self._view.things else words)
+        for line in wrap(remark, self._view.width - 2 * _MARGIN, _KEY):
+            low += _KEY_LINE
+            marks.append(Words((_MARGIN, low), line, _KEY, role="key"))
         return marks, low + 3
 
     def _sides(self) -> list[tuple[bool, str]]:
@@ -214,7 +306,7 @@ class _Map:
         if not self._step:
             return say("map-title-start")
         names = dict.fromkeys(readable(op.entry) for op in self._step)
-        return say("map-title", step=", ".join(names))
+        return say(f"map-title-{self._view.kind}", step=", ".join(names))
 
     def _told(self) -> str:
         """The same for who cannot see it."""
@@ -245,46 +337,37 @@ def _line(state: EdgeState) -> list[Mark]:
     return edge_marks([0j, _SAMPLE + 0j], state, 1)
 
 
-def _in_rows(cells: Iterable[Cell]) -> tuple[list[Mark], float]:
+def _in_rows(cells: Iterable[Cell], across: float) -> tuple[list[Mark], float]:
     """Lay cells side by side, and in further rows where there is no room left."""
     marks: list[Mark] = []
     left, top, low = _MARGIN, _MARGIN, _MARGIN
     for cell in cells:
         width = cell.box.right - cell.box.left
-        if left > _MARGIN and left + width > WIDTH - _MARGIN:
+        if left > _MARGIN and left + width > across - _MARGIN:
             left, top = _MARGIN, low + _GAP
         shift = complex(left - cell.box.left, top - cell.box.top)
-        marks += [moved(mark, shift) for mark in cell.marks]
+        marks += [moved_by(mark, shift.real, shift.imag) for mark in cell.marks]
         left += width + _GAP
         low = max(low, top + cell.box.bottom - cell.box.top)
     return marks, low
 
 
-def _key_rows(samples: Sequence[tuple[list[Mark], str]], top: float) -> tuple[list[Mark], float]:
-    """Samples with their words, one after the other."""
+def _key_rows(
+    samples: Sequence[tuple[list[Mark], str, str]], top: float, across: float
+) -> tuple[list[Mark], float]:
+    """Samples with their letters and words, one after the other."""
     marks: list[Mark] = []
     left, low = _MARGIN, top
-    for sample, words in samples:
-        text = say(words)
-        width = _SAMPLE + 4 + text_width(text, _KEY)
-        if left > _MARGIN and left + width > WIDTH - _MARGIN:
+    for sample, text, state in samples:
+        letter = say(f"map-letter-{state}") if state else ""
+        box = letter_box(letter) + 4 if letter else 0.0
+        width = _SAMPLE + 4 + box + text_width(text, _KEY)
+        if left > _MARGIN and left + width > across - _MARGIN:
             left, low = _MARGIN, low + _KEY_LINE
-        marks += [moved(mark, complex(left, low)) for mark in sample]
-        marks.append(Words((left + _SAMPLE + 4, low + 0.34 * _KEY), text, _KEY, role="key"))
+        marks += [moved_by(mark, left, low) for mark in sample]
+        if letter:
+            marks += letter_marks(letter, left + _SAMPLE + 4, low)
+        spot = (left + _SAMPLE + 4 + box, low + 0.34 * _KEY)
+        marks.append(Words(spot, text, _KEY, role="key"))
         left += width + _GAP
     return marks, low + 6
-
-
-def moved(mark: Mark, by: complex) -> Mark:
-    """A mark somewhere else."""
-    x, y = by.real, by.imag
-    if isinstance(mark, Group):
-        return mark._replace(marks=tuple(moved(inner, by) for inner in mark.marks))
-    if isinstance(mark, Strokes):
-        strokes = tuple(((a[0] + x, a[1] + y), (b[0] + x, b[1] + y)) for a, b in mark.strokes)
-        return mark._replace(strokes=strokes)
-    if isinstance(mark, Words):
-        return mark._replace(spot=(mark.spot[0] + x, mark.spot[1] + y))
-    if isinstance(mark, Disc):
-        return mark._replace(centre=(mark.centre[0] + x, mark.centre[1] + y))
-    return mark._replace(points=tuple((px + x, py + y) for px, py in mark.points))

@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from seqplan.base.ids import PieceId
 from seqplan.draw import edges
 from seqplan.draw.cloth import Section
 from seqplan.draw.subject import Subject, find_subject
@@ -24,6 +25,7 @@ DRAWN: Final = frozenset(
         Action.THREAD,
         Action.STITCH_ON,
         Action.SET_ON,
+        Action.SLASH,
         Action.CLOSE_BAND,
         Action.FINISH,
         Action.TRIM,
@@ -45,7 +47,9 @@ DRAWN: Final = frozenset(
 """What changes how a seam or an edge looks in cross-section."""
 
 
-def section(c: Construction, work: Work, op: Operation) -> Section | None:
+def section(
+    c: Construction, work: Work, op: Operation, focus: PieceId | None = None
+) -> Section | None:
     """Derive how a seam or an edge lies after an operation.
 
     Parameters
@@ -56,6 +60,8 @@ def section(c: Construction, work: Work, op: Operation) -> Section | None:
         The work in which the operation, and all before it, has been done.
     op
         The operation.
+    focus
+        The strip that is looked at, of several.
 
     Returns
     -------
@@ -68,4 +74,4 @@ def section(c: Construction, work: Work, op: Operation) -> Section | None:
     if op.action is Action.THREAD and entry.into is not None:
         entry = c.shapes[entry.into].entry
     drawn = edges.OF_VERB.get(entry.verb)
-    return drawn(Subject(c, work, entry, op)) if drawn else None
+    return drawn(Subject(c, work, entry, op, focus)) if drawn else None

@@ -20,6 +20,7 @@ from seqplan.draw.figure import (
     Spot,
     Strokes,
     Words,
+    moved_by,
 )
 from seqplan.draw.leaders import LEADING, SIZE, Columns, Named, name_things, widest
 from seqplan.draw.textwidth import text_width
@@ -142,33 +143,12 @@ class _Drawing:
         if core and ply.material.cloth is not Cloth.NOTION:
             marks.append(Line(inner, core[0], core[1], radius=_RADIUS, is_round=core[1][0] < 0.1))
         if ply.right_at_left is not None:
-            marks += self._teeth(way, at_left=ply.right_at_left)
+            marks += _teeth_along(way, at_left=ply.right_at_left)
         for place, end in enumerate(ply.ends):
             tip, before = (way[0], way[1]) if place == 0 else (way[-1], way[-2])
             marks += _END[end](tip, before)
         side = "" if ply.right_at_left is None else "R"
         return Group(tuple(marks), "ply", ply.material.key, side)
-
-    @staticmethod
-    def _teeth(way: tuple[Spot, ...], *, at_left: bool) -> Iterator[Mark]:
-        """A heavy line with teeth along the right side."""
-        hand = 1 if at_left else -1
-        edge = _beside(way, hand * (_THICK / 2 - 0.4))
-        yield Line(edge, 1.6, radius=_RADIUS, role="right-side")
-        teeth = []
-        for one, other in pairwise(edge):
-            length = hypot(other[0] - one[0], other[1] - one[1])
-            count = int((length - 3) // _PITCH) if length > 9 else 0
-            if count <= 0:
-                continue
-            ux, uy = (other[0] - one[0]) / length, (other[1] - one[1]) / length
-            nx, ny = uy * hand, -ux * hand
-            for step in range(count):
-                along = length * (step + 0.5) / count
-                x, y = one[0] + along * ux, one[1] + along * uy
-                teeth.append(((x, y), (x + nx * (_TOOTH + 0.8), y + ny * (_TOOTH + 0.8))))
-        if teeth:
-            yield Strokes(tuple(teeth), 0.9)
 
     def _names(self) -> list[Named]:
         found: dict[str, Named] = {}
@@ -285,17 +265,38 @@ class _Drawing:
             items.append((words, [Line(((0, 0), (14, 0)), width + extra, dashes)], 14))
         if any(ply.right_at_left is not None for ply in self.section.plies):
             way = ((0.0, 1.0), (14.0, 1.0))
-            teeth = [*self._teeth(way, at_left=True)]
+            teeth = [*_teeth_along(way, at_left=True)]
             items.append((say("picture-right-side"), teeth, 14))
         kinds = dict.fromkeys(ply.material.cloth for ply in self._in_order())
         if set(kinds) - {Cloth.SHELL}:
             for kind in kinds:
-                items.append((say(f"picture-cloth-{kind.value}"), [*_swatch(kind)], 14))
+                items.append((say(f"picture-cloth-{kind.value}"), [*swatch(kind)], 14))
         return lay_key(items, _MARGIN, low + 4, self.width - 2 * _MARGIN)
 
     def _in_order(self) -> list[Ply]:
         order = list(Cloth)
         return sorted(self.section.plies, key=lambda ply: order.index(ply.material.cloth))
+
+
+def _teeth_along(way: tuple[Spot, ...], *, at_left: bool) -> Iterator[Mark]:
+    """A heavy line with teeth along the right side."""
+    hand = 1 if at_left else -1
+    edge = _beside(way, hand * (_THICK / 2 - 0.4))
+    yield Line(edge, 1.6, radius=_RADIUS, role="right-side")
+    teeth = []
+    for one, other in pairwise(edge):
+        length = hypot(other[0] - one[0], other[1] - one[1])
+        count = int((length - 3) // _PITCH) if length > 9 else 0
+        if count <= 0:
+            continue
+        ux, uy = (other[0] - one[0]) / length, (other[1] - one[1]) / length
+        nx, ny = uy * hand, -ux * hand
+        for step in range(count):
+            along = length * (step + 0.5) / count
+            x, y = one[0] + along * ux, one[1] + along * uy
+            teeth.append(((x, y), (x + nx * (_TOOTH + 0.8), y + ny * (_TOOTH + 0.8))))
+    if teeth:
+        yield Strokes(tuple(teeth), 0.9)
 
 
 def lay_key(
@@ -308,26 +309,30 @@ def lay_key(
         room = sample_width + 3 + text_width(words, SIZE)
         if x > left and x + room > left + width:
             x, y = left, y + LEADING + 1.5
-        marks += [_moved(mark, x, y) for mark in sample]
+        marks += [moved_by(mark, x, y) for mark in sample]
         marks.append(Words((x + sample_width + 3, y + 0.34 * SIZE), words, SIZE, role="label"))
         x += room + 9
     return marks, y + LEADING / 2
 
 
-def _moved(mark: Mark, by_x: float, by_y: float) -> Mark:
-    def move(spot: Spot) -> Spot:
-        return spot[0] + by_x, spot[1] + by_y
-
-    if isinstance(mark, Line | Area):
-        return mark._replace(points=tuple(map(move, mark.points)))
-    if isinstance(mark, Strokes):
-        return mark._replace(strokes=tuple((move(a), move(b)) for a, b in mark.strokes))
-    if isinstance(mark, Words):
-        return mark._replace(spot=move(mark.spot))
-    return mark
+def pen_of(stitch: Stitch) -> tuple[float, tuple[float, ...]]:
+    """How wide and how dashed a row is drawn, by what it is for."""
+    return _PEN[stitch]
 
 
-def _swatch(kind: Cloth) -> Iterator[Mark]:
+def right_side_sample() -> Iterator[Mark]:
+    """Teeth along the right side, for the key."""
+    yield from _teeth_along(((0.0, 1.0), (14.0, 1.0)), at_left=True)
+
+
+def end_sample(name: str) -> Iterator[Mark]:
+    """How a ply ends, for the key."""
+    yield from swatch(Cloth.SHELL)
+    yield from _END[End(name)]((14.0, 0.0), (0.0, 0.0))
+
+
+def swatch(kind: Cloth) -> Iterator[Mark]:
+    """A ply of a kind of cloth, for a key."""
     way = ((0.0, 0.0), (14.0, 0.0))
     yield Line(way, _THICK)
     ground = TONE if kind is Cloth.NOTION else PAPER

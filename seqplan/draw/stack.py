@@ -57,7 +57,7 @@ _BASTED: Final = frozenset({Action.BASTE, Action.HOLD})
 _STRIPS: Final = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
 
 
-def stack(c: Construction, work: Work, op: Operation) -> Stack | None:
+def stack(c: Construction, work: Work, op: Operation, focus: PieceId | None = None) -> Stack | None:
     """Derive how layers lie for an operation that joins them.
 
     Parameters
@@ -69,6 +69,8 @@ def stack(c: Construction, work: Work, op: Operation) -> Stack | None:
         difference.
     op
         The operation.
+    focus
+        The strip that is looked at, of several.
 
     Returns
     -------
@@ -77,7 +79,7 @@ def stack(c: Construction, work: Work, op: Operation) -> Stack | None:
     """
     if op.action not in JOINING:
         return None
-    s = Subject(c, work, c.entry(op), op)
+    s = Subject(c, work, c.entry(op), op, focus)
     laid = layers(s)
     if not laid:
         return None
@@ -90,6 +92,8 @@ def stack(c: Construction, work: Work, op: Operation) -> Stack | None:
 
 def _with_all(s: Subject, material: Material) -> Material:
     """The material under the names of all pieces that lie in one layer with it."""
+    if material.key == s.focus:
+        return material
     one = [x.piece for x in s.shape.run if x not in s.shape.to]
     other = [x.piece for x in s.shape.run if x in s.shape.to]
     for pieces in (one, other):

@@ -8,7 +8,6 @@ from seqplan.base.measure import MM_PER_INCH, both
 from seqplan.draw.cloth import Cloth
 from seqplan.draw.figure import (
     PAPER,
-    TONE,
     Area,
     Disc,
     Figure,
@@ -16,7 +15,6 @@ from seqplan.draw.figure import (
     Line,
     Mark,
     Spot,
-    Strokes,
     Words,
 )
 from seqplan.draw.lay import Way
@@ -24,6 +22,7 @@ from seqplan.draw.leaders import LEADING, SIZE, Columns, Named, name_things, wid
 from seqplan.draw.section_picture import lay_key
 from seqplan.draw.stack import Layer, Stack
 from seqplan.draw.textwidth import text_width
+from seqplan.draw.tones import cloth_marks
 from seqplan.words.say import say
 
 _MARGIN: Final = 5.0
@@ -308,46 +307,5 @@ def _letter(spot: Spot, layer: Layer, *, flipped: bool, size: float = _LETTER) -
 
 
 def _cloth(outline: tuple[Spot, ...], layer: Layer, *, flipped: bool) -> Iterator[Mark]:
-    """A piece of cloth: tone and hatching on the wrong side, a pattern by what it is cut from."""
     is_right = layer.is_right_up is None or layer.is_right_up != flipped
-    yield Area(outline, PAPER if is_right else TONE)
-    if not is_right:
-        yield Strokes(tuple(_hatching(outline, 1, 1, 6.0)), 0.5)
-    pattern = _PATTERN[layer.material.cloth]
-    if pattern is not None:
-        (dx, dy, pitch), width, dashes = pattern
-        yield Strokes(
-            tuple(_hatching(outline, dx, dy, pitch)), width, dashes, is_round=dashes[0] < 0.1
-        )
-    yield Area(outline, "none", 0.9)
-
-
-_PATTERN: Final[dict[Cloth, tuple[tuple[float, float, float], float, tuple[float, ...]] | None]] = {
-    Cloth.SHELL: None,
-    Cloth.FACING: ((1, 0, 6.5), 0.6, (3, 4)),
-    Cloth.LINING: ((1, 0, 5.5), 1.3, (0.01, 5.5)),
-    Cloth.INTERLINING: ((0, 1, 3.0), 0.4, (1, 1)),
-    Cloth.NOTION: ((0, 1, 2.6), 0.6, (100, 0.1)),
-}
-"""Direction and pitch of strokes, width of the pen, dashes."""
-
-
-def _hatching(
-    outline: tuple[Spot, ...], dx: float, dy: float, pitch: float
-) -> Iterator[tuple[Spot, Spot]]:
-    """Strokes in one direction across an area without dents."""
-    length = (dx * dx + dy * dy) ** 0.5
-    ux, uy = dx / length, dy / length
-    offsets = [x * uy - y * ux for x, y in outline]
-    first = ceil(min(offsets) / pitch + 1e-6)
-    last = ceil(max(offsets) / pitch - 1e-6) - 1
-    for step in range(first, last + 1):
-        offset = step * pitch
-        spots = []
-        for (ax, ay), (bx, by) in zip(outline, (*outline[1:], outline[0]), strict=True):
-            a, b = ax * uy - ay * ux - offset, bx * uy - by * ux - offset
-            if (a < 0) != (b < 0):
-                share = a / (a - b)
-                spots.append((ax + share * (bx - ax), ay + share * (by - ay)))
-        if len(spots) == 2:
-            yield spots[0], spots[1]
+    return cloth_marks(outline, layer.material.cloth, is_right=is_right)

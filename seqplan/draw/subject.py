@@ -12,13 +12,13 @@ from seqplan.model.entry import Entry, SeamKind, Sides, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Segment
 from seqplan.recipes.construction import Construction
-from seqplan.recipes.shape import Shape
+from seqplan.recipes.shape import SETTING_ON, Shape
 from seqplan.rehearse.work import Work
 from seqplan.surface.glued import Glue
 from seqplan.tell.names import readable
 from seqplan.words.say import say
 
-_CLOTH: Final[Mapping[Layer, Cloth]] = {
+CLOTH_OF: Final[Mapping[Layer, Cloth]] = {
     Layer.SHELL: Cloth.SHELL,
     Layer.FACING: Cloth.FACING,
     Layer.LINING: Cloth.LINING,
@@ -45,12 +45,15 @@ class Subject:
         The entry whose seam or edge it is.
     op
         The operation that the picture is for.
+    focus
+        The strip that is looked at, where the entry sets on several.
     """
 
     c: Construction
     work: Work
     entry: Entry
     op: Operation
+    focus: PieceId | None = None
 
     @property
     def shape(self) -> Shape:
@@ -62,6 +65,8 @@ class Subject:
         """The cut edges at the place that is drawn: one seam's two sides, or one edge."""
         acted = set(self.op.segments)
         for glue in sorted(self.shape.glues, key=self._strips):
+            if self.focus is not None and self.focus not in {glue.first.piece, glue.second.piece}:
+                continue
             if not acted or {glue.first, glue.second} & acted:
                 return (glue.first, glue.second)
         run = [s for s in self.shape.run if s in acted] or [*self.shape.run, *self.op.segments]
@@ -106,7 +111,7 @@ class Subject:
         """A piece as a material; ``key`` tells a second ply of it from the first."""
         found = self.c.garment.piece[piece]
         title = say("picture-other-copy", piece=found.title) if key else found.title
-        return Material(f"{piece}{key}", title, _CLOTH[found.layer])
+        return Material(f"{piece}{key}", title, CLOTH_OF[found.layer])
 
     def notion(self, notion: NotionId) -> Material:
         """A notion as a material."""
@@ -163,6 +168,16 @@ TREATMENTS: Final = frozenset(
     }
 )
 """Verbs that treat a seam or an edge that another entry has made."""
+
+
+def foci(c: Construction, op: Operation) -> tuple[PieceId | None, ...]:
+    """The strips that an operation sets on or closes, if its entry has several; else ``None``."""
+    shape = c.shapes[op.entry]
+    pieces = [
+        glue_piece for glue in shape.glues for glue_piece in (glue.first.piece, glue.second.piece)
+    ]
+    outer = tuple(piece for piece in shape.entry.outer if piece in pieces)
+    return outer if shape.entry.verb in SETTING_ON and len(outer) > 1 else (None,)
 
 
 def find_subject(c: Construction, work: Work, op: Operation) -> EntryId:

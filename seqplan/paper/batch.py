@@ -2,8 +2,6 @@
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from seqplan.base.ids import OpId
-from seqplan.draw.pictures import Pictures
 from seqplan.model.operation import Action, Operation
 from seqplan.model.workroom import Workroom
 from seqplan.order.limits import Limit, no_limit
@@ -25,7 +23,7 @@ from seqplan.paper.blocks import (
     Table,
 )
 from seqplan.paper.cover import about, cautions
-from seqplan.paper.steps import deed_block, draw_sheet, figures_of
+from seqplan.paper.steps import Drawn, deed_block, draw_sheet
 from seqplan.plan.bundles import Visit, find_visits
 from seqplan.plan.plan import Plan, Planner
 from seqplan.plan.setups import change_minutes
@@ -85,7 +83,7 @@ def batch_sheet(
     sheet = make_sheet(c, plan)
     steps = {step.number: step for group in sheet.groups for step in group.steps}
     station = sheet.station
-    pictures = draw_sheet(c, plan, sheet)
+    pictures = draw_sheet(c, sheet)
     told: set[Titled] = set()
     parts = []
     for visit in visits:
@@ -115,7 +113,7 @@ class _Told:
         steps: Mapping[int, SheetStep],
         station: Mapping[str, StationKey],
         cautions: Sequence[Titled],
-        pictures: Mapping[OpId, Pictures],
+        pictures: Drawn,
         workroom: Workroom | None,
     ) -> None:
         self.steps = steps
@@ -221,7 +219,7 @@ def _visit(
             number=step.number,
             heading="; ".join(name_deeds(c, sheet_step.operations)),
             deeds=tuple(deed_block(s, told.station) for s in sheet_step.sentences),
-            figures=figures_of(sheet_step, told.pictures),
+            figures=told.pictures.get(step.number, ()),
             notes=(*([sheet_step.note] if sheet_step.note else []), *sheet_step.waived),
         )
     yield _passes(c, visits, visit)

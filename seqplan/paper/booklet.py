@@ -1,10 +1,9 @@
 """The booklet of one garment: all that a stranger needs to sew it from paper."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from typing import Final
 
-from seqplan.base.ids import OpId
-from seqplan.draw.pictures import Pictures
+from seqplan.draw.key import key_figure
 from seqplan.paper.blocks import (
     Beside,
     Blanks,
@@ -16,13 +15,14 @@ from seqplan.paper.blocks import (
     Items,
     Note,
     Part,
+    Picture,
     Prose,
     Row,
     Stations,
     Table,
     Terms,
 )
-from seqplan.paper.steps import draw_sheet, step_block
+from seqplan.paper.steps import Drawn, draw_sheet, step_block
 from seqplan.plan.plan import Planner
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import CutRow, Sheet, SheetGroup
@@ -43,15 +43,15 @@ def compose(c: Construction, planner: Planner) -> Document:
     """
     plan = planner.booklet()
     sheet = make_sheet(c, plan)
-    return booklet(sheet, draw_sheet(c, plan, sheet))
+    return booklet(sheet, draw_sheet(c, sheet))
 
 
-def booklet(sheet: Sheet, pictures: Mapping[OpId, Pictures] | None = None) -> Document:
+def booklet(sheet: Sheet, pictures: Drawn | None = None) -> Document:
     """Put a sheet on paper; a step that has no picture keeps a place for a sketch."""
     parts = (
         _needs(sheet),
         _cutting(sheet),
-        _key(sheet),
+        _key(sheet, is_drawn=any((pictures or {}).values())),
         _cautions(sheet),
         _at_a_glance(sheet),
         _steps(sheet, pictures or {}),
@@ -137,9 +137,11 @@ def _cutting_list(rows: Iterable[CutRow]) -> Table:
     )
 
 
-def _key(sheet: Sheet) -> Part:
+def _key(sheet: Sheet, *, is_drawn: bool) -> Part:
     marks = (Prose((say("sheet-read-marks"),)), Stations(sheet.stations))
     blocks: list[Block] = [Beside((Items(sheet.reading),), marks)]
+    if is_drawn:
+        blocks.append(Picture(key_figure(), say("sheet-key-pictures")))
     if sheet.notes:
         blocks.append(Note(say("sheet-note"), sheet.notes))
     return Part(title=say("sheet-key"), blocks=tuple(blocks))
@@ -166,7 +168,7 @@ def _at_a_glance(sheet: Sheet) -> Part:
     return Part(title=say("sheet-glance"), blocks=(Beside((left,), (right,)),))
 
 
-def _steps(sheet: Sheet, pictures: Mapping[OpId, Pictures]) -> Part:
+def _steps(sheet: Sheet, pictures: Drawn) -> Part:
     groups = tuple(
         Part(
             title=group.heading,

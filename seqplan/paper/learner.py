@@ -75,7 +75,7 @@ class _Learner:
     def __init__(self, course: Course) -> None:
         self.course = course
         self.c = course.c
-        self.pictures = draw_sheet(course.c, course.plan, course.sheet)
+        self.pictures = draw_sheet(course.c, course.sheet)
         self.count = sum(1 for session in course.sessions if session.number)
 
     def cover(self) -> Iterator[Block]:

@@ -3,23 +3,22 @@
 from collections.abc import Iterable, Mapping
 from typing import Final
 
-from seqplan.base.ids import OpId
+from seqplan.draw.choose import choose_pictures
 from seqplan.draw.figure import Figure
-from seqplan.draw.pictures import Pictures, draw_order
 from seqplan.paper.blocks import Deed, Step
-from seqplan.plan.plan import Plan
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Sheet, SheetStep, StationKey
 from seqplan.tell.sentence import Sentence
 from seqplan.words.say import say
 
+Drawn = Mapping[int, tuple[Figure, ...]]
+"""The pictures of steps by their numbers."""
+
 _SHORT: Final = 50
 """A sentence of so many letters does not need a paragraph of its own."""
 
 
-def step_block(
-    step: SheetStep, station: Mapping[str, StationKey], pictures: Mapping[OpId, Pictures]
-) -> Step:
+def step_block(step: SheetStep, station: Mapping[str, StationKey], pictures: Drawn) -> Step:
     """Put a step on paper.
 
     Parameters
@@ -29,11 +28,11 @@ def step_block(
     station
         The stations by their names in the file.
     pictures
-        The pictures of operations. A step without any keeps a place for a sketch; a step with a
+        The pictures of the steps. A step without any keeps a place for a sketch; a step with a
         picture of the designer's own keeps a place for that one.
     """
     own = step.picture
-    figures = () if own else figures_of(step, pictures)
+    figures = () if own else pictures.get(step.number, ())
     sketch = say("sheet-picture-own", caption=own) if own else say("sheet-picture")
     return Step(
         number=step.number,
@@ -46,11 +45,12 @@ def step_block(
     )
 
 
-def draw_sheet(c: Construction, plan: Plan, sheet: Sheet) -> Mapping[OpId, Pictures]:
-    """Draw the operations of a sheet, told in its own words."""
-    steps = (step for group in sheet.groups for step in group.steps)
+def draw_sheet(c: Construction, sheet: Sheet) -> Drawn:
+    """Draw the steps of a sheet, told in its own words."""
+    steps = [step for group in sheet.groups for step in group.steps]
     told = {each.operation: each.text for step in steps for each in step.sentences}
-    return draw_order(c, plan.order, told)
+    shown = choose_pictures(c, [step.operations for step in steps], told)
+    return {step.number: one.figures for step, one in zip(steps, shown, strict=True)}
 
 
 def deed_block(sentence: Sentence, station: Mapping[str, StationKey]) -> Deed:
@@ -61,14 +61,6 @@ def deed_block(sentence: Sentence, station: Mapping[str, StationKey]) -> Deed:
         texts=paragraphs(sentence.texts),
         check=sentence.check,
     )
-
-
-def figures_of(step: SheetStep, pictures: Mapping[OpId, Pictures]) -> tuple[Figure, ...]:
-    """The pictures that stand beside a step: how layers are laid, and how they lie in the end."""
-    found = [pictures[id_] for id_ in step.operations if id_ in pictures]
-    stacks = [one.stack for one in found if one.stack is not None][:1]
-    sections = [one.section for one in found if one.section is not None][-1:]
-    return (*stacks, *sections)
 
 
 def paragraphs(texts: Iterable[str]) -> tuple[str, ...]:

@@ -33,6 +33,8 @@ from seqplan.surface.pairing import (
 from seqplan.surface.ring import Rings
 from seqplan.surface.stretch import Link, Stretch, find_stretches
 
+_SHOULDER = "shoulder"
+
 
 class Cloth(NamedTuple):
     """The pieces, split where entries mean only parts of their edges, and each entry's shape."""
@@ -159,12 +161,19 @@ class _Layout:
             if closing & set(link.junctions):
                 return 0
             ends = {self._edges.name_of(end.segment) for end in link.ends}
-            return 1 if ends == {names[0], names[-1]} else 2 if link.junctions else 3
+            if ends == {names[0], names[-1]} and not self._is_at_shoulder(link):
+                return 1
+            return 2 if link.junctions else 3
 
         found = find_stretches(surface, runs, _anything, id_)
         # Strips that are joined beforehand lie along the run as one.
         lying = alone if len(alone) == len(found) else closed
         return lying, tuple(broken_at(stretch, rank) for stretch in found)
+
+    def _is_at_shoulder(self, link: Link) -> bool:
+        """Whether a shoulder meets a run there: a sleeve has its seam at the other end."""
+        beside = (self.rings.across(end).neighbour.segment for end in link.ends)
+        return any(_SHOULDER in self.rings.name(segment).casefold() for segment in beside)
 
     def _may_turn(self, long: Iterable[Stretch]) -> bool:
         pieces = {segment.piece for stretch in long for segment in stretch.segments}

@@ -22,6 +22,18 @@ _SEWN: Final = (
 )
 _FOLDED: Final = (Action.HEM, Action.CASE, Action.TURN_UP, Action.PRESS_UNDER)
 _ENCLOSING: Final = (Action.ENCLOSE, Action.WRAP, Action.CLOSE_BAND)
+_AS_A_WHOLE: Final = frozenset(
+    {
+        Action.PRETREAT,
+        Action.CUT,
+        Action.MARK,
+        Action.FIT,
+        Action.INSPECT,
+        Action.WAIT,
+        Action.SEND_OUT,
+    }
+)
+"""What is done to whole pieces, and to no edge of them."""
 _OVERLOCKER: Final = "overlocker"
 
 
@@ -53,6 +65,13 @@ class EdgeState(NamedTuple):
     kind: Kind
     is_finished: bool = False
     is_active: bool = False
+
+    @property
+    def letters(self) -> tuple[str, ...]:
+        """The ends of the names of the letters that tell it, beside how it is drawn."""
+        plain = {Kind.RAW, Kind.FOLD}
+        kind = () if self.kind in plain else (self.kind.value,)
+        return (*kind, "finished") if self.is_finished else kind
 
     @property
     def key(self) -> str:
@@ -119,7 +138,7 @@ def state_of(work: Work, segment: Segment, step: Collection[OpId] = ()) -> EdgeS
     step
         The operations of the step that is shown.
     """
-    ops = (work.c.op[id_] for id_ in step)
+    ops = (work.c.op[id_] for id_ in step if work.c.op[id_].action not in _AS_A_WHOLE)
     is_active = any(
         segment in op.segments if op.segments else segment.piece in op.pieces for op in ops
     )

@@ -8,6 +8,7 @@ keeps the proportions of lengths that are stated.
 """
 
 from collections.abc import Iterable, Sequence
+from functools import lru_cache
 from itertools import pairwise
 from typing import Final, NamedTuple
 
@@ -23,6 +24,8 @@ _AT_FOOT: Final = frozenset({"bottom", "foot", "hem", "lower", "wrist"})
 _HOLLOW: Final = frozenset({"armhole", "crotch"})
 _ROUND: Final = frozenset({"curve", "round"})
 _NECK: Final = frozenset({"neck", "neckline"})
+_CENTRE: Final = frozenset({"centre", "center", "edge", "front", "opening"})
+"""Edges of a pair that lie in the middle of the garment, so that each copy is a half."""
 
 _LONG: Final = 160.0
 _WIDE: Final = 100.0
@@ -30,9 +33,10 @@ _HALF: Final = 62.0
 """Millimetres of a strip, of a piece, and of the half of one."""
 
 _STRIP: Final = 0.2
+_LOW: Final = 0.3
 _SHALLOW: Final = 0.5
 _DEEP: Final = 1.3
-"""How deep strips, facings and other pieces are, in parts of their width."""
+"""How deep strips, collars, facings and other pieces are, in parts of their width."""
 
 
 class _Box(NamedTuple):
@@ -44,6 +48,7 @@ class _Box(NamedTuple):
     left: tuple[int, ...] = ()
 
 
+@lru_cache(maxsize=512)
 def sketch(piece: Piece) -> Laid:
     """Lay a piece out as a sketch of its edges.
 
@@ -155,8 +160,9 @@ class _Sketch:
     def _size(self) -> tuple[float, float]:
         """Width and depth, from what is stated about the top and a side where that is known."""
         piece = self._piece
-        width = _HALF if self._is_fold else _WIDE
-        depth = _WIDE * (_SHALLOW if self._is_shallow() else _DEEP)
+        is_half = self._is_fold or (piece.cut is Cut.PAIR and self._has_centre())
+        width = _HALF if is_half else _WIDE
+        depth = _WIDE * self._proportion()
         if piece.is_strip:
             width = _LONG / 2 if self._is_fold else _LONG
             depth = _LONG * _STRIP
@@ -168,12 +174,18 @@ class _Sketch:
             return width, width * down / across
         return width, depth
 
-    def _is_shallow(self) -> bool:
-        """A facing, a yoke without a side, a collar or band with an end."""
+    def _has_centre(self) -> bool:
+        """Whether one of its sides lies in the middle of the garment."""
+        return any(self._is(group, _CENTRE) for group in (*self._box.left, *self._box.right))
+
+    def _proportion(self) -> float:
+        """How deep it is: a collar or band has ends, a yoke no side, a facing is a facing."""
         piece, right = self._piece, self._box.right
-        is_facing = piece.layer is Layer.FACING and piece.like is None
         is_ended = len(self._runs) == 2 and "end" in self._words(0)
-        return is_facing or is_ended or self._are(right, "end") or self._are(right, "armhole")
+        if is_ended or self._are(right, "end"):
+            return _LOW if self._is_fold else _SHALLOW
+        is_facing = piece.layer is Layer.FACING and piece.like is None
+        return _SHALLOW if is_facing or self._are(right, "armhole") else _DEEP
 
     def _are(self, groups: Sequence[int], word: str) -> bool:
         return bool(groups) and all(word in self._words(group) for group in groups)
@@ -294,6 +306,8 @@ class _Sketch:
 
     def _parts(self, group: int, path: Path) -> list[Path]:
         """The line of each edge between two corners: as long as stated, or all alike."""
+        if len(self._runs[group]) == 1:
+            return [path]
         known = dict(self._piece.lengths)
         names = [self._piece.edges[place].name for place in self._runs[group]]
         is_stated = all(name in known and known[name].mm > 0 for name in names)

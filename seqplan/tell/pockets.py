@@ -2,8 +2,10 @@
 
 from typing import NamedTuple
 
+from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
-from seqplan.model.entry import Verb
+from seqplan.model.entry import Entry, Verb
+from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
 from seqplan.tell import usual
 from seqplan.tell.names import name_edge, name_pieces, name_places
@@ -88,15 +90,22 @@ class _Parts(NamedTuple):
     is_one: bool
 
 
-def _parts(s: Scene) -> _Parts:
-    """Tell welt and bag apart: a welt is a strip, or is called so, or is what the entry sets on."""
-    ids = (*s.entry.pieces, *s.entry.partners)
-    welts = [id_ for id_ in ids if s.garment.piece[id_].is_strip or "welt" in id_]
-    welts = welts or list(s.entry.partners)
+def welt_and_bag(garment: Garment, entry: Entry) -> tuple[tuple[PieceId, ...], tuple[PieceId, ...]]:
+    """Tell welt and bag apart: a welt is a strip, or is called so, or is what the entry sets on.
+
+    Where one piece does for both there is no welt.
+    """
+    ids = (*entry.pieces, *entry.partners)
+    welts = [id_ for id_ in ids if garment.piece[id_].is_strip or "welt" in id_]
+    welts = welts or list(entry.partners)
     bags = [id_ for id_ in ids if id_ not in welts]
-    if not welts or not bags:
-        return _Parts(name_pieces(s.garment, ids), name_pieces(s.garment, ids), True)
-    return _Parts(name_pieces(s.garment, welts), name_pieces(s.garment, bags), False)
+    return (tuple(welts), tuple(bags)) if welts and bags else ((), ids)
+
+
+def _parts(s: Scene) -> _Parts:
+    welts, bags = welt_and_bag(s.garment, s.entry)
+    bag = name_pieces(s.garment, bags)
+    return _Parts(name_pieces(s.garment, welts), bag, False) if welts else _Parts(bag, bag, True)
 
 
 def fold_welt(s: Scene) -> Told:

@@ -35,6 +35,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-allowances": "Allowances",
     "sheet-marks": "Mark before you take the pattern off",
     "sheet-key": "How to read this sheet",
+    "sheet-key-pictures": "What tones, letters and lines mean in the pictures.",
     "sheet-cautions": "Take care",
     "sheet-glance": "All steps at a glance",
     "sheet-glance-line": "{number}. {heading}",

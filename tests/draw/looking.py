@@ -120,9 +120,8 @@ def figures(name):
 def seen(name):
     """Every picture of a garment: (operation, kind, picture)."""
     return tuple(
-        (c_op, kind, Seen(svg(figure)))
+        (garment(name).op[id_], kind.value, Seen(svg(figure)))
         for id_, pictures in figures(name).items()
-        for c_op in (garment(name).op[id_],)
-        for kind, figure in zip(pictures._fields, pictures, strict=True)
-        if figure is not None
+        for kind, found in pictures.items()
+        for figure in found
     )

@@ -7,7 +7,8 @@ import pytest
 from garments.shipped import GARMENTS
 from rules.reasoning import construction
 
-from seqplan.draw.map import WIDTH, draw_map
+from seqplan.draw.map import WIDTH, draw_map, map_figure
+from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import text_width
 from seqplan.pipeline import open_garment
 from seqplan.rehearse.edges import EdgeState, Kind, state_of
@@ -58,11 +59,11 @@ def states(text, *entries, step=()):
 
 def drawn(text, *entries, step=()):
     c, work = worked(text, *entries)
-    return draw_map(c, work, [op.id for op in c.operations if op.entry in step])
+    return svg(draw_map(c, work.done, [op.id for op in c.operations if op.entry in step]))
 
 
-def texts(svg):
-    return list(ElementTree.fromstring(svg).iter(f"{SVG}text"))
+def texts(written):
+    return list(ElementTree.fromstring(written).iter(f"{SVG}text"))
 
 
 def box(text):
@@ -154,8 +155,7 @@ def test_the_picture_is_told_in_words():
 
 def test_names_in_any_script_are_shown():
     text = SKIRT.replace("side, hem", "side, Säume-縫").replace(".hem", ".Säume-縫")
-    svg = drawn(text)
-    assert "Säume 縫" in [t.text for t in texts(svg)]
+    assert "Säume 縫" in [t.text for t in texts(drawn(text))]
 
 
 def test_the_same_work_gives_the_same_picture():
@@ -185,8 +185,7 @@ def several(c):
 def test_nothing_on_a_map_lies_on_anything_else(path):
     c = open_garment(path).garment
     for work, step in several(c):
-        svg = draw_map(c, work, step)
-        root = ElementTree.fromstring(svg)
+        root = ElementTree.fromstring(svg(map_figure(c, work, step)))
         found = [(t.text, box(t)) for t in root.iter(f"{SVG}text")]
         for (one, first), (other, second) in combinations(found, 2):
             assert not meet(first, second), (one, other)

@@ -1,0 +1,162 @@
+"""What an operation puts on the face of a piece: buttons, straps, interfacing, marks, cuts.
+
+Where a thing goes is known by name only (an edge, a marked place), so its place on the piece is
+schematic; the pattern has the exact one.
+"""
+
+from collections.abc import Mapping
+from enum import Enum
+from typing import Final, NamedTuple
+
+from seqplan.base.ids import PieceId
+from seqplan.model.entry import Verb
+from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Half, Place
+from seqplan.recipes.construction import Construction
+from seqplan.tell.names import listing, readable
+from seqplan.words.say import say
+
+_MANY: Final = 8
+"""So many buttons are drawn at most."""
+
+
+class ThingKind(Enum):
+    """What it is; the value ends the name of the words in the key."""
+
+    INTERFACING = "interfacing"
+    MARK = "mark"
+    BUTTON = "button"
+    HOLE = "hole"
+    NOTION = "notion"
+    STRAP = "strap"
+    POCKET = "pocket"
+    TACK = "tack"
+    OPENING = "opening"
+    """The mouth of a welt pocket: two rows with the line between them."""
+    SLIT = "slit"
+    """The mouth of a welt pocket, cut open."""
+    CUT = "cut"
+    """A slit, cut open from its edge."""
+
+
+class Thing(NamedTuple):
+    """A thing on a piece.
+
+    Parameters
+    ----------
+    kind, piece
+        What it is, and what it lies on.
+    edge
+        The edge along which it lies; on the face where there is none.
+    half
+        The half or copy that it is on; ``None`` for all.
+    number
+        How many.
+    title
+        What the key calls it.
+    is_inwards
+        Whether a strap lies with its end level with the edge, for a seam to come.
+    """
+
+    kind: ThingKind
+    piece: PieceId
+    edge: str = ""
+    half: Half | None = None
+    number: int = 1
+    title: str = ""
+    is_inwards: bool = False
+
+
+def things_of(c: Construction, op: Operation) -> tuple[Thing, ...]:
+    """What an operation puts on faces; nothing where it puts nothing there."""
+    title = _title(c, op)
+    return tuple(thing._replace(title=title or _words(thing)) for thing in _found(c, op))
+
+
+def _words(thing: Thing) -> str:
+    return say(f"map-thing-{thing.kind.value}")
+
+
+def _title(c: Construction, op: Operation) -> str:
+    """What is sewn on, where it has a name of its own."""
+    entry = c.entry(op)
+    if entry.verb is not Verb.ATTACH:
+        return ""
+    if entry.pieces:
+        return listing(c.garment.piece[id_].title for id_ in entry.pieces)
+    return readable(c.garment.notion[entry.notion].kind) if entry.notion else ""
+
+
+def _found(c: Construction, op: Operation) -> tuple[Thing, ...]:
+    entry = c.entry(op)
+    if op.action is Action.FUSE:
+        return tuple(Thing(ThingKind.INTERFACING, id_) for id_ in sorted(op.pieces))
+    if op.action is Action.MARK:
+        return tuple(Thing(ThingKind.MARK, id_) for id_ in sorted(op.pieces))
+    kind = _kind(c, op)
+    if kind is None:
+        return ()
+    if kind is ThingKind.CUT:
+        return tuple(dict.fromkeys(Thing(kind, ref.piece, ref.edge) for ref in entry.run))
+    places = [p for p in entry.places if not op.pieces or p.piece in op.pieces]
+    found = [_thing(c, kind, place, _count(c, op, len(places))) for place in places]
+    found += [
+        _thing(c, kind, Place(ref.piece, ref.edge, ref.hand), 1)
+        for ref in entry.run
+        if entry.verb in {Verb.ATTACH, Verb.TACK, Verb.BUTTONHOLE}
+    ]
+    return tuple(dict.fromkeys(found))
+
+
+def _kind(c: Construction, op: Operation) -> ThingKind | None:
+    entry = c.entry(op)
+    if entry.verb is Verb.WELT_POCKET:
+        return {
+            Action.STITCH_ON: ThingKind.OPENING,
+            Action.SLASH: ThingKind.SLIT,
+            Action.CLOSE_ENDS: ThingKind.SLIT,
+        }.get(op.action)
+    if entry.verb is Verb.ATTACH and entry.pieces:
+        return ThingKind.STRAP
+    if op.action is Action.ATTACH and entry.notion is not None:
+        kind = c.garment.notion[entry.notion].kind.casefold()
+        return ThingKind.BUTTON if "button" in kind else ThingKind.NOTION
+    return _OF_ACTION.get((entry.verb, op.action)) or _OF_ACTION.get((None, op.action))
+
+
+_OF_ACTION: Final[Mapping[tuple[Verb | None, Action], ThingKind]] = {
+    (Verb.ATTACH, Action.STITCH_ON): ThingKind.NOTION,
+    (Verb.PATCH_POCKET, Action.STITCH_ON): ThingKind.POCKET,
+    (Verb.SLASH, Action.SLASH): ThingKind.CUT,
+    (None, Action.BUTTONHOLE): ThingKind.HOLE,
+    (None, Action.BIND_HOLE): ThingKind.HOLE,
+    (None, Action.OPEN_BEHIND): ThingKind.HOLE,
+    (None, Action.TACK): ThingKind.TACK,
+}
+
+
+def _count(c: Construction, op: Operation, places: int) -> int:
+    """How many of them lie at one place, as far as anybody says."""
+    entry = c.entry(op)
+    if entry.verb not in {Verb.ATTACH, Verb.BUTTONHOLE} or len(entry.places) != 1 or places != 1:
+        return 1
+    number = entry.number or (c.garment.notion[entry.notion].count if entry.notion else 1)
+    piece = c.garment.piece[entry.places[0].piece]
+    on_each = number if entry.places[0].hand else -(-number // max(1, piece.copies))
+    return min(max(1, on_each), _MANY)
+
+
+def _thing(c: Construction, kind: ThingKind, place: Place, count: int) -> Thing:
+    piece = c.garment.piece[place.piece]
+    edge = place.name if place.name in piece.edge_names else ""
+    is_inwards = bool(edge and c.seams_at(piece.segments(edge)))
+    return Thing(kind, place.piece, edge or "", _half(c, place), count, is_inwards=is_inwards)
+
+
+def _half(c: Construction, place: Place) -> Half | None:
+    """The half or copy that a place is on, if it is on one only."""
+    piece = c.garment.piece[place.piece]
+    hand = place.hand
+    if hand is None and place.name is not None:
+        hand = next((spot.hand for spot in piece.spots if spot.name == place.name), None)
+    return piece.half_worn(hand)
