@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import RuleSlug
-from seqplan.model.garment import Garment, Notion
+from seqplan.model.garment import Amount, Fabric, Garment, Notion
 from seqplan.words.say import say
 
 
@@ -15,8 +15,13 @@ def in_size(garment: Garment, size: str) -> Garment:
     """
     if size not in garment.sizes:
         return garment
-    notions = tuple(_in_size(notion, size) for notion in garment.notions)
-    return replace(garment, sizes=(size,), notions=notions)
+    return replace(
+        garment,
+        sizes=(size,),
+        fabrics=tuple(_cloth_in_size(fabric, size) for fabric in garment.fabrics),
+        notions=tuple(_in_size(notion, size) for notion in garment.notions),
+        plans=tuple(plan for plan in garment.plans if plan.size in {None, size}),
+    )
 
 
 def check_size(garment: Garment, size: str) -> tuple[Diagnostic, ...]:
@@ -34,6 +39,14 @@ def check_size(garment: Garment, size: str) -> tuple[Diagnostic, ...]:
             fix=fix,
         ),
     )
+
+
+def _cloth_in_size(fabric: Fabric, size: str) -> Fabric:
+    amounts = (
+        Amount(amount.width, dict(amount.by_size).get(size, amount.length))
+        for amount in fabric.amounts
+    )
+    return fabric._replace(amounts=tuple(amounts))
 
 
 def _in_size(notion: Notion, size: str) -> Notion:

@@ -101,6 +101,7 @@ def choose(garment: Garment, picks: Picks) -> Garment:
     return replace(
         picked,
         fabrics=tuple(item for item in garment.fabrics if item.id not in gone.fabrics),
+        plans=tuple(plan for plan in garment.plans if plan.fabric not in gone.fabrics),
         pieces=tuple(piece for piece in garment.pieces if piece.id not in gone.pieces),
         notions=tuple(notion for notion in garment.notions if notion.id not in gone.notions),
         entries=tuple(_without(entry, gone) for entry in entries),

@@ -12,6 +12,7 @@ from seqplan.paper.blocks import (
     Cards,
     Document,
     Facts,
+    Image,
     Items,
     Note,
     Part,
@@ -57,6 +58,7 @@ def booklet(sheet: Sheet, pictures: Drawn | None = None) -> Document:
         _steps(sheet, pictures or {}),
         Part(title=say("sheet-checks"), blocks=(Items(sheet.checks, is_ticked=True),)),
         Part(title=say("sheet-glossary"), blocks=(Terms(sheet.glossary),)),
+        Part(title=say("sheet-terms"), blocks=(Prose(sheet.terms),)),
     )
     return Document(
         kind=sheet.kind,
@@ -70,10 +72,14 @@ def booklet(sheet: Sheet, pictures: Drawn | None = None) -> Document:
 
 
 def _is_filled(block: Block) -> bool:
-    return not isinstance(block, Terms) or bool(block.terms)
+    if isinstance(block, Terms):
+        return bool(block.terms)
+    return not isinstance(block, Prose) or bool(block.texts)
 
 
 def _cover(sheet: Sheet) -> Iterator[Block]:
+    if sheet.mark:
+        yield Image(*sheet.mark)
     if sheet.about:
         yield Prose((sheet.about,))
     if lines := tuple(_issue(sheet)):
@@ -97,6 +103,8 @@ def _issue(sheet: Sheet) -> Iterator[str]:
         yield say("sheet-by", author=sheet.author)
     if sheet.version:
         yield say("sheet-version", version=sheet.version)
+    if sheet.date:
+        yield say("sheet-as-of", date=sheet.date)
     if len(sheet.sizes) == 1:
         yield say("sheet-one-size", size=sheet.sizes[0])
     elif sheet.sizes:
@@ -119,6 +127,7 @@ def _cutting(sheet: Sheet) -> Part:
         blocks=(
             *([_cutting_list(sheet.cutting)] if sheet.cutting else []),
             Prose(sheet.cutting_notes, is_small=True),
+            *(Image(*plan) for plan in sheet.plans),
             _cards((say(key), Items(lines)) for key, lines in lists.items() if lines),
         ),
     )

@@ -10,13 +10,15 @@ from pathlib import Path
 import pytest
 import yaml
 from garments.shipped import changed
-from rules.reasoning import construction
+from rules.reasoning import construction, garment
 
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import RuleSlug
 from seqplan.base.path import format_path
 from seqplan.explain.audit.book import AUDIT, AUDITS
 from seqplan.explain.audit.ledger import Ledger
+from seqplan.model.size import in_size
+from seqplan.recipes.expand import construct
 from seqplan.rules.book import RULE
 
 CASES = Path(__file__).parent / "cases"
@@ -49,6 +51,21 @@ def test_an_audit_speaks_up_where_its_case_says(audit, case):
     assert all(item.fix for item in findings)
     for text in case.get("says", []):
         assert any(text in f"{item.message} {item.fix}" for item in findings), text
+
+
+def test_cloth_is_enough_for_the_shapes_in_the_size_that_they_are_of():
+    text = """
+sizes: [M, S]
+fabrics: {a: {kind: woven, amounts: {100: {M: %s, S: 40 cm}}}}
+pieces: {body: {of: a, edges: [a, b, c, d], shape: [[0, 0], [100, 0], [100, 90], [0, 90]]}}
+operations: {sides: {hem: body.a}}
+"""
+    audit = AUDIT[RuleSlug("too-little-cloth")]
+    for amount, count in (("1 m", 0), ("80 cm", 1)):
+        whole = garment(text % amount)
+        small, problems = construct(in_size(whole, "S"))
+        assert not problems
+        assert len(list(audit.find(Ledger(small, whole)))) == count
 
 
 @pytest.mark.parametrize(("audit", "case"), list(each("fires")))

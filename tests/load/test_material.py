@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from load.files import MARK, file_with, split_mark
 
 from seqplan.base.diagnostic import Severity
-from seqplan.base.measure import parse_length
+from seqplan.base.measure import cloth_amount, parse_length
 from seqplan.load.document import load_file, load_text
 from seqplan.load.dump import dump
 from seqplan.load.images import PIXEL_LIMIT, SIZE_LIMIT, ImageFaultError, media_of
@@ -268,6 +268,13 @@ def test_amounts_are_by_width_and_by_size():
         Amount(parse_length("150 cm"), parse_length("1.2 m")),
         Amount(parse_length("45 in"), small, (("S", small), ("M", medium))),
     )
+
+
+def test_an_amount_may_be_given_in_both_systems():
+    loaded = load_text(cloth("{150: {m: 1.3, in: 54}, 115: {S: {in: 72, m: 1.8}}}", "sizes: [S]"))
+    one, other = loaded.garment.fabrics[-1].amounts
+    assert (cloth_amount(one.length), one.by_size) == ("1.3 m (1½ yd)", ())
+    assert cloth_amount(other.by_size[0][1]) == "2 yd (1.8 m)"
 
 
 def test_a_bare_width_is_in_the_unit_of_the_file():

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
 from seqplan.model.entry import Caught, Entry, Verb
-from seqplan.model.garment import Choice, Fabric, Garment, Notion, Waiver
+from seqplan.model.garment import Choice, Fabric, Garment, LayPlan, Notion, Picture, Waiver
 from seqplan.model.piece import Edge, EdgeRef, Piece, Place
 from seqplan.model.variant import check_picks, choose, default_picks, holds
 
@@ -34,6 +34,7 @@ _GARMENT = Garment(
     name="Harbour smock",
     choices=(Choice("view", ("plain", "lined")), Choice("fastening", ("ties", "hook"))),
     fabrics=(Fabric("canvas"), Fabric("twill"), Fabric("spare")),
+    plans=tuple(LayPlan(Picture("a.svg", "image/svg+xml", b""), n) for n in ("canvas", "twill")),
     pieces=(
         _piece("front", fabric="canvas"),
         _piece("back", fabric="canvas"),
@@ -93,6 +94,7 @@ def test_what_bears_another_option_is_left_out() -> None:
 def test_cloth_that_only_left_out_pieces_are_cut_from_is_left_out_with_its_wash() -> None:
     plain = choose(_GARMENT, {})
     assert _names(plain.fabrics) == ["canvas", "spare"]
+    assert [plan.fabric for plan in plain.plans] == ["canvas"]
     assert plain.entry[EntryId("wash")].fabrics == ("canvas",)
 
 

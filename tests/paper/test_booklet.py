@@ -5,12 +5,13 @@ from pathlib import Path
 
 import pytest
 from paper.documents import steps, texts_of
-from tell.sampler import SHIPPED, built, document, sheet
+from paper.reading import walk
+from tell.sampler import GARMENTS, SHIPPED, built, document, sheet
 
-from seqplan.load.document import load_file
+from seqplan.load.document import load_file, load_text
 from seqplan.model.size import check_size, in_size
 from seqplan.model.variant import choose
-from seqplan.paper.blocks import Blanks, Items, Table
+from seqplan.paper.blocks import Blanks, Image, Items, Part, Table
 from seqplan.paper.booklet import booklet
 from seqplan.paper.handouts import HANDOUTS, composer
 from seqplan.paper.steps import paragraphs
@@ -22,6 +23,12 @@ from seqplan.tell.sheet import make_sheet
 
 POUCH = load_file(Path(__file__).parents[1] / "tell/garments/spyglass-pouch.yaml").garment
 ALL = (*SHIPPED, "dress", "tube")
+
+
+def find(made, kind):
+    """The blocks of a kind in a document or a part, those within others too."""
+    blocks = made.blocks if isinstance(made, Part) else (*made.cover, *made.parts)
+    return [block for block in walk(blocks) if isinstance(block, kind)]
 
 
 def titled(made, title):
@@ -45,6 +52,9 @@ def test_the_booklet_holds_all_that_the_sheet_says(name):
     for row in made.cutting:
         assert all(each in texts for each in (row.piece, row.cut, row.edges, *row.notes))
     assert all(term.meaning in texts for term in made.glossary)
+    assert all(text in texts for text in (*made.terms, made.date or ""))
+    images = find(document(name), Image)
+    assert images == [Image(*picture) for picture in (made.mark, *made.plans) if picture]
 
 
 @pytest.mark.parametrize("name", ALL)
@@ -117,6 +127,43 @@ def test_a_size_that_is_not_offered_is_found_with_those_that_are():
     assert found.fix == "Known here: `small`, `large`."
     (found,) = check_size(replace(whole, sizes=()), "small")
     assert found.fix == "It comes in one size only: name no size."
+
+
+SACK = """
+garment: Try
+sizes: [small, large]
+mark: makers-hall-mark.svg
+fabrics: {cotton: {kind: woven, amounts: {150: {small: 1 m, large: 1.2 m}, 115: 2 m}}}
+plans:
+  - {picture: makers-hall-mark.svg, fabric: cotton, size: small}
+  - {picture: makers-hall-mark.svg, fabric: cotton, size: large}
+  - {picture: makers-hall-mark.svg, fabric: cotton}
+pieces: {sack: {of: cotton, edges: [top, side]}}
+operations: {hem: {hem: [sack.top, sack.side], depth: 1}}
+"""
+
+
+@pytest.mark.parametrize(("size", "amount"), [("small", "1 m (1⅛ yd)"), ("large", "1.2 m (1⅜ yd)")])
+def test_in_one_size_only_its_cloth_and_its_lay_plans_are_left(size, amount):
+    whole = load_text(SACK, folder=GARMENTS).garment
+    made = _booklet_of(in_size(whole, size))
+    texts = list(texts_of(made))
+    assert f"Cotton, 150 cm (60 in) wide: {amount}" in texts
+    assert "Cotton, 115 cm (45 in) wide: 2 m (2¼ yd)" in texts
+    assert [image.caption for image in find(made, Image)] == [
+        "",
+        f"Lay plan: Cotton, size {size}",
+        "Lay plan: Cotton",
+    ]
+
+
+def test_mark_date_and_terms_have_their_places():
+    made = document("chandlery-tote")
+    assert isinstance(made.cover[0], Image)
+    assert "As of August 2026" in list(texts_of(made))
+    assert titled(made, "Terms of use").blocks[0].texts == sheet("chandlery-tote").terms
+    assert find(titled(made, "Cut"), Image)
+    assert "Terms of use" not in [part.title for part in document("gull-skirt").parts]
 
 
 def _booklet_of(whole):

@@ -72,6 +72,7 @@ GOOD = {
     Takes.AMOUNTS: [
         {"150": "1.2 m", "60 in": "1 3/8 yd"},
         {"115": {"S": "1.2 m", "M": "130 cm"}},
+        {"150": {"m": 1.2, "in": 48}, "115": {"S": {"m": "1.3", "in": "54"}}},
     ],
     Takes.PARAGRAPHS: ["For yourself.", ["For yourself.", "Not for sale."]],
     Takes.PICTURE: ["mark.svg", "pictures/lay 150.PNG"],

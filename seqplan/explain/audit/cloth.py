@@ -32,8 +32,10 @@ def too_little_cloth(ledger: Ledger) -> Found:
     Stays quiet of pieces without a shape, and of cloth that is fused or cut on as one goes.
     """
     for fabric in ledger.c.garment.fabrics:
-        area = _area(ledger, fabric) if fabric.amounts else 0.0
-        for amount in fabric.amounts:
+        # Shapes are those of the base size, whichever was asked for.
+        amounts = ledger.amounts(fabric)
+        area = _area(ledger, fabric) if amounts else 0.0
+        for amount in amounts:
             least = area / float(amount.width.mm)
             if least > float(amount.length.mm):
                 yield told(

@@ -6,7 +6,7 @@ from itertools import chain, pairwise
 
 from seqplan.base.ids import EntryId, PieceId
 from seqplan.model.entry import Entry, Verb
-from seqplan.model.garment import Garment
+from seqplan.model.garment import Amount, Fabric, Garment
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Piece, Segment
 from seqplan.recipes.bands import edges_to_set_on
@@ -99,6 +99,11 @@ class Ledger:
     def tells(self, *stems: str) -> bool:
         """Whether the author's free words speak of something, by the stem of a word."""
         return any(stem in self.words for stem in stems)
+
+    def amounts(self, fabric: Fabric) -> tuple[Amount, ...]:
+        """How much of a fabric the author says is needed, in the base size first of all."""
+        offered = self._offered.fabric.get(fabric.id, fabric) if self._offered else fabric
+        return offered.amounts
 
     @cached_property
     def elsewhere(self) -> tuple[Entry, ...]:

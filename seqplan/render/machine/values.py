@@ -204,6 +204,7 @@ _PAIR: Data = {
 _MEASURE = _object_or(_PAIR, _ONE_MEASURE)
 _ONE_AMOUNT = _written(rf'{_NUMBER}\s*(mm|cm|m|in|yd|")', "amount")
 _AMOUNT = _object_or(_PAIR, _ONE_AMOUNT)
+_AMOUNT_OF_SIZES: Data = {"anyOf": [_PAIR, {"additionalProperties": _AMOUNT}]}
 _POINT: Data = {
     "type": "array",
     "items": _written(rf"-?{_LENGTH}", "coordinate", "number") | {"minimum": -1e6},
@@ -291,7 +292,7 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.AMOUNTS: {
         "type": "object",
         "propertyNames": _written(_LENGTH, "width"),
-        "additionalProperties": _object_or({"additionalProperties": _AMOUNT}, _ONE_AMOUNT),
+        "additionalProperties": _object_or(_AMOUNT_OF_SIZES, _ONE_AMOUNT),
         "minProperties": 1,
     },
     Takes.PARAGRAPHS: _one_or_more(_TEXT),
