@@ -265,8 +265,9 @@ def settle(
 
     The more corners close up, the better; of pairings that are equal in that, the one in which the
     runs of the garment are torn into the fewest stretches, since a list is one run; of these the
-    one in which edges of the same names meet at the ends; of these the usual one. A sleeve set in upside down closes as many corners as one set in right, but then the
-    seam from hem to wrist goes nowhere.
+    one in which edges of the same names meet at the ends; of these the usual one. A sleeve set in
+    upside down closes as many corners as one set in right, but then the seam from hem to wrist goes
+    nowhere.
 
     Parameters
     ----------

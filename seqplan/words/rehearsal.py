@@ -213,6 +213,10 @@ SENTENCES = {
     "walk-gaps-no-more": "gap closed in {names}",
     "walk-shut": "zip shut: {names}",
     "walk-shut-no-more": "zip opened: {names}",
+    "walk-look": (
+        "look before {names}, while it can be sewn anew: nothing twisted, left is left, right side"
+        " is right side"
+    ),
     "walk-caught": "caught in a seam, or lying on another piece: {names}",
     "walk-folded": "creased, not stitched yet: {names}",
     "walk-folded-no-more": "stitched along the crease, opened out or washed out: {names}",
