@@ -91,6 +91,13 @@ SENTENCES: Final[dict[str, str]] = {
         "Sew or attach it, or say in words what it has to do with the rest:"
         " `{{do: ..., on: [{piece}, ...]}}`."
     ),
+    "check-lies-in-the-fold": (
+        "`{entry}` begins {begins} from `{edge}`, and `{fold}` folds {depth} of it"
+    ),
+    "check-lies-in-the-fold-fix": (
+        "Begin `{entry}` at least {depth} from `{edge}`, or make `{fold}` less deep; no other order"
+        " helps."
+    ),
     "check-ring-twisted": (
         "with `{entry}`, the right side of a part runs on as the wrong side of another"
     ),

@@ -15,6 +15,7 @@ from seqplan.explain.audit import (
     openings,
     parts,
     pieces,
+    places,
     seams,
     temporary,
 )
@@ -51,6 +52,7 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     openings.pocket_without_mouth,
     openings.channel_too_narrow,
     openings.elastic_ends_loose,
+    places.lies_in_the_fold,
     openings.gap_not_closed,
     openings.never_turned,
     openings.nothing_to_turn,
