@@ -136,6 +136,10 @@ SENTENCES = {
         "`{op}` is sewn {needed} from the edge, and `{blame}` has left {left} of {edge}: what is"
         " sewn by that edge comes out too small."
     ),
+    "rehearse-used-up-band": (
+        "`{op}` is sewn {needed} from the edge, and `{blame}` has left {left} of {edge}: the band"
+        " would lie too low."
+    ),
     "rehearse-used-up-zip": (
         "`{op}` needs {needed} beside the opening to be held by, and `{blame}` has left {left} of"
         " {edge}."
