@@ -237,12 +237,17 @@ def _coordinate(mm: float) -> str:
 
 
 def _face(piece: Piece) -> Values:
+    begins = {
+        quoted_text(item.name): quoted_text(f"{format_written(item.length)} from {item.edge}")
+        for item in piece.begins
+    }
     return {
         "selvage": write_texts(piece.selvage),
         "darts": write_list(map(_fullness, piece.darts)),
         "pleats": write_list(map(_fullness, piece.pleats)),
         "spots": write_texts(map(_spot, piece.spots)),
         "lines": write_texts(piece.lines),
+        "begins": write_braces(begins) if begins else None,
     }
 
 

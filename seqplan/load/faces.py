@@ -1,18 +1,21 @@
 """What a piece bears besides its edges: darts, pleats, spots, and slits, which add edges."""
 
+import re
 from collections.abc import Collection, Iterable
 from typing import NamedTuple
 
+from seqplan.base.measure import parse_length
 from seqplan.load import fields
 from seqplan.load.keys import Section, keys_of
 from seqplan.load.names import check_name, clean, report_twice
 from seqplan.load.nodes import Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, quoted
-from seqplan.model.piece import Cut, Edge, Fullness, Hand, Piece, Slit, Spot
+from seqplan.model.piece import Beginning, Cut, Edge, Fullness, Hand, Piece, Slit, Spot
 from seqplan.words.say import say
 
 FOLD = "fold"
 _BAR = "|"
+_BEGINNING = re.compile(r"^(?P<length>.+?)\s+from\s+(?P<edge>\S+)$")
 _HANDS = {hand.value: hand for hand in Hand}
 
 Named = tuple[tuple[str, Node], ...]
@@ -82,6 +85,30 @@ def _spot(node: Node, sink: Sink) -> Spot | None:
         sink.error("unknown-side", node, found=quoted(f"@{side}"))
         return None
     return Spot(name, _HANDS[side] if at else None)
+
+
+def read_begins(
+    node: Node | None, marks: Collection[str], units: str, sink: Sink
+) -> tuple[tuple[Beginning, Pair], ...]:
+    """Read ``begins:``: spots and lines, each with its distance from an edge."""
+    table = fields.mapping(node, sink, words="expected-begins") if node is not None else None
+    if table is not None and not table.pairs:
+        sink.error("wrong-type", table, words="expected-begins", found="`{}`")
+    found: dict[str, tuple[Beginning, Pair]] = {}
+    for pair in table.pairs if table is not None else ():
+        name, written = clean(pair.key), fields.text(pair.value, sink)
+        match = _BEGINNING.match(written or "")
+        length = parse_length(match["length"], default_unit=units) if match else None
+        if name not in marks:
+            fix = sink.suggest(name, marks, "fix-no-marks")
+            sink.error("unknown-mark", pair, name=quoted(name), fix=fix)
+        elif match is None or length is None or length.mm > fields.LONGEST_MM:
+            if written is not None:
+                names = {"words": "expected-part", "found": quoted(written)}
+                sink.error("unreadable-part", pair.value, **names)
+        else:
+            found.setdefault(name, (Beginning(name, length, clean(match["edge"])), pair))
+    return tuple(found.values())
 
 
 def check_face(

@@ -75,6 +75,7 @@ class Takes(Enum):
     SPOTS = "names, each with a side if it is on one only"
     SLITS = "slits with where they begin"
     LENGTH_BY_SIZE = "a length, or a length for each size"
+    BEGINNINGS = "spots or lines with a length from an edge"
     WHEN = "a choice with an option"
     WAIVERS = "rules with a reason"
     HOURS = "a number of hours"
@@ -333,6 +334,11 @@ KEYS: Final[tuple[Key, ...]] = (
     _PIECE(name="pleats", takes=Takes.FULLNESS, help="The edges at which its pleats open."),
     _PIECE(name="spots", takes=Takes.SPOTS, help="Marked places on its face: `pocket@left`."),
     _PIECE(name="lines", takes=Takes.NAMES, help="Marked lines on its face."),
+    _PIECE(
+        name="begins",
+        takes=Takes.BEGINNINGS,
+        help="How far from an edge spots and lines begin: `frill-line: 2 from neck`.",
+    ),
     _PIECE(name="when", takes=Takes.WHEN, help="The choice for which it is used."),
     _PIECE(name="note", takes=Takes.NOTE, help="A note for the cutting list."),
     _PIECE(
@@ -343,7 +349,7 @@ KEYS: Final[tuple[Key, ...]] = (
     _PIECE(
         name="lengths", takes=Takes.LENGTHS, help="How long edges are, along the stitching line."
     ),
-    *_planned(Section.PIECE, "notches", "zone"),
+    *_planned(Section.PIECE, "notches"),
     # Darts or pleats of a piece.
     _FULLNESS(name="on", takes=Takes.TEXT, is_required=True, help="The edge at which they open."),
     _FULLNESS(name="number", takes=Takes.NUMBER, bounds=(1, 99), help="How many; 1 if left out."),

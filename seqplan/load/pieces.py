@@ -9,6 +9,7 @@ from seqplan.load.choices import Choices, when
 from seqplan.load.faces import (
     check_face,
     fold_named,
+    read_begins,
     read_fullness,
     read_slits,
     read_spots,
@@ -124,6 +125,8 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
         read_fullness(found.get(word), around.units, sink) for word in ("darts", "pleats")
     )
     spots = read_spots(found.get("spots"), sink)
+    marks = (*(spot.name for spot, _ in spots), *(name for name, _ in lines))
+    begins = read_begins(found.get("begins"), marks, around.units, sink)
     return _Draft(
         piece._replace(
             selvage=tuple(name for name, _ in selvage),
@@ -131,12 +134,18 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
             pleats=tuple(item for item, _ in pleats),
             spots=tuple(spot for spot, _ in spots),
             lines=tuple(name for name, _ in lines),
+            begins=tuple(item for item, _ in begins),
         ),
         has_cut="cut" in found,
         is_cut_known=is_cut_known,
         is_whole=is_whole and not has_doubt and not ("like" in found and like is None),
         like_at=found.get("like"),
-        named=(*selvage, *((item.on, at) for item, at in (*darts, *pleats)), *measured),
+        named=(
+            *selvage,
+            *((item.on, at) for item, at in (*darts, *pleats)),
+            *((item.edge, at) for item, at in begins),
+            *measured,
+        ),
         spots=spots,
         lines=tuple(lines),
     )

@@ -131,6 +131,14 @@ class Spot(NamedTuple):
     hand: "Hand | None" = None
 
 
+class Beginning(NamedTuple):
+    """Where a marked place or line begins: so far from an edge."""
+
+    name: str
+    length: Length
+    edge: str
+
+
 class Slit(NamedTuple):
     """A slit that begins at a mark between two edges, or in the middle of a fold.
 
@@ -216,6 +224,8 @@ class Piece(NamedTuple):
         Darts and pleats, with the edges at which they open.
     spots, lines
         Places and lines marked on its face.
+    begins
+        How far from an edge some of those begin.
     slits
         Slits; their edges are among ``edges``.
     is_strip
@@ -245,6 +255,7 @@ class Piece(NamedTuple):
     pleats: tuple[Fullness, ...] = ()
     spots: tuple[Spot, ...] = ()
     lines: tuple[str, ...] = ()
+    begins: tuple[Beginning, ...] = ()
     slits: tuple[Slit, ...] = ()
     is_strip: bool = False
     shape: Outline | None = None

@@ -4,13 +4,13 @@ And what will not last, or has gone for good: folds and basting, what is wet, aw
 the iron must not go any more, what is left of the allowances.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Layer, Segment
+from seqplan.model.piece import Cut, Layer, Segment
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.edges import EdgeNow, edge_now
 from seqplan.rehearse.states.damp import FOLDS
@@ -84,6 +84,9 @@ class After(NamedTuple):
         Pieces that are wet, out of the house, or must lie still.
     no_iron
         Edges that must not be pressed any more.
+    look_before
+        What is to be done yet and cannot be undone, where left and right, or the twist of a ring,
+        can be looked at before: the trimming and the second row of a seam that is sewn now.
     trimmed
         The edges of which something has been cut off, each with what is left, in mm.
     """
@@ -103,6 +106,7 @@ class After(NamedTuple):
     away: tuple[str, ...]
     setting: tuple[str, ...]
     no_iron: tuple[str, ...]
+    look_before: tuple[OpId, ...]
     trimmed: tuple[tuple[str, Fraction], ...]
 
 
@@ -115,9 +119,11 @@ def watch_steps(c: Construction, order: Sequence[OpId]) -> tuple[tuple[After, ..
 
     def watch(work: Work, op: Operation) -> None:
         ops: tuple[OpId, ...] = (op.id,)
+        look = tuple(_look_before(work, op))
         if steps and steps[-1].entry == op.entry:
-            ops = (*steps.pop().ops, op.id)
-        steps.append(_after(work, op, ops))
+            last = steps.pop()
+            ops, look = (*last.ops, op.id), last.look_before or look
+        steps.append(_after(work, op, ops)._replace(look_before=look))
 
     found = rehearse(c, order, watch)
     return tuple(steps), found
@@ -154,10 +160,32 @@ def _after(work: Work, op: Operation, ops: tuple[OpId, ...]) -> After:
         away=tuple(work.away.pieces),
         setting=tuple(work.setting.pieces),
         no_iron=tuple(dict.fromkeys(map(c.edge_name, work.heat.edges))),
+        look_before=(),
         trimmed=tuple(
             dict.fromkeys((c.edge_name(s), cut.left) for s, cut in work.allowance.cut.items())
         ),
     )
+
+
+def _look_before(work: Work, op: Operation) -> Iterator[OpId]:
+    """What follows a seam and cannot be undone, where one can still see whether it is right.
+
+    A seam of two of a pair may be sewn to the wrong side, and a ring may be twisted; what is turned
+    is looked at when it is turned.
+    """
+    c = work.c
+    shape = c.shapes[op.entry]
+    if op.part or op.action is not Action.SEW or shape.entry.seam in TURNED_SEAMS:
+        return
+    is_of_pair = any(c.garment.piece[piece].cut is Cut.PAIR for piece in shape.skins)
+    is_ring = any(stretch.is_ring for stretch in c.stretches_on(work.surface, op.entry))
+    is_strip = any(c.garment.piece[piece].is_strip for piece in shape.skins)
+    if is_of_pair or is_ring or is_strip:
+        later = (o for o in c.on_pieces(shape.skins, *_CUTTING_INTO) if o.id not in work.done)
+        yield from (o.id for o in later if not set(o.segments).isdisjoint(shape.run))
+
+
+_CUTTING_INTO = (Action.TRIM, Action.GRADE, Action.CLIP, Action.ENCLOSE)
 
 
 def _names(work: Work, holds: Callable[[Work, Segment], bool]) -> tuple[str, ...]:

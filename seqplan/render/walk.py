@@ -52,6 +52,8 @@ def _changes(c: Construction, step: After, last: After | None) -> Iterator[str]:
         if lie not in before:
             yield say("walk-together", pieces=", ".join(lie.pieces))
             yield _open(lie)
+    if step.look_before:
+        yield say("walk-look", names=_quoted(step.look_before))
     yield from _comings_and_goings(step, last)
     yield from _cut_off(c, step, last)
     if last is None or step.raw != last.raw:

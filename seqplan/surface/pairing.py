@@ -265,8 +265,9 @@ def settle(
 
     The more corners close up, the better; of pairings that are equal in that, the one in which the
     runs of the garment are torn into the fewest stretches, since a list is one run; of these the
-    usual one. A sleeve set in upside down closes as many corners as one set in right, but then the
-    seam from hem to wrist goes nowhere.
+    one in which edges of the same names meet at the ends; of these the usual one. A sleeve set in
+    upside down closes as many corners as one set in right, but then the seam from hem to wrist goes
+    nowhere.
 
     Parameters
     ----------
@@ -305,14 +306,15 @@ def _worth_of(
     ground: Surface,
     runs: Sequence[tuple[EntryId, Sequence[Segment]]],
     pairs: tuple[Pair, ...],
-) -> tuple[int, int]:
-    """Weigh a pairing by the corners that close up, then by the stretches of runs nearby."""
+) -> tuple[int, int, int]:
+    """Weigh a pairing by the corners that close up, the stretches of runs nearby, and names."""
     glues = _glues(entry, pairs)
     surface = ground.with_seams(glues)
     stretches = sum(
         len(find_stretches(surface, run, lambda _one, _other: True, id_)) for id_, run in runs
     )
-    return -merged_points(ground, glues), -stretches
+    agreeing = sum(_agreeing_ends(ground.rings, pair) for pair in pairs)
+    return -merged_points(ground, glues), -stretches, agreeing
 
 
 def _usual(items: Sequence[Sequence[Pairing]]) -> tuple[Pair, ...]:

@@ -91,6 +91,27 @@ SENTENCES: Final[dict[str, str]] = {
         "Sew or attach it, or say in words what it has to do with the rest:"
         " `{{do: ..., on: [{piece}, ...]}}`."
     ),
+    "check-lies-in-the-fold": (
+        "`{entry}` begins {begins} from `{edge}`, and `{fold}` folds {depth} of it"
+    ),
+    "check-lies-in-the-fold-fix": (
+        "Begin `{entry}` at least {depth} from `{edge}`, or make `{fold}` less deep; no other order"
+        " helps."
+    ),
+    "check-ring-twisted": (
+        "with `{entry}`, the right side of a part runs on as the wrong side of another"
+    ),
+    "check-ring-twisted-fix": (
+        "Turn one of the edges over: change `sides:` of `{entry}`, or of another seam of the ring."
+    ),
+    "check-legs-not-two": (
+        "`{entry}` and the inseams leave openings, {legs} for legs and {waists} for the waist, and"
+        " trousers have two and one"
+    ),
+    "check-legs-not-two-fix": (
+        "Sew each inseam from front to back, and the crotch from the left leg to the right:"
+        " `{{sew: [{crotches}]}}`."
+    ),
     "check-copies-not-mirrored": (
         "`{one}` and `{other}` meet the wrong way round in `{entry}`: `{start}` would lie at"
         " `{end}`"

@@ -341,6 +341,12 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-sides-unknown": "Say `worn: front` or `worn: back` for the piece.",
     "fault-same-edge-twice": "{edge} stands twice in this run",
     "fix-same-edge-twice": "Take one of them out; the other side of a join goes under `to:`.",
+    "fault-expected-begins": (
+        "expected spots or lines with their distance from an edge, found {found}"
+    ),
+    "fix-expected-begins": "Write them like `begins: {{frill-line: 2 from neck}}`.",
+    "fault-unknown-mark": "no spot or line of this piece is called {name}",
+    "fix-no-marks": "Name it under `spots:` or `lines:` of the piece.",
     "fault-expected-part": "expected a part such as `10 from waist`, found {found}",
     "fix-expected-part": "Write a length, `from`, and the edge at whose end it begins.",
     "fault-expected-stop": "expected a place to stop such as `10 before waist`, found {found}",

@@ -136,6 +136,10 @@ SENTENCES = {
         "`{op}` is sewn {needed} from the edge, and `{blame}` has left {left} of {edge}: what is"
         " sewn by that edge comes out too small."
     ),
+    "rehearse-used-up-band": (
+        "`{op}` is sewn {needed} from the edge, and `{blame}` has left {left} of {edge}: the band"
+        " would lie too low."
+    ),
     "rehearse-used-up-zip": (
         "`{op}` needs {needed} beside the opening to be held by, and `{blame}` has left {left} of"
         " {edge}."
@@ -213,6 +217,10 @@ SENTENCES = {
     "walk-gaps-no-more": "gap closed in {names}",
     "walk-shut": "zip shut: {names}",
     "walk-shut-no-more": "zip opened: {names}",
+    "walk-look": (
+        "look before {names}, while it can be sewn anew: nothing twisted, left is left, right side"
+        " is right side"
+    ),
     "walk-caught": "caught in a seam, or lying on another piece: {names}",
     "walk-folded": "creased, not stitched yet: {names}",
     "walk-folded-no-more": "stitched along the crease, opened out or washed out: {names}",

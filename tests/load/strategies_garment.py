@@ -37,6 +37,7 @@ from seqplan.model.entry import (
 )
 from seqplan.model.garment import Amount, Choice, Fabric, Garment, Notion, OwnSeam, Waiver, Wearer
 from seqplan.model.piece import (
+    Beginning,
     Cut,
     Edge,
     EdgeRef,
@@ -349,13 +350,17 @@ def marked(draw: st.DrawFn, piece: Piece) -> Piece:
     free = names().filter(lambda name: name not in edges)
     spots = st.lists(st.builds(Spot, free, hands), max_size=2, unique=True)
     number, takes = st.integers(1, 99), maybe(lengths())
-    return piece._replace(
+    piece = piece._replace(
         selvage=draw(_some(edges)),
         darts=tuple(Fullness(name, draw(number), draw(takes)) for name in draw(_some(edges))),
         pleats=tuple(Fullness(name, draw(number)) for name in draw(_some(edges))),
         spots=tuple(draw(spots)),
         lines=tuple(draw(st.lists(free, max_size=2, unique=True))),
     )
+    marks = list(dict.fromkeys((*(spot.name for spot in piece.spots), *piece.lines)))
+    begun = draw(_some(marks)) if edges else ()
+    begins = (Beginning(name, draw(lengths()), draw(st.sampled_from(edges))) for name in begun)
+    return piece._replace(begins=tuple(begins))
 
 
 def edge_lists(least: int = 0) -> st.SearchStrategy[tuple[Edge, ...]]:

@@ -216,6 +216,21 @@ ERRORS: tuple[tuple[str, str], ...] = (
     ("unknown-piece", file_with(operation="x: {turn: ¶front + bakc}")),
     ("unknown-side", file_with(operation="x: {buttonhole: ¶cuff@lft}")),
     ("unknown-spot", file_with(operation="x: {buttonhole: ¶cuff.tba}")),
+    ("wrong-type", file_with(piece="flap: {edges: [top, foot], lines: frill, begins: ¶2}")),
+    ("wrong-type", file_with(piece="flap: {edges: [top, foot], lines: frill, begins: ¶{}}")),
+    (
+        "unreadable-part",
+        file_with(piece="flap: {edges: [top, foot], lines: frill, begins: {frill: ¶2}}"),
+    ),
+    (
+        "unknown-mark",
+        file_with(piece="flap: {edges: [top, foot], lines: frill, begins: {¶fril: 2 from top}}"),
+    ),
+    ("unknown-mark", file_with(piece="flap: {edges: [top], begins: {¶frill: 2 from top}}")),
+    (
+        "unknown-edge",
+        file_with(piece="flap: {edges: [top, foot], lines: frill, begins: {¶frill: 2 from tip}}"),
+    ),
     ("unknown-spot", file_with(operation="x: {buttonhole: ¶patch.tab}")),
     ("spot-on-other-side", file_with(operation="x: {buttonhole: ¶cuff.dot@right}")),
     ("no-sides", file_with(operation="x: {buttonhole: ¶strap@left}")),
@@ -369,7 +384,7 @@ LOST: tuple[tuple[str, str], ...] = (
 
 WARNINGS: tuple[tuple[str, str], ...] = (
     ("not-looked-at-yet", file_with(top="¶glossary: {ease: room}")),
-    ("not-looked-at-yet", file_with(piece="flap: {¶zone: chest}")),
+    ("not-looked-at-yet", file_with(piece="flap: {¶notches: chest}")),
     ("options-alike", file_with(top="choices: {¶view: [plain, lined]}")),
     (
         "options-alike",

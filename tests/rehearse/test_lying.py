@@ -31,6 +31,15 @@ operations:
   sequins: {attach: sequins, at: back.waist}
 """
 
+LEGS = """
+pieces:
+  front: {cut: pair, edges: [waist, side, hem, inseam, crotch]}
+  back: {cut: pair, edges: [waist, side, hem, inseam, crotch]}
+operations:
+  sides: {sew: front.side, to: back.side, as: French}
+  inseams: {sew: front.inseam, to: back.inseam}
+"""
+
 
 def after():
     c = construction(SKIRT)
@@ -64,3 +73,10 @@ def test_an_edge_is_told_with_its_state_its_press_and_what_is_left_of_it():
     assert sides["front.side"].left == 15
     (trimmed,) = after()["trim"].edges
     assert (trimmed.name, trimmed.left) == ("front.side", 5)
+
+
+def test_a_look_is_asked_for_before_a_seam_of_a_pair_is_trimmed_or_felled():
+    c = construction(LEGS)
+    sides, inseams = watch_steps(c, c.ids)[0]
+    assert sides.look_before == ("sides/trim", "sides/enclose")
+    assert inseams.look_before == ()

@@ -1,5 +1,7 @@
 """Another way of sewing is offered where it lets the order stay, and only there."""
 
+from shutil import copy
+
 import pytest
 from garments.shipped import GARMENTS, opened
 
@@ -40,6 +42,8 @@ def test_what_is_offered_helps(path, tmp_path):
     """Whatever is offered for an entry that is moved stands the check as a file of its own."""
     c = opened(path.stem).garment
     text = path.read_text(encoding="utf-8")
+    for picture in path.parent.glob("*.svg"):
+        copy(picture, tmp_path)
     for entry in c.of_entry:
         for anchor in c.of_entry:
             stuck = rehearse(c, moved(c, entry, anchor)) if anchor != entry else None

@@ -178,7 +178,7 @@ _ALWAYS: Final = {
 
 _WHY: Final = {
     Action.SEW: "sew",
-    Action.SET_ON: "sew",
+    Action.SET_ON: "band",
     Action.SET_ZIP: "zip",
     Action.TURN_UP: "fold",
     Action.UNDERSTITCH: "row",

@@ -298,6 +298,8 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.PARAGRAPHS: _one_or_more(_TEXT),
     Takes.PICTURE: _written(r"\S.*", "picture"),
     Takes.PLANS: _one_or_more(section_reference(Section.PLAN)),
+    Takes.BEGINNINGS: _named(_written(rf"{_LENGTH}\s+from\s+\S+", "portion"))
+    | {"minProperties": 1},
     Takes.WHEN: {"type": "object", "additionalProperties": _one_or_more(_TEXT)},
     Takes.WAIVERS: _one_or_more(section_reference(Section.WAIVER)),
 }

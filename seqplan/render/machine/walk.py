@@ -56,6 +56,7 @@ def _step(step: After) -> Data:
         "wet": list(step.wet),
         "away": list(step.away),
         "setting": list(step.setting),
+        "look_before": list(step.look_before),
         "no_iron": list(step.no_iron),
         "trimmed": [{"edge": edge, "left_mm": float(left)} for edge, left in step.trimmed],
     }
