@@ -5,22 +5,27 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, known_format, pick_option
+from seqplan.cli.options import command, file_argument, known_format, pick_option, seconds_option
 from seqplan.cli.output import write_file
-from seqplan.cli.progress import stages
-from seqplan.cli.report import open_for_work
-from seqplan.paper.handouts import HANDOUTS
+from seqplan.cli.progress import deadline, stages
+from seqplan.cli.report import open_for_work, read_room
+from seqplan.paper.handouts import HANDOUTS, Wish
 from seqplan.pipeline import make_handout, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.writers import SUFFIXES
 from seqplan.words.say import say
 
 
-class _Sheet(TypedDict):
-    """What the handout is written on, and how large."""
+class _Wanted(TypedDict):
+    """How the handout is wanted."""
 
+    size: str | None
     paper: str
     large: bool
+    sessions: int | None
+    learners: int | None
+    workroom: str | None
+    seconds: float
 
 
 @command()
@@ -31,7 +36,9 @@ class _Sheet(TypedDict):
     type=click.Choice(list(HANDOUTS)),
     default="booklet",
     show_default=True,
-    help="booklet: all that one person needs to sew the garment from paper.",
+    help="booklet: all that one person needs to sew it. batch: visit by visit, for several at"
+    " once. class: a sheet for learners, one for the teacher, and state cards, three files."
+    " filming: shots by camera place.",
 )
 @pick_option
 @click.option("--size", metavar="SIZE", help="Only the measures of this size.")
@@ -44,6 +51,18 @@ class _Sheet(TypedDict):
 )
 @click.option("--large", is_flag=True, help="Large print: letters of 18 points.")
 @click.option(
+    "--sessions",
+    type=click.IntRange(min=1),
+    help="Of a class: how many sessions; else as many as the work asks for.",
+)
+@click.option("--learners", type=click.IntRange(min=1), help="Of a class: how many learners.")
+@click.option(
+    "--workroom",
+    metavar="ROOM.yaml",
+    help="Your own machines, for a batch or a class (see `seqplan steps --help`).",
+)
+@seconds_option
+@click.option(
     "-o",
     "--output",
     metavar="OUT",
@@ -52,26 +71,32 @@ class _Sheet(TypedDict):
     help="Where to write it; the name ends in .html, .pdf or .md, which is the format.",
 )
 def handout(
-    file: str,
-    kind: str,
-    picks: dict[str, str],
-    size: str | None,
-    output: Path,
-    **sheet: Unpack[_Sheet],
+    file: str, kind: str, picks: dict[str, str], output: Path, **wanted: Unpack[_Wanted]
 ) -> None:
     r"""Write a handout, to print or to send.
 
-    What you need, the cutting list, and the steps unit by unit in plain sentences, with check
-    boxes and pictures. HTML and PDF need no network and no other file.
+    The booklet: what you need, the cutting list, and the steps unit by unit in plain sentences,
+    with check boxes and pictures. HTML and PDF need no network and no other file.
 
     \b
     Examples:
       seqplan handout garments/breakwater-skirt.yaml -o skirt.pdf
       seqplan handout garments/gull-skirt.yaml --size M --paper letter -o skirt.html
+      seqplan handout garments/gull-skirt.yaml --for class --sessions 3 -o class.pdf
     """
-    opened = open_for_work(file, picks, size)
+    wish = Wish(
+        is_large=wanted["large"],
+        sessions=wanted["sessions"],
+        learners=wanted["learners"],
+        workroom=read_room(wanted["workroom"]),
+        limit=deadline(wanted["seconds"]),
+    )
+    opened = open_for_work(file, picks, wanted["size"])
     show = stages()
     show(say("handout-composing"))
-    document = make_handout(opened, kind, is_large=sheet["large"])
-    show(say("handout-writing", name=output.name))
-    write_file(output, write_handout(document, output.suffix.lower(), Paper(sheet["paper"])))
+    for name, document in make_handout(opened, kind, wish).items():
+        path = output.with_stem(f"{output.stem}-{name}") if name else output
+        show(say("handout-writing", name=path.name))
+        write_file(path, write_handout(document, path.suffix.lower(), Paper(wanted["paper"])))
+        if name:
+            click.echo(say("handout-written", name=str(path), kind=document.kind))

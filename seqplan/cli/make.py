@@ -28,7 +28,7 @@ from seqplan.cli.report import findings_text, status_of
 from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.explain.selection import Selection
-from seqplan.pipeline import Opened, draw_graph, make_handout, open_garment, write_handout
+from seqplan.pipeline import Opened, booklet, draw_graph, open_garment, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
@@ -128,7 +128,7 @@ _LABELS = {
 def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str | bytes]:
     """Make what stands in every file but the check's; none where there is nothing to plan."""
     makers: dict[str, Callable[[], str | bytes]] = {}
-    booklet = cache(lambda: make_handout(opened, "booklet"))
+    page = cache(lambda: booklet(opened))
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     if opened.can_be_sewn and all(item.severity is not Severity.ERROR for item in blocking):
         c, planner = opened.garment, opened.planner
@@ -138,8 +138,8 @@ def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, 
                 c, planner.batch(deadline(seconds), SearchProgress())
             ),
             "graph.svg": lambda: draw_graph(opened, Lanes.UNIT, program),
-            "booklet.html": lambda: write_handout(booklet(), ".html", Paper.A4),
-            "booklet.pdf": lambda: write_handout(booklet(), ".pdf", Paper.A4),
+            "booklet.html": lambda: write_handout(page(), ".html", Paper.A4),
+            "booklet.pdf": lambda: write_handout(page(), ".pdf", Paper.A4),
         }
     with click.progressbar(makers.items(), file=sys.stderr, item_show_func=_shown) as bar:
         return {name: maker() for name, maker in bar}

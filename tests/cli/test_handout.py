@@ -28,11 +28,35 @@ def test_another_suffix_is_refused_with_those_that_are_known(name, tmp_path):
     assert list(tmp_path.iterdir()) == []
 
 
+@pytest.mark.parametrize("suffix", STARTS)
 @pytest.mark.parametrize("kind", HANDOUTS)
-def test_every_kind_of_handout_is_made(kind, tmp_path):
-    path = tmp_path / "handout.html"
-    assert run("handout", SKIRT, "--for", kind, "-o", path).exit_code == 0
-    assert "Breakwater skirt" in path.read_text(encoding="utf-8")
+def test_every_kind_of_handout_is_made_in_every_format(kind, suffix, tmp_path):
+    result = run("handout", SKIRT, "--for", kind, "-o", tmp_path / f"hand.out{suffix}")
+    assert result.exit_code == 0
+    names = sorted(path.name for path in tmp_path.iterdir())
+    parts = ["-cards", "-learner", "-teacher"] if kind == "class" else [""]
+    assert names == [f"hand.out{part}{suffix}" for part in parts]
+    assert all(path.read_bytes()[:4] == STARTS[suffix][:4] for path in tmp_path.glob("*.pdf"))
+    assert [name for name in names if name in result.output] == (names if len(names) > 1 else [])
+
+
+def test_a_class_has_as_many_sessions_as_are_asked_for(tmp_path):
+    words = ["--for", "class", "--sessions", "3", "--learners", "8"]
+    assert run("handout", SKIRT, *words, "-o", tmp_path / "class.md").exit_code == 0
+    learner = (tmp_path / "class-learner.md").read_text(encoding="utf-8")
+    assert [f"Session {number}" in learner for number in (1, 2, 3, 4)] == [True] * 3 + [False]
+
+
+def test_a_batch_is_planned_for_ones_own_machines(tmp_path):
+    room = tmp_path / "room.yaml"
+    room.write_text(
+        "workroom: Harbour hall\nmachines:\n  old machine: {station: lockstitch, setup: 2}\n"
+    )
+    path = tmp_path / "batch.md"
+    words = ["--for", "batch", "--workroom", room]
+    assert run("handout", SKIRT, *words, "-o", path).exit_code == 0
+    assert "old machine" in path.read_text(encoding="utf-8")
+    assert run("handout", SKIRT, "--workroom", tmp_path / "gone", "-o", path).exit_code == 3
 
 
 def test_a_kind_that_nobody_composes_is_refused():

@@ -16,6 +16,7 @@ from seqplan.paper.blocks import (
     Image,
     Items,
     Note,
+    Pairs,
     Part,
     Picture,
     Prose,
@@ -50,6 +51,7 @@ def every_block():
         Items(("to tick",), is_ticked=True),
         Terms((Term("ease", "A little extra length."),)),
         Facts((("Steps", "12"),)),
+        Pairs((("Set-up", "Zip foot, stitch 2.5 mm"),)),
         Blanks(("Begun on",)),
         Table(
             "By size",

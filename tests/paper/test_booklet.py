@@ -13,7 +13,7 @@ from seqplan.model.size import check_size, in_size
 from seqplan.model.variant import choose
 from seqplan.paper.blocks import Blanks, Image, Items, Part, Table
 from seqplan.paper.booklet import booklet
-from seqplan.paper.handouts import HANDOUTS, composer
+from seqplan.paper.handouts import HANDOUTS, Wish, compose
 from seqplan.paper.steps import paragraphs
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
@@ -87,11 +87,14 @@ def test_the_list_of_another_variant_names_its_own_steps():
     assert usual != other
 
 
-def test_each_handout_has_a_composer():
-    for kind in HANDOUTS:
-        c = built("rope-walk-bag")
-        made = composer(kind)(c, Planner(c, bind(c.ids, derive(c))))
-        assert made.title == c.garment.name
+@pytest.mark.parametrize("kind", HANDOUTS)
+@pytest.mark.parametrize("is_large", [False, True])
+def test_each_kind_of_handout_is_composed(kind, is_large):
+    c = built("rope-walk-bag")
+    planner = Planner(c, bind(c.ids, derive(c)))
+    made = compose(kind, c, planner, Wish(is_large=is_large))
+    assert all(each.title == c.garment.name for each in made.values())
+    assert {each.is_large for each in made.values()} == {is_large}
 
 
 def test_short_sentences_follow_on():
