@@ -8,7 +8,7 @@ most runs are checks, and half of a check's time is importing.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -34,6 +34,7 @@ if TYPE_CHECKING:
     from seqplan.explain.waived import SetAside
     from seqplan.explain.why import Explainer
     from seqplan.paper.blocks import Document
+    from seqplan.paper.handouts import Asked, Composed
     from seqplan.plan.plan import Planner
     from seqplan.render.handout.paper import Paper
 
@@ -287,8 +288,8 @@ def write_graph(svg: str, suffix: str, paper: Paper | None = None) -> bytes:
     return chart_file(svg, suffix, paper)
 
 
-def make_handout(opened: Opened, kind: str, *, is_large: bool = False) -> Document:
-    """Compose a handout.
+def make_handouts(opened: Opened, kind: str, asked: Asked | None = None) -> Composed:
+    """Compose a handout: its documents by what is added to its name.
 
     Parameters
     ----------
@@ -296,18 +297,19 @@ def make_handout(opened: Opened, kind: str, *, is_large: bool = False) -> Docume
         The garment; it has an order.
     kind
         One of `seqplan.paper.handouts.HANDOUTS`.
-    is_large
-        Whether it is set in large print.
+    asked
+        What it is asked to be like.
 
     Raises
     ------
     NoPlanError
         When no order exists.
+    NoMachineError
+        An operation needs a station that the workroom does not have.
     """
-    from seqplan.paper.handouts import composer
+    from seqplan.paper.handouts import compose
 
-    document = composer(kind)(opened.garment, opened.planner)
-    return replace(document, is_large=is_large)
+    return compose(kind, opened.garment, opened.planner, asked)
 
 
 def write_handout(document: Document, suffix: str, paper: Paper) -> bytes:

@@ -5,22 +5,33 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, known_format, pick_option
+from seqplan.cli.options import (
+    command,
+    file_argument,
+    known_format,
+    pick_option,
+    seconds_option,
+)
 from seqplan.cli.output import write_file
-from seqplan.cli.progress import stages
+from seqplan.cli.progress import deadline, stages
 from seqplan.cli.report import open_for_work
-from seqplan.paper.handouts import HANDOUTS
-from seqplan.pipeline import make_handout, write_handout
+from seqplan.cli.room import read_room, workroom_option
+from seqplan.paper.handouts import HANDOUTS, Asked
+from seqplan.pipeline import make_handouts, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.writers import SUFFIXES
 from seqplan.words.say import say
 
 
 class _Sheet(TypedDict):
-    """What the handout is written on, and how large."""
+    """What the handout is written on, how large, and what it is made for."""
 
     paper: str
     large: bool
+    sessions: int | None
+    learners: int | None
+    workroom: str | None
+    seconds: float
 
 
 @command()
@@ -31,7 +42,10 @@ class _Sheet(TypedDict):
     type=click.Choice(list(HANDOUTS)),
     default="booklet",
     show_default=True,
-    help="booklet: all that one person needs to sew the garment from paper.",
+    help="booklet: all that one person needs to sew the garment from paper. batch: several garments"
+    " at once, visit by visit with the fewest changes of set-up. class: a sheet for learners, one"
+    " for the teacher, and cards with the state of the work at every safe stop. filming: shots by"
+    " camera place, and the chapters for the cut.",
 )
 @pick_option
 @click.option("--size", metavar="SIZE", help="Only the measures of this size.")
@@ -44,12 +58,25 @@ class _Sheet(TypedDict):
 )
 @click.option("--large", is_flag=True, help="Large print: letters of 18 points.")
 @click.option(
+    "--sessions",
+    type=click.IntRange(1, 99),
+    help="Of a class: how many sessions; they end at safe stops, as even as those allow.",
+)
+@click.option(
+    "--learners",
+    type=click.IntRange(1, 999),
+    help="Of a class: how many learners share the machines of the workroom.",
+)
+@workroom_option
+@seconds_option
+@click.option(
     "-o",
     "--output",
     metavar="OUT",
     required=True,
     callback=known_format(SUFFIXES),
-    help="Where to write it; the name ends in .html, .pdf or .md, which is the format.",
+    help="Where to write it; the name ends in .html, .pdf or .md, which is the format. A class has"
+    " several sheets: OUT.pdf becomes OUT-learner.pdf, OUT-teacher.pdf and OUT-cards.pdf.",
 )
 def handout(
     file: str,
@@ -61,17 +88,29 @@ def handout(
 ) -> None:
     r"""Write a handout, to print or to send.
 
-    What you need, the cutting list, and the steps unit by unit in plain sentences, with check
-    boxes and pictures. HTML and PDF need no network and no other file.
+    Plain sentences with check boxes and pictures, for one who sews a garment from paper, for a
+    batch of several, for a class, or for a film. HTML and PDF need no network and no other file.
 
     \b
     Examples:
       seqplan handout garments/breakwater-skirt.yaml -o skirt.pdf
       seqplan handout garments/gull-skirt.yaml --size M --paper letter -o skirt.html
+      seqplan handout garments/galley-apron.yaml --for batch --workroom room.yaml -o batch.pdf
+      seqplan handout garments/galley-apron.yaml --for class --sessions 3 -o apron.pdf
+      seqplan handout garments/galley-apron.yaml --for filming -o shots.pdf
     """
+    room = read_room(sheet["workroom"])
+    asked = Asked(
+        is_large=sheet["large"],
+        sessions=sheet["sessions"],
+        learners=sheet["learners"],
+        workroom=room,
+        limit=deadline(sheet["seconds"]),
+    )
     opened = open_for_work(file, picks, size)
     show = stages()
     show(say("handout-composing"))
-    document = make_handout(opened, kind, is_large=sheet["large"])
-    show(say("handout-writing", name=output.name))
-    write_file(output, write_handout(document, output.suffix.lower(), Paper(sheet["paper"])))
+    for name, document in make_handouts(opened, kind, asked).items():
+        path = output.with_stem(f"{output.stem}-{name}") if name else output
+        show(say("handout-writing", name=path.name))
+        write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))

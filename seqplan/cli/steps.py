@@ -7,8 +7,7 @@ import click
 from seqplan.cli.options import command, file_argument, format_option, pick_option, seconds_option
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import open_for_work
-from seqplan.cli.status import Status
-from seqplan.model.workroom import Workroom
+from seqplan.cli.room import read_room, workroom_option
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.plan import plan_data
@@ -37,11 +36,7 @@ class _Search(TypedDict):
     is_flag=True,
     help="Keep the written order and move as few entries as possible (then --for does not count).",
 )
-@click.option(
-    "--workroom",
-    metavar="ROOM.yaml",
-    help="Your own machines and their minutes; a batch then takes the fewest of these minutes.",
-)
+@workroom_option
 @seconds_option
 @format_option
 def steps(
@@ -71,7 +66,7 @@ def steps(
       ways:
         old machine: {board: 1}
     """
-    room = _read_room(search["workroom"])
+    room = read_room(search["workroom"])
     limit = deadline(search["seconds"])
     opened = open_for_work(file, picks)
     planner = opened.planner
@@ -85,17 +80,3 @@ def steps(
         click.echo(to_json(plan_data(plan)), nl=False)
     else:
         click.echo(list_steps(opened.garment, plan), nl=False)
-
-
-def _read_room(path: str | None) -> Workroom | None:
-    """Read the workroom; what is wrong with it is printed and ends the command."""
-    if path is None:
-        return None
-    from seqplan.load.workroom import load_workroom
-    from seqplan.render.excerpt import print_diagnostics
-
-    loaded = load_workroom(path)
-    if loaded.workroom is None:
-        click.echo(print_diagnostics(loaded.diagnostics, loaded.name, loaded.text), err=True)
-        click.get_current_context().exit(Status.FINDINGS)
-    return loaded.workroom

@@ -29,7 +29,7 @@ from seqplan.tell.setups import name_setup
 from seqplan.words.say import say
 
 
-def learner_sheet(course: Course, *, is_large: bool) -> Document:
+def learner_sheet(course: Course) -> Document:
     """Compose the sheet that each learner sews from, session by session."""
     learner = _Learner(course)
     sheet = course.sheet
@@ -47,7 +47,6 @@ def learner_sheet(course: Course, *, is_large: bool) -> Document:
         parts=tuple(parts),
         lang=sheet.lang,
         has_contents=len(course.sessions) > 1,
-        is_large=is_large,
     )
 
 

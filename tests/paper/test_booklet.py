@@ -12,7 +12,7 @@ from seqplan.model.size import check_size, in_size
 from seqplan.model.variant import choose
 from seqplan.paper.blocks import Blanks, Items, Table
 from seqplan.paper.booklet import booklet
-from seqplan.paper.handouts import HANDOUTS, composer
+from seqplan.paper.handouts import HANDOUTS, compose
 from seqplan.paper.steps import paragraphs
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
@@ -80,8 +80,8 @@ def test_the_list_of_another_variant_names_its_own_steps():
 def test_each_handout_has_a_composer():
     for kind in HANDOUTS:
         c = built("rope-walk-bag")
-        made = composer(kind)(c, Planner(c, bind(c.ids, derive(c))))
-        assert made.title == c.garment.name
+        made = compose(kind, c, Planner(c, bind(c.ids, derive(c))))
+        assert {document.title for document in made.values()} == {c.garment.name}
 
 
 def test_short_sentences_follow_on():
