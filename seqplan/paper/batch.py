@@ -214,7 +214,8 @@ def _visit(
         yield Pairs(tuple(facts))
     if told.cautions:
         yield cautions(say("batch-cautions"), told.cautions)
-    yield Beside((_takes(c, visit),), (_wants(c, visits, visit),))
+    wants = _wants(c, visits, visit)
+    yield Beside((_takes(c, visit),), (wants,)) if visit.takes else wants
     for step in visit.group.steps:
         sheet_step = told.steps[step.number]
         yield Step(
@@ -224,7 +225,8 @@ def _visit(
             figures=figures_of(sheet_step, told.pictures),
             notes=(*([sheet_step.note] if sheet_step.note else []), *sheet_step.waived),
         )
-    yield _passes(c, visits, visit)
+    if visit.passes:
+        yield _passes(c, visits, visit)
 
 
 def _minutes_here(c: Construction, visits: Sequence[Visit], visit: Visit) -> int:

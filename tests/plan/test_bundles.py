@@ -5,7 +5,7 @@ from itertools import pairwise
 import pytest
 from tell.sampler import SHIPPED, built, planned
 
-from seqplan.plan.bundles import bundles, find_visits
+from seqplan.plan.bundles import bundles, find_visits, pieces_in_hand
 from seqplan.plan.shots import find_shots
 from seqplan.plan.undoing import UNDOING, Undoing
 
@@ -29,12 +29,13 @@ def test_bundles_part_the_pieces_and_only_grow_together(name):
 
 @pytest.mark.parametrize("name", SHIPPED)
 def test_what_leaves_for_a_visit_comes_from_there(name):
-    _, visits = visits_of(name)
+    c, visits = visits_of(name)
     for visit in visits:
+        assert visit.takes or not pieces_in_hand(c, visit.operations)
         for unit, goes in visit.passes:
             if goes is None:
                 later = (op for v in visits[visit.number :] for op in v.operations)
-                assert not [op for op in later if op.pieces & unit]
+                assert not pieces_in_hand(c, later) & unit
             else:
                 taken = visits[goes - 1].takes
                 assert any(unit <= other or other <= unit for other, _ in taken)
