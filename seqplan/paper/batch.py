@@ -33,7 +33,7 @@ from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
 from seqplan.tell.cautions import tell_cautions_at, tell_cautions_everywhere
 from seqplan.tell.content import Sheet, SheetStep, StationKey, Titled
-from seqplan.tell.deeds import name_deeds, name_done, name_unit
+from seqplan.tell.deeds import in_plain_names, name_deeds, name_done, name_unit
 from seqplan.tell.mounting import tell_mounted
 from seqplan.tell.names import capital, readable
 from seqplan.tell.needs import tell_notion
@@ -142,7 +142,7 @@ def _cover(c: Construction, plan: Plan, sheet: Sheet) -> Iterator[Block]:
         pairs.append((say("batch-work-minutes"), work))
     yield Pairs(tuple(pairs))
     if plan.given_up:
-        lines = dict.fromkeys(reason.because for reason in plan.given_up)
+        lines = dict.fromkeys(in_plain_names(c, r.because) for r in plan.given_up)
         yield Cards((Card(say("batch-given-up"), (Items(tuple(lines)),)),))
     yield Blanks(tuple(say(f"batch-{key}") for key in ("garments", "sizes", "date")))
 

@@ -5,13 +5,17 @@ from functools import cache
 
 import pytest
 from paper.reading import find, lines_of, walk
+from rules.reasoning import construction
 from tell.sampler import SHIPPED, built, planned
 
 from seqplan.model.operation import Action
 from seqplan.model.workroom import Machine, Workroom
 from seqplan.paper import blocks as b
 from seqplan.paper.handouts import Asked, compose
+from seqplan.plan.binding import bind
+from seqplan.plan.plan import Planner
 from seqplan.plan.stops import find_pauses
+from seqplan.rules.derive import derive
 from seqplan.tell.skills import entry_skill, goes_wrong, skill_name
 from seqplan.words.say import say
 
@@ -207,6 +211,29 @@ def test_samples_are_asked_for_stage_by_stage():
     rows = {row.cells[0]: row.cells[2] for row in table.rows}
     assert rows["A shirt placket"].startswith("5: folded and pressed, cut open, sewn to the edge")
     assert "A plain seam" not in rows
+
+
+TIMED = """
+garment: Quay flag
+allowance: 1
+pieces:
+  flag: {cut: 1, edges: [top, side, foot, other]}
+  label: {cut: 1, edges: [top, side, foot, other]}
+operations:
+  top: {hem: flag.top, depth: 2, minutes: 20}
+  foot: {hem: flag.foot, depth: 2, minutes: 10}
+  join: {sew: flag.side, to: label.side, minutes: 5}
+"""
+
+
+def test_minutes_are_told_where_the_author_says_them():
+    c = construction(TIMED)
+    planner = Planner(c, bind(c.ids, derive(c)))
+    batch = lines_of(compose("batch", c, planner)[""])
+    assert "Work on one garment: at least 35 min, of the parts whose minutes are known" in batch
+    teacher = compose("class", c, planner, Asked(sessions=1))["teacher"]
+    (table,) = [t for t in find(teacher, b.Table) if t.head[0] == say("class-col-session")]
+    assert table.rows[0].cells[table.head.index(say("class-col-minutes"))] == "35"
 
 
 # -- filming ---------------------------------------------------------------------------------
