@@ -34,7 +34,7 @@ if TYPE_CHECKING:
     from seqplan.explain.waived import SetAside
     from seqplan.explain.why import Explainer
     from seqplan.paper.blocks import Document
-    from seqplan.paper.handouts import Documents, Wish
+    from seqplan.paper.handouts import Asked, Composed
     from seqplan.plan.plan import Planner
     from seqplan.render.handout.paper import Paper
 
@@ -288,8 +288,8 @@ def write_graph(svg: str, suffix: str, paper: Paper | None = None) -> bytes:
     return chart_file(svg, suffix, paper)
 
 
-def make_handout(opened: Opened, kind: str, wish: Wish) -> Documents:
-    """Compose a handout.
+def make_handouts(opened: Opened, kind: str, asked: Asked | None = None) -> Composed:
+    """Compose a handout: its documents by what is added to its name.
 
     Parameters
     ----------
@@ -297,8 +297,8 @@ def make_handout(opened: Opened, kind: str, wish: Wish) -> Documents:
         The garment; it has an order.
     kind
         One of `seqplan.paper.handouts.HANDOUTS`.
-    wish
-        How it is wanted.
+    asked
+        What it is asked to be like.
 
     Raises
     ------
@@ -309,14 +309,7 @@ def make_handout(opened: Opened, kind: str, wish: Wish) -> Documents:
     """
     from seqplan.paper.handouts import compose
 
-    return compose(kind, opened.garment, opened.planner, wish)
-
-
-def booklet(opened: Opened) -> Document:
-    """Compose the booklet."""
-    from seqplan.paper.booklet import compose
-
-    return compose(opened.garment, opened.planner)
+    return compose(kind, opened.garment, opened.planner, asked)
 
 
 def write_handout(document: Document, suffix: str, paper: Paper) -> bytes:

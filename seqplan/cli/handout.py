@@ -5,21 +5,27 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, known_format, pick_option, seconds_option
+from seqplan.cli.options import (
+    command,
+    file_argument,
+    known_format,
+    pick_option,
+    seconds_option,
+)
 from seqplan.cli.output import write_file
 from seqplan.cli.progress import deadline, stages
-from seqplan.cli.report import open_for_work, read_room
-from seqplan.paper.handouts import HANDOUTS, Wish
-from seqplan.pipeline import make_handout, write_handout
+from seqplan.cli.report import open_for_work
+from seqplan.cli.room import read_room, workroom_option
+from seqplan.paper.handouts import HANDOUTS, Asked
+from seqplan.pipeline import make_handouts, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.writers import SUFFIXES
 from seqplan.words.say import say
 
 
-class _Wanted(TypedDict):
-    """How the handout is wanted."""
+class _Sheet(TypedDict):
+    """What the handout is written on, how large, and what it is made for."""
 
-    size: str | None
     paper: str
     large: bool
     sessions: int | None
@@ -36,9 +42,10 @@ class _Wanted(TypedDict):
     type=click.Choice(list(HANDOUTS)),
     default="booklet",
     show_default=True,
-    help="booklet: all that one person needs to sew it. batch: visit by visit, for several at"
-    " once. class: a sheet for learners, one for the teacher, and state cards, three files."
-    " filming: shots by camera place.",
+    help="booklet: all that one person needs to sew the garment from paper. batch: several garments"
+    " at once, visit by visit with the fewest changes of set-up. class: a sheet for learners, one"
+    " for the teacher, and cards with the state of the work at every safe stop. filming: shots by"
+    " camera place, and the chapters for the cut.",
 )
 @pick_option
 @click.option("--size", metavar="SIZE", help="Only the measures of this size.")
@@ -52,15 +59,15 @@ class _Wanted(TypedDict):
 @click.option("--large", is_flag=True, help="Large print: letters of 18 points.")
 @click.option(
     "--sessions",
-    type=click.IntRange(min=1),
-    help="Of a class: how many sessions; else as many as the work asks for.",
+    type=click.IntRange(1, 99),
+    help="Of a class: how many sessions; they end at safe stops, as even as those allow.",
 )
-@click.option("--learners", type=click.IntRange(min=1), help="Of a class: how many learners.")
 @click.option(
-    "--workroom",
-    metavar="ROOM.yaml",
-    help="Your own machines, for a batch or a class (see `seqplan steps --help`).",
+    "--learners",
+    type=click.IntRange(1, 999),
+    help="Of a class: how many learners share the machines of the workroom.",
 )
+@workroom_option
 @seconds_option
 @click.option(
     "-o",
@@ -68,35 +75,42 @@ class _Wanted(TypedDict):
     metavar="OUT",
     required=True,
     callback=known_format(SUFFIXES),
-    help="Where to write it; the name ends in .html, .pdf or .md, which is the format.",
+    help="Where to write it; the name ends in .html, .pdf or .md, which is the format. A class has"
+    " several sheets: OUT.pdf becomes OUT-learner.pdf, OUT-teacher.pdf and OUT-cards.pdf.",
 )
 def handout(
-    file: str, kind: str, picks: dict[str, str], output: Path, **wanted: Unpack[_Wanted]
+    file: str,
+    kind: str,
+    picks: dict[str, str],
+    size: str | None,
+    output: Path,
+    **sheet: Unpack[_Sheet],
 ) -> None:
     r"""Write a handout, to print or to send.
 
-    The booklet: what you need, the cutting list, and the steps unit by unit in plain sentences,
-    with check boxes and pictures. HTML and PDF need no network and no other file.
+    Plain sentences with check boxes and pictures, for one who sews a garment from paper, for a
+    batch of several, for a class, or for a film. HTML and PDF need no network and no other file.
 
     \b
     Examples:
       seqplan handout garments/breakwater-skirt.yaml -o skirt.pdf
       seqplan handout garments/gull-skirt.yaml --size M --paper letter -o skirt.html
-      seqplan handout garments/gull-skirt.yaml --for class --sessions 3 -o class.pdf
+      seqplan handout garments/galley-apron.yaml --for batch --workroom room.yaml -o batch.pdf
+      seqplan handout garments/galley-apron.yaml --for class --sessions 3 -o apron.pdf
+      seqplan handout garments/galley-apron.yaml --for filming -o shots.pdf
     """
-    wish = Wish(
-        is_large=wanted["large"],
-        sessions=wanted["sessions"],
-        learners=wanted["learners"],
-        workroom=read_room(wanted["workroom"]),
-        limit=deadline(wanted["seconds"]),
+    room = read_room(sheet["workroom"])
+    asked = Asked(
+        is_large=sheet["large"],
+        sessions=sheet["sessions"],
+        learners=sheet["learners"],
+        workroom=room,
+        limit=deadline(sheet["seconds"]),
     )
-    opened = open_for_work(file, picks, wanted["size"])
+    opened = open_for_work(file, picks, size)
     show = stages()
     show(say("handout-composing"))
-    for name, document in make_handout(opened, kind, wish).items():
+    for name, document in make_handouts(opened, kind, asked).items():
         path = output.with_stem(f"{output.stem}-{name}") if name else output
         show(say("handout-writing", name=path.name))
-        write_file(path, write_handout(document, path.suffix.lower(), Paper(wanted["paper"])))
-        if name:
-            click.echo(say("handout-written", name=str(path), kind=document.kind))
+        write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))

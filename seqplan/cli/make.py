@@ -28,7 +28,7 @@ from seqplan.cli.report import findings_text, status_of
 from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.explain.selection import Selection
-from seqplan.pipeline import Opened, booklet, draw_graph, open_garment, write_handout
+from seqplan.pipeline import Opened, draw_graph, make_handouts, open_garment, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
@@ -128,7 +128,7 @@ _LABELS = {
 def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str | bytes]:
     """Make what stands in every file but the check's; none where there is nothing to plan."""
     makers: dict[str, Callable[[], str | bytes]] = {}
-    page = cache(lambda: booklet(opened))
+    page = cache(lambda: make_handouts(opened, "booklet")[""])
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     if opened.can_be_sewn and all(item.severity is not Severity.ERROR for item in blocking):
         c, planner = opened.garment, opened.planner

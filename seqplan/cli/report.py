@@ -7,7 +7,6 @@ import click
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.visible import visible
 from seqplan.cli.status import Status
-from seqplan.model.workroom import Workroom
 from seqplan.pipeline import Opened, open_garment
 from seqplan.words.say import say
 
@@ -61,20 +60,6 @@ def open_for_work(
     if opened.has_errors:
         click.echo(say("steps-written-broken", name=visible(file)), err=True)
     return opened
-
-
-def read_room(path: str | None) -> Workroom | None:
-    """Read the workroom; what is wrong with it is printed and ends the command."""
-    if path is None:
-        return None
-    from seqplan.load.workroom import load_workroom
-    from seqplan.render.excerpt import print_diagnostics
-
-    loaded = load_workroom(path)
-    if loaded.workroom is None:
-        click.echo(print_diagnostics(loaded.diagnostics, loaded.name, loaded.text), err=True)
-        click.get_current_context().exit(Status.FINDINGS)
-    return loaded.workroom
 
 
 def _excerpts(opened: Opened, findings: Iterable[Diagnostic]) -> str:

@@ -6,7 +6,8 @@ import click
 
 from seqplan.cli.options import command, file_argument, format_option, pick_option, seconds_option
 from seqplan.cli.progress import SearchProgress, deadline
-from seqplan.cli.report import open_for_work, read_room
+from seqplan.cli.report import open_for_work
+from seqplan.cli.room import read_room, workroom_option
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.plan import plan_data
@@ -35,11 +36,7 @@ class _Search(TypedDict):
     is_flag=True,
     help="Keep the written order and move as few entries as possible (then --for does not count).",
 )
-@click.option(
-    "--workroom",
-    metavar="ROOM.yaml",
-    help="Your own machines and their minutes; a batch then takes the fewest of these minutes.",
-)
+@workroom_option
 @seconds_option
 @format_option
 def steps(

@@ -31,7 +31,7 @@ from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
 from seqplan.tell.cautions import tell_cautions_at, tell_cautions_everywhere
 from seqplan.tell.content import Sheet, SheetStep, StationKey, Titled
-from seqplan.tell.deeds import name_deeds, name_done, name_unit
+from seqplan.tell.deeds import in_plain_names, name_deeds, name_done, name_unit
 from seqplan.tell.mounting import tell_mounted
 from seqplan.tell.names import capital, readable
 from seqplan.tell.needs import tell_notion
@@ -140,7 +140,7 @@ def _cover(c: Construction, plan: Plan, sheet: Sheet) -> Iterator[Block]:
         pairs.append((say("batch-work-minutes"), work))
     yield Pairs(tuple(pairs))
     if plan.given_up:
-        lines = dict.fromkeys(reason.because for reason in plan.given_up)
+        lines = dict.fromkeys(in_plain_names(c, r.because) for r in plan.given_up)
         yield Cards((Card(say("batch-given-up"), (Items(tuple(lines)),)),))
     yield Blanks(tuple(say(f"batch-{key}") for key in ("garments", "sizes", "date")))
 
@@ -212,7 +212,8 @@ def _visit(
         yield Pairs(tuple(facts))
     if told.cautions:
         yield cautions(say("batch-cautions"), told.cautions)
-    yield Beside((_takes(c, visit),), (_wants(c, visits, visit),))
+    wants = _wants(c, visits, visit)
+    yield Beside((_takes(c, visit),), (wants,)) if visit.takes else wants
     for step in visit.group.steps:
         sheet_step = told.steps[step.number]
         yield Step(
@@ -222,7 +223,8 @@ def _visit(
             figures=told.pictures.get(step.number, ()),
             notes=(*([sheet_step.note] if sheet_step.note else []), *sheet_step.waived),
         )
-    yield _passes(c, visits, visit)
+    if visit.passes:
+        yield _passes(c, visits, visit)
 
 
 def _minutes_here(c: Construction, visits: Sequence[Visit], visit: Visit) -> int:

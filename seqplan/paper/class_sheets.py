@@ -18,7 +18,6 @@ def compose(
     sessions: int | None = None,
     learners: int | None = None,
     workroom: Workroom | None = None,
-    is_large: bool = False,
 ) -> tuple[Document, Document, Document]:
     """Compose the sheets for a class in the order of the booklet.
 
@@ -33,8 +32,6 @@ def compose(
     learners, workroom
         How many learners there are, and the machines that they share; both are wanted for the
         length of queues.
-    is_large
-        Whether the learner's sheet is set in large print.
 
     Returns
     -------
@@ -59,4 +56,4 @@ def compose(
         learners=learners,
         workroom=None if workroom is None else workroom.filled(c.garment.stations),
     )
-    return learner_sheet(course, is_large=is_large), teacher_sheet(course), state_cards(course)
+    return learner_sheet(course), teacher_sheet(course), state_cards(course)

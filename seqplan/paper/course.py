@@ -6,13 +6,14 @@ from functools import cached_property
 
 from seqplan.draw.map import map_figure
 from seqplan.model.workroom import Workroom
-from seqplan.paper.blocks import Beside, Block, Card, Items, Picture, Prose
+from seqplan.paper.blocks import Beside, Block, Card, Items, Picture
 from seqplan.plan.binding import Binding
 from seqplan.plan.plan import Plan, Step
 from seqplan.plan.stops import Pause, Session, steps_of
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.work import Work
 from seqplan.tell.content import Sheet, SheetStep
+from seqplan.tell.names import capital
 from seqplan.tell.progress import Progress, tell_progress
 from seqplan.words.say import say
 
@@ -91,7 +92,7 @@ def _told(progress: Progress) -> tuple[tuple[Block, ...], tuple[Block, ...]]:
         right.append(Card(say("class-state-hand"), (Items(progress.together),)))
     for key, edges in (("open", progress.open), ("finished", progress.finished)):
         if edges:
-            right.append(Card(say(f"class-state-{key}"), (Prose((edges,)),)))
+            right.append(Card(say(f"class-state-{key}"), (Items((capital(edges),)),)))
     if progress.untouched:
         right.append(Card(say("class-state-untouched"), (Items(progress.untouched),)))
     return (Card(say("class-state-done"), (Items(progress.done),)),), tuple(right)

@@ -23,6 +23,7 @@ from seqplan.paper.blocks import (
 )
 from seqplan.paper.cover import about, cautions
 from seqplan.paper.steps import deed_block
+from seqplan.plan.bundles import pieces_in_hand
 from seqplan.plan.plan import Plan, Planner
 from seqplan.plan.shots import Shot, find_shots
 from seqplan.plan.unit import Unit
@@ -230,7 +231,7 @@ class _Film:
         last = [
             shot.number
             for shot in self.shots
-            if shot.number < before and any(op.pieces & unit for op in shot.operations)
+            if shot.number < before and pieces_in_hand(self.c, shot.operations) & unit
         ]
         if last:
             return say("film-state-after", shot=last[-1])

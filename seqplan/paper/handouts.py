@@ -1,33 +1,29 @@
 """Every kind of handout, and who composes it; a composer is imported when it is asked for."""
 
-from __future__ import annotations
-
 from collections.abc import Callable, Mapping
 from dataclasses import replace
-from typing import TYPE_CHECKING, Final, NamedTuple
+from typing import Final, NamedTuple
 
+from seqplan.model.workroom import Workroom
 from seqplan.order.limits import Limit, no_limit
-
-if TYPE_CHECKING:
-    from seqplan.model.workroom import Workroom
-    from seqplan.paper.blocks import Document
-    from seqplan.plan.plan import Planner
-    from seqplan.recipes.construction import Construction
+from seqplan.paper.blocks import Document
+from seqplan.plan.plan import Planner
+from seqplan.recipes.construction import Construction
 
 
-class Wish(NamedTuple):
-    """How a handout is wanted.
+class Asked(NamedTuple):
+    """What a handout is asked to be like; a kind takes of it what concerns it.
 
     Parameters
     ----------
     is_large
         Whether it is set in large print.
     sessions, learners
-        Of a class: how many sessions, and how many learners share the machines.
+        Of a class: how many sessions and learners; ``None`` where nobody says.
     workroom
-        The machines there are, where others are not the same everywhere.
+        One's own machines, for a batch and a class.
     limit
-        When to break off the search for an order.
+        When to break off the search for the fewest changes.
     """
 
     is_large: bool = False
@@ -37,21 +33,21 @@ class Wish(NamedTuple):
     limit: Limit = no_limit
 
 
-Documents = Mapping[str, "Document"]
-"""The documents of a handout; the name of each tells it from the others, empty for a lone one."""
+Composed = Mapping[str, Document]
+"""The documents of a handout by what is added to its name; the only one has an empty addition."""
 
 
-def compose(kind: str, c: Construction, planner: Planner, wish: Wish) -> Documents:
+def compose(kind: str, c: Construction, planner: Planner, asked: Asked | None = None) -> Composed:
     """Compose a handout.
 
     Parameters
     ----------
     kind
-        One of ``HANDOUTS``.
+        One of `HANDOUTS`.
     c, planner
         The garment, and what finds its orders.
-    wish
-        How it is wanted.
+    asked
+        What it is asked to be like.
 
     Raises
     ------
@@ -60,45 +56,43 @@ def compose(kind: str, c: Construction, planner: Planner, wish: Wish) -> Documen
     NoMachineError
         An operation needs a station that the workroom does not have.
     """
-    found = HANDOUTS[kind](c, planner, wish)
-    if not wish.is_large:
-        return found
-    return {name: replace(document, is_large=True) for name, document in found.items()}
+    wanted = asked or Asked()
+    found = HANDOUTS[kind](c, planner, wanted)
+    return {name: replace(one, is_large=wanted.is_large) for name, one in found.items()}
 
 
-def _booklet(c: Construction, planner: Planner, wish: Wish) -> Documents:
-    from seqplan.paper import booklet
+def _booklet(c: Construction, planner: Planner, _asked: Asked) -> Composed:
+    from seqplan.paper.booklet import compose
 
-    return {"": booklet.compose(c, planner)}
-
-
-def _batch(c: Construction, planner: Planner, wish: Wish) -> Documents:
-    from seqplan.paper import batch
-
-    return {"": batch.compose(c, planner, limit=wish.limit, workroom=wish.workroom)}
+    return {"": compose(c, planner)}
 
 
-def _class(c: Construction, planner: Planner, wish: Wish) -> Documents:
-    from seqplan.paper import class_sheets
+def _batch(c: Construction, planner: Planner, asked: Asked) -> Composed:
+    from seqplan.paper.batch import compose
 
-    learner, teacher, cards = class_sheets.compose(
+    return {"": compose(c, planner, limit=asked.limit, workroom=asked.workroom)}
+
+
+def _class(c: Construction, planner: Planner, asked: Asked) -> Composed:
+    from seqplan.paper.class_sheets import compose
+
+    sheets = compose(
         c,
         planner,
-        sessions=wish.sessions,
-        learners=wish.learners,
-        workroom=wish.workroom,
-        is_large=wish.is_large,
+        sessions=asked.sessions,
+        learners=asked.learners,
+        workroom=asked.workroom,
     )
-    return {"learner": learner, "teacher": teacher, "cards": cards}
+    return dict(zip(("learner", "teacher", "cards"), sheets, strict=True))
 
 
-def _filming(c: Construction, planner: Planner, wish: Wish) -> Documents:
-    from seqplan.paper import filming
+def _filming(c: Construction, planner: Planner, asked: Asked) -> Composed:
+    from seqplan.paper.filming import compose
 
-    return {"": filming.compose(c, planner, limit=wish.limit)}
+    return {"": compose(c, planner, limit=asked.limit)}
 
 
-HANDOUTS: Final[Mapping[str, Callable[[Construction, Planner, Wish], Documents]]] = {
+HANDOUTS: Final[Mapping[str, Callable[[Construction, Planner, Asked], Composed]]] = {
     "booklet": _booklet,
     "batch": _batch,
     "class": _class,

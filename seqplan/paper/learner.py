@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from seqplan.model.operation import Action
 from seqplan.model.station import IRON
 from seqplan.paper.blocks import (
+    Beside,
     Blanks,
     Block,
     Card,
@@ -29,11 +30,14 @@ from seqplan.tell.setups import name_setup
 from seqplan.words.say import say
 
 
-def learner_sheet(course: Course, *, is_large: bool) -> Document:
+def learner_sheet(course: Course) -> Document:
     """Compose the sheet that each learner sews from, session by session."""
     learner = _Learner(course)
     sheet = course.sheet
+    marks = (Prose((say("sheet-read-marks"),)), Stations(sheet.stations))
+    key = Beside((Items(sheet.reading[1:]),), marks)
     parts = [
+        Part(title=say("sheet-key"), blocks=(key,)),
         cautions(say("sheet-cautions"), sheet.cautions, sheet.caution_intro),
         *map(learner.session, course.sessions),
         Part(title=say("sheet-checks"), blocks=(Items(sheet.checks, is_ticked=True),)),
@@ -47,7 +51,6 @@ def learner_sheet(course: Course, *, is_large: bool) -> Document:
         parts=tuple(parts),
         lang=sheet.lang,
         has_contents=len(course.sessions) > 1,
-        is_large=is_large,
     )
 
 
@@ -81,7 +84,7 @@ class _Learner:
     def cover(self) -> Iterator[Block]:
         sheet = self.course.sheet
         yield from about(sheet)
-        yield Prose((say("class-learner-about"), *sheet.reading[1:]))
+        yield Prose((say("class-learner-about"),))
         yield Facts(
             (
                 (say("class-sessions"), str(self.count)),
@@ -89,7 +92,6 @@ class _Learner:
                 (say("class-ticks"), str(sheet.operations)),
             )
         )
-        yield Stations(sheet.stations)
         yield Blanks(tuple(say(f"class-{key}") for key in ("name", "group", "date")))
 
     # -- a session -----------------------------------------------------------------------------

@@ -1,6 +1,5 @@
 """The teacher's sheet of a class: sessions, queues, techniques, mistakes, samples."""
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import cached_property
@@ -27,13 +26,12 @@ from seqplan.paper.cover import about, cautions
 from seqplan.plan.catching import Catch, find_catches
 from seqplan.plan.plan import Step
 from seqplan.plan.stops import Hindrance, Pause, Session, change_places, find_stretches
-from seqplan.tell.deeds import name_deed, name_deeds, what_is_done
+from seqplan.tell.deeds import in_plain_names, name_deed, name_deeds, quoted, what_is_done
 from seqplan.tell.names import capital, listing
 from seqplan.tell.needs import stations_used
 from seqplan.tell.skills import find_samples, goes_wrong, skill_name, skills_of
 from seqplan.words.say import say
 
-_NAMED: Final = re.compile(r"`([^`]+)`")
 _DASH: Final = "\N{EN DASH}"
 
 
@@ -132,7 +130,7 @@ class _Teacher:
         return say("class-unsafe", step=pause.step, why=" ".join(whys))
 
     def _quoted(self, op: OpId) -> str:
-        return say("class-named", name=name_deed(self.c, self.c.op[op]))
+        return quoted(name_deed(self.c, self.c.op[op]))
 
     # -- queues --------------------------------------------------------------------------------
 
@@ -265,7 +263,7 @@ class _Teacher:
         if catch.too_late is None:
             return
         if catch.reason is not None:
-            yield say("class-why"), self._named(catch.reason.because)
+            yield say("class-why"), in_plain_names(self.c, catch.reason.because)
         yield say("class-cost"), self._cost(catch)
         if catch.at_end != catch.then:
             count = len(catch.at_end.undone)
@@ -290,15 +288,6 @@ class _Teacher:
             return cost
         lost = "; ".join(name_deeds(self.c, reversed(catch.then.lost)))
         return say("class-cost-lost", cost=cost, lost=lost)
-
-    def _named(self, because: str) -> str:
-        """A reason with the names that people read in place of those of the file."""
-
-        def name(match: re.Match[str]) -> str:
-            op = self.c.op.get(OpId(match[1]))
-            return say("class-named", name=name_deed(self.c, op) if op else match[1])
-
-        return _NAMED.sub(name, because)
 
 
 def _count(room: Workroom, station: str) -> int:

@@ -118,16 +118,16 @@ def find_visits(c: Construction, plan: Plan, reasons: Iterable[Reason]) -> tuple
     done: list[OpId] = []
     for number, group in enumerate(plan.groups, 1):
         ops = tuple(op for step in group.steps for op in step.operations)
-        touched = _touched(ops)
+        touched = pieces_in_hand(c, ops)
         takes = tuple(
-            Taken(unit, _last_at(plan, number - 1, unit))
+            Taken(unit, _last_at(c, plan, number - 1, unit))
             for unit in bundles(c, done)
             if unit & touched
         )
         wants = direct_needs(precedence, [op.id for op in ops])
         done += [op.id for op in ops]
         passes = tuple(
-            Passed(unit, _next_at(plan, number, unit))
+            Passed(unit, _next_at(c, plan, number, unit))
             for unit in bundles(c, done)
             if unit & touched
         )
@@ -135,24 +135,31 @@ def find_visits(c: Construction, plan: Plan, reasons: Iterable[Reason]) -> tuple
     return tuple(visits)
 
 
-def _touched(ops: Iterable[Operation]) -> Unit:
-    return Unit().union(*(op.pieces for op in ops))
+def pieces_in_hand(c: Construction, ops: Iterable[Operation]) -> Unit:
+    """The pieces that operations act on; of a notion alone, those that it is sewn to."""
+    return Unit().union(*(op.pieces or _bearing(c, op) for op in ops))
 
 
-def _last_at(plan: Plan, before: int, unit: Unit) -> int | None:
+def _bearing(c: Construction, op: Operation) -> Unit:
+    sharing = (other for other in c.operations if set(other.notions) & set(op.notions))
+    return Unit().union(*(other.pieces for other in sharing))
+
+
+def _last_at(c: Construction, plan: Plan, before: int, unit: Unit) -> int | None:
     """The last visit, up to a number, at which something was done to a bundle."""
-    numbers = (n for n in range(before, 0, -1) if _is_at(plan.groups[n - 1], unit))
+    numbers = (n for n in range(before, 0, -1) if _is_at(c, plan.groups[n - 1], unit))
     return next(numbers, None)
 
 
-def _next_at(plan: Plan, after: int, unit: Unit) -> int | None:
+def _next_at(c: Construction, plan: Plan, after: int, unit: Unit) -> int | None:
     """The first visit, after a number, at which something is done to a bundle."""
     numbers = (n for n in range(after + 1, len(plan.groups) + 1))
-    return next((n for n in numbers if _is_at(plan.groups[n - 1], unit)), None)
+    return next((n for n in numbers if _is_at(c, plan.groups[n - 1], unit)), None)
 
 
-def _is_at(group: Group, unit: Unit) -> bool:
-    return bool(_touched(op for step in group.steps for op in step.operations) & unit)
+def _is_at(c: Construction, group: Group, unit: Unit) -> bool:
+    ops = (op for step in group.steps for op in step.operations)
+    return bool(pieces_in_hand(c, ops) & unit)
 
 
 def direct_needs(precedence: Precedence, ids: Sequence[OpId]) -> tuple[OpId, ...]:

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from seqplan.base.ids import OpId
 from seqplan.graph.precedence import Precedence, arcs_of
 from seqplan.model.operation import Operation
-from seqplan.plan.bundles import bundles, direct_needs
+from seqplan.plan.bundles import bundles, direct_needs, pieces_in_hand
 from seqplan.plan.plan import Plan, Planner
 from seqplan.plan.undoing import UNDOING, Undoing
 from seqplan.plan.unit import Unit
@@ -78,7 +78,7 @@ def find_shots(c: Construction, planner: Planner, batch: Plan, booklet: Plan) ->
         for step in group.steps:
             for ops in _in_one_go(step.operations, place):
                 ids = [op.id for op in ops]
-                touched = Unit().union(*(op.pieces for op in ops))
+                touched = pieces_in_hand(c, ops)
                 units = tuple(unit for unit in bundles(c, done) if unit & touched)
                 done += ids
                 left = (op.id for op in c.of_entry[ops[0].entry] if op.id not in done)

@@ -35,6 +35,7 @@ _HOLDS_AN_EDGE = (
     Action.SET_ON,
     Action.TACK,
 )
+_SETS_ON = frozenset({Action.SET_ON, Action.STITCH_ON})
 
 
 class Lie(NamedTuple):
@@ -247,7 +248,13 @@ def is_free(work: Work, segment: Segment) -> bool:
     """Whether nothing holds or covers an edge so far; that it is finished does not count."""
     is_caught = any(rider.first == segment for rider in work.surface.riders)
     held = work.mark(segment, _HOLDS_AN_EDGE) is not None
-    return _is_loose(work, segment) and not is_caught and not held
+    return _is_loose(work, segment) and not (is_caught or held or _is_set_on(work, segment.piece))
+
+
+def _is_set_on(work: Work, piece: PieceId) -> bool:
+    """Whether a piece lies on another as a whole, as a pocket or its bag does."""
+    ops = (work.c.op[id_] for id_ in work.done)
+    return any(op.action in _SETS_ON and piece in work.c.entry(op).pieces for op in ops)
 
 
 def _is_loose(work: Work, segment: Segment) -> bool:

@@ -1,15 +1,19 @@
 """What single operations, and what hangs together, are called on lists."""
 
+import re
 from collections.abc import Iterable, Sequence
+from typing import Final
 
 from seqplan.base.ids import EntryId, OpId
 from seqplan.model.operation import Operation
 from seqplan.model.piece import Layer
 from seqplan.plan.unit import Unit
 from seqplan.recipes.construction import Construction
-from seqplan.tell.names import capital, in_garment_order, listing
+from seqplan.tell.names import capital, in_garment_order, listing, readable
 from seqplan.tell.step import title_of
 from seqplan.words.say import say
+
+_NAMED: Final = re.compile(r"`([^`]+)`")
 
 
 def name_deed(c: Construction, op: Operation) -> str:
@@ -59,6 +63,21 @@ def _together(c: Construction, entry: EntryId, parts: Sequence[Operation]) -> st
 
 def _word(kind: str, op: Operation) -> str:
     return say(f"{kind}-{op.action.value.replace(' ', '-')}")
+
+
+def quoted(name: str) -> str:
+    """A name in quotation marks, to stand in a sentence."""
+    return say("deed-named", name=name)
+
+
+def in_plain_names(c: Construction, because: str) -> str:
+    """A reason with the titles that people read in place of the names of the file."""
+
+    def name(match: re.Match[str]) -> str:
+        op = c.op.get(OpId(match[1]))
+        return quoted(readable(match[1]) if op is None else name_deed(c, op))
+
+    return _NAMED.sub(name, because)
 
 
 def name_unit(c: Construction, unit: Unit) -> str:

@@ -11,6 +11,7 @@ from seqplan.tell.sentence import Told
 from seqplan.words.say import say
 
 _HAND = "hand"
+_COVERSTITCH = "coverstitch"
 
 
 def turn_up(s: Scene) -> Told:
@@ -33,8 +34,19 @@ def hem(s: Scene) -> Told:
     if s.op.setup.station == _HAND:
         apart = s.usual(usual.SLIP_STITCH_APART)
         return Told((say(f"step-hem-hand{ring}", edges=s.edges, apart=apart), *again(s)), check)
+    if s.op.setup.station == _COVERSTITCH:
+        return Told((_cover(s, ring), *again(s)), check)
     text = say(f"step-hem-machine{ring}", edges=s.edges, **_row(s))
     return Told((text, *again(s)), check)
+
+
+def _cover(s: Scene, ring: str) -> str:
+    """A hem that is sewn from the right side, so that the loops cover its raw edge."""
+    if s.entry.depth is None:
+        return say(f"step-hem-cover{ring}-unknown", edges=s.edges, **_overlap(s))
+    inside = usual.usual(s.garment, usual.EDGE_STITCH).mm
+    row = Length(max(s.entry.depth.mm - inside, s.entry.depth.mm / 2), s.entry.depth.written_in)
+    return say(f"step-hem-cover{ring}", edges=s.edges, row=both(row), **_overlap(s))
 
 
 def case(s: Scene) -> Told:
@@ -92,8 +104,11 @@ def whole_fold(depth: Length, turned: str | None) -> Length:
 
 
 def _row(s: Scene) -> dict[str, str]:
-    overlap = s.usual(usual.OVERLAP_OF_STITCHING)
-    return {"distance": s.usual(usual.EDGE_STITCH), **({"overlap": overlap} if s.is_ring else {})}
+    return {"distance": s.usual(usual.EDGE_STITCH), **_overlap(s)}
+
+
+def _overlap(s: Scene) -> dict[str, str]:
+    return {"overlap": s.usual(usual.OVERLAP_OF_STITCHING)} if s.is_ring else {}
 
 
 def _cutting_to_length(s: Scene) -> list[str]:

@@ -189,6 +189,14 @@ class Scene:
         return tuple(self.garment.entry[e] for e in found if self.c.main(e).id in self.before)
 
     @cached_property
+    def left_open(self) -> tuple[Entry, ...]:
+        """The seams across a run that goes all round in the end, and that are not sewn by now."""
+        rings = (s for s in self.stretches if s.is_ring and not self._is_closed(s))
+        across = dict.fromkeys(e for ring in rings for e in ring.junctions if e != self.entry.id)
+        entries = (self.garment.entry[e] for e in across if self.c.main(e).id not in self.before)
+        return tuple(entry for entry in entries if entry.verb is Verb.SEW)
+
+    @cached_property
     def joins_tubes(self) -> bool:
         """Whether a seam joins two tubes, one of which is slipped into the other."""
         glues = self.c.shapes[self.entry.id].glues

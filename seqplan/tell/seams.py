@@ -19,6 +19,9 @@ from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
 
+CHAINING = frozenset({"overlocker", "coverstitch"})
+"""Machines that sew forwards only and leave a chain of threads at the ends of a row."""
+
 
 def sew(s: Scene) -> Told:
     """The stitching that makes a seam, or the first row of a French one."""
@@ -211,10 +214,11 @@ def stitch(s: Scene) -> str:
         rows = usual.french_rows(s.allowance)
         measures = {"first": both(rows.first), "second": both(rows.second)}
         return say("step-stitch-french", allowance=allowance, **measures)
+    chain = "-chain" if s.op.setup.station in CHAINING else ""
     if s.is_ring:
         overlap = s.usual(usual.OVERLAP_OF_STITCHING)
-        return say("step-stitch-ring", allowance=allowance, overlap=overlap)
-    return say("step-stitch", allowance=allowance)
+        return say(f"step-stitch-ring{chain}", allowance=allowance, overlap=overlap)
+    return say(f"step-stitch{chain}", allowance=allowance)
 
 
 def _stitch_gap(s: Scene, gap: Length) -> str:

@@ -12,7 +12,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.tell.scene import Scene
 from seqplan.words.say import say
 
-_MANY: Final = 4
+_MANY: Final = 3
 """A technique of so many operations is shown better than told."""
 
 _OF_ACTIONS: Final[Mapping[Action, str]] = {
@@ -30,8 +30,11 @@ _OF_ACTIONS: Final[Mapping[Action, str]] = {
 }
 """Techniques that an operation wants whatever entry it belongs to."""
 
-_PLAIN: Final = "seam-plain"
-"""Everybody sews it all the time."""
+_PLAIN: Final = frozenset({"seam-plain", "hem-machine", "hem-hand"})
+"""Everybody sews these all the time, so nobody needs a sample of their stages."""
+
+_FINE: Final = frozenset({"gather", "dart", "box-corner", "in-the-round"})
+"""Short techniques that are hard to tell, besides all zips."""
 
 _SILENT: Final = frozenset({Verb.FOLD, Verb.UNFOLD, Verb.OPEN, Verb.INSPECT})
 """What nobody has to learn."""
@@ -146,7 +149,7 @@ _SPECIAL: Final[Mapping[Verb, Callable[[Construction, Entry], str]]] = {
 
 
 def find_samples(c: Construction, steps: Sequence[Step]) -> tuple[Sample, ...]:
-    """Choose the techniques that deserve samples: of many stages, or with a cut that stays.
+    """Choose the techniques that deserve samples: of many stages, fine, or with a cut that stays.
 
     Parameters
     ----------
@@ -160,11 +163,12 @@ def find_samples(c: Construction, steps: Sequence[Step]) -> tuple[Sample, ...]:
     for step in steps:
         entry = c.garment.entry[step.entry]
         key = entry_skill(c, c.entry(step.operations[0]))
-        if key in {None, _PLAIN} or key in found or entry.id in seen:
+        if key is None or key in _PLAIN or key in found or entry.id in seen:
             continue
         seen.add(entry.id)
         stages = tuple(op.id for op in step.operations)
-        if len(stages) >= _MANY or any(map(_cuts, step.operations)):
+        is_fine = key in _FINE or key in _OF_ZIP.values()
+        if is_fine or len(stages) >= _MANY or any(map(_cuts, step.operations)):
             found[key] = Sample(key, step.number, stages)
     return tuple(found.values())
 

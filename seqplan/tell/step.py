@@ -12,8 +12,17 @@ from seqplan.plan.plan import Step
 from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
+from seqplan.recipes.shape import JOINS
 from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, tidying
-from seqplan.tell.names import as_clause, as_sentence, capital, name_pieces, readable
+from seqplan.tell.names import (
+    as_clause,
+    as_sentence,
+    capital,
+    listing,
+    name_pieces,
+    name_seam,
+    readable,
+)
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
 from seqplan.tell.setups import foot_name, needle_name, thread_name
@@ -91,7 +100,8 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
         told = Told((as_sentence(own),))
     else:
         told = teller_of(scene.entry.verb, op.action)(scene)
-        told = Told((*_kept_clear(scene), *told.texts, *_place(scene, foot)), told.check)
+        texts = (*_kept_clear(scene), *told.texts, *_still_open(scene), *_place(scene, foot))
+        told = Told(texts, told.check)
     return Sentence(
         operation=op.id,
         station=op.setup.station,
@@ -107,6 +117,17 @@ def _kept_clear(scene: Scene) -> tuple[str, ...]:
     if not layers:
         return ()
     return (say("step-keep-clear", pieces=name_pieces(scene.garment, layers)),)
+
+
+def _still_open(scene: Scene) -> tuple[str, ...]:
+    """The seams across a run that goes all round in the end, and that are not sewn by now."""
+    if scene.op.part != MAIN or scene.entry.verb not in JOINS:
+        return ()
+    seams = [name_seam(scene.garment, entry) for entry in scene.left_open]
+    if not seams:
+        return ()
+    named = listing(say("step-the", name=seam) for seam in dict.fromkeys(seams))
+    return (say("step-still-open", seams=named),)
 
 
 def heading(c: Construction, step: Step, *, is_continued: bool = False) -> str:

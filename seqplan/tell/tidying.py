@@ -73,7 +73,7 @@ def press(s: Scene) -> Told:
     """Pressing a seam, a dart, a pleat, a hem or what an entry names."""
     verb = s.entry.verb
     if verb is Verb.PRESS:
-        return Told((say("step-press-edges", edges=s.edges),))
+        return Told((say("step-press-edges", edges=s.edges),), say("step-check-press"))
     if verb in {Verb.DART, Verb.PLEAT}:
         return Told((say(f"step-press-{verb.value}", edges=s.edges),))
     if verb is Verb.HEM:
@@ -126,8 +126,9 @@ def turn(s: Scene) -> Told:
     if not s.is_join:
         if s.entry.through:
             through = as_clause(s.entry.through)
-            return Told((say("step-turn-through", pieces=s.pieces, through=through),))
-        return Told((say("step-turn-pieces", pieces=s.pieces),))
+            text = say("step-turn-through", pieces=s.pieces, through=through)
+            return Told((text,), say("step-check-turned-out"))
+        return Told((say("step-turn-pieces", pieces=s.pieces),), say("step-check-turned-out"))
     if s.entry.seam is SeamKind.ENCLOSED or (s.entry.seam is SeamKind.OWN and not s.inner()):
         key = "step-turn-enclosed" if s.entry.gap is None else "step-turn-enclosed-gap"
         return Told((say(key, pieces=s.pieces, seam=s.seam),), say("step-check-turned"))
@@ -151,7 +152,8 @@ def finish(s: Scene) -> Told:
         if s.c.main(s.entry.id).id in s.before:
             return Told((say("step-finish-apart-after", seam=s.seam), *again(s)))
         return Told((say("step-finish-apart", edges=s.all_edges),))
-    return Told((say("step-finish-over" if s.crossed else "step-finish-edges", edges=s.edges),))
+    key = "step-finish-over" if s.crossed else "step-finish-edges"
+    return Told((say(key, edges=s.edges),), say("step-check-finish"))
 
 
 def _finish_cutting(s: Scene, cuts: str) -> Told:
@@ -160,7 +162,8 @@ def _finish_cutting(s: Scene, cuts: str) -> Told:
         text = say("step-finish-together-cutting", seam=s.seam, cuts=cuts)
         return Told((text, *again(s)))
     edges = s.all_edges if s.is_join else s.edges
-    return Told((say("step-finish-edges-cutting", edges=edges, cuts=cuts),))
+    text = say("step-finish-edges-cutting", edges=edges, cuts=cuts)
+    return Told((text,), say("step-check-finish"))
 
 
 def topstitch(s: Scene) -> Told:
@@ -168,7 +171,7 @@ def topstitch(s: Scene) -> Told:
     distance, length = where_topstitched(s)
     values = {"distance": distance, "stitch": length}
     if not s.is_join:
-        return Told((say("step-topstitch", edges=s.edges, **values),))
+        return Told((say("step-topstitch", edges=s.edges, **values),), say("step-check-topstitch"))
     if s.entry.seam is SeamKind.ENCLOSED:
         return Told((say("step-topstitch-edge", seam=s.seam, **values), *again(s)))
     side = topstitched_side(s)

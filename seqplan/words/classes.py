@@ -34,7 +34,6 @@ SENTENCES: Final[dict[str, str]] = {
     "class-state-done": "Done so far",
     "class-state-open": "Not sewn to anything yet",
     "class-state-finished": "The same, but finished, so that it does not ravel",
-    "class-state-none": "Nothing.",
     "class-state-untouched": "Not begun",
     "class-map": "All pieces after step {step}.",
     "class-put-away": "Before you pack",
@@ -124,7 +123,6 @@ SENTENCES: Final[dict[str, str]] = {
     "class-cost-lost": "{cost}; this cannot be undone: {lost}",
     "class-cost-end": "At the end",
     "class-cost-end-count": "{count} of {all} things to undo",
-    "class-named": "\N{LEFT DOUBLE QUOTATION MARK}{name}\N{RIGHT DOUBLE QUOTATION MARK}",
     # Samples.
     "class-part-samples": "Samples to prepare",
     "class-samples-about": (

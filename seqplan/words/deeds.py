@@ -5,6 +5,7 @@ from typing import Final
 SENTENCES: Final[dict[str, str]] = {
     "handout-for": "This sheet is for",
     "deed-of": "{title}: {deed}",
+    "deed-named": "\N{LEFT DOUBLE QUOTATION MARK}{name}\N{RIGHT DOUBLE QUOTATION MARK}",
     "deed-unit": "{piece}",
     "deed-unit-copies": "{piece} (all {count})",
     "deed-unit-joined": "{pieces}, in one",

@@ -76,7 +76,6 @@ SENTENCES: Final[dict[str, str]] = {
     "handout-composing": "Composing and drawing ...",
     "handout-writing": "Writing {name} ...",
     "unknown-suffix": "{name} is of no format known here; let it end in one of {suffixes}.",
-    "handout-written": "{name}: {kind}",
     "searching": "Searching: best so far {best} changes, at least {bound}",
     "not-found-name": "the garment has no operation `{name}`",
     "not-found-near": "Did you mean {names}?",

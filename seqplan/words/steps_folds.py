@@ -34,6 +34,28 @@ SENTENCES: Final[dict[str, str]] = {
         "Stitch {edges} down from the wrong side, {distance} from the inner edge, all the way"
         " round, and overlap the beginning by {overlap}."
     ),
+    "step-hem-cover": (
+        "From the right side stitch along {edges}, {row} from the fold, so that the needle next to"
+        " the edge just catches what is turned up and the loops cover it on the wrong side; leave"
+        " long threads at both ends, draw them to the wrong side, and knot them."
+    ),
+    "step-hem-cover-ring": (
+        "From the right side stitch along {edges}, {row} from the fold, all the way round, so that"
+        " the needle next to the edge just catches what is turned up and the loops cover it on the"
+        " wrong side; overlap the beginning by {overlap}, draw the threads to the wrong side, and"
+        " knot them."
+    ),
+    "step-hem-cover-unknown": (
+        "From the right side stitch along {edges}, parallel to the fold, so that the needle next to"
+        " the edge just catches what is turned up and the loops cover it on the wrong side; leave"
+        " long threads at both ends, draw them to the wrong side, and knot them."
+    ),
+    "step-hem-cover-ring-unknown": (
+        "From the right side stitch along {edges}, parallel to the fold, all the way round, so that"
+        " the needle next to the edge just catches what is turned up and the loops cover it on the"
+        " wrong side; overlap the beginning by {overlap}, draw the threads to the wrong side, and"
+        " knot them."
+    ),
     "step-hem-hand": (
         "Sew {edges} down by hand with slip stitch, a stitch every {apart}, each taking up only a"
         " thread or two of the outside; fasten the thread at the beginning and at the end."

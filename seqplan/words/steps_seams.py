@@ -153,6 +153,21 @@ SENTENCES: Final[dict[str, str]] = {
     "step-stitch": (
         "Stitch {allowance} from the raw edges, and backstitch at the beginning and at the end."
     ),
+    "step-stitch-chain": (
+        "Sew so that the seam lies {allowance} from the raw edges, and let a short chain of thread"
+        " run off at both ends; where no other seam will cross an end, draw its chain back under"
+        " the stitches with a thick needle."
+    ),
+    "step-stitch-ring-chain": (
+        "Sew all the way round, so that the seam lies {allowance} from the raw edges; overlap the"
+        " beginning by {overlap}, lift the foot, and draw the chain of thread back under the"
+        " stitches with a thick needle."
+    ),
+    "step-check-press": "hold it level: no fold lies beside the seam, and nothing shines.",
+    "step-check-finish": "the stitch goes round the edge all along, and no fold is caught in it.",
+    "step-check-topstitch": "the row is parallel to the edge all along.",
+    "step-check-turned-out": "every corner is out, and nothing is caught in the seams.",
+    "step-still-open": "Leave {seams} open until this is sewn.",
     "step-stitch-ring": (
         "Stitch all the way round, {allowance} from the raw edges, and overlap the beginning by"
         " {overlap}."

@@ -48,7 +48,8 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-pleat": "the edge is as long as the one it is joined to.",
     "step-press-pleat": (
-        "Press the pleats at {edges} from the wrong side, as deep as they shall lie."
+        "Press the pleats at {edges} the way they were laid, from the wrong side, as deep as they"
+        " shall lie."
     ),
     "step-gather": (
         "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"

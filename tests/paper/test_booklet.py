@@ -13,7 +13,7 @@ from seqplan.model.size import check_size, in_size
 from seqplan.model.variant import choose
 from seqplan.paper.blocks import Blanks, Image, Items, Part, Table
 from seqplan.paper.booklet import booklet
-from seqplan.paper.handouts import HANDOUTS, Wish, compose
+from seqplan.paper.handouts import HANDOUTS, Asked, compose
 from seqplan.paper.steps import paragraphs
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
@@ -92,7 +92,7 @@ def test_the_list_of_another_variant_names_its_own_steps():
 def test_each_kind_of_handout_is_composed(kind, is_large):
     c = built("rope-walk-bag")
     planner = Planner(c, bind(c.ids, derive(c)))
-    made = compose(kind, c, planner, Wish(is_large=is_large))
+    made = compose(kind, c, planner, Asked(is_large=is_large))
     assert all(each.title == c.garment.name for each in made.values())
     assert {each.is_large for each in made.values()} == {is_large}
 
