@@ -114,3 +114,5 @@ def handout(
         path = output.with_stem(f"{output.stem}-{name}") if name else output
         show(say("handout-writing", name=path.name))
         write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))
+        if name:
+            click.echo(say("handout-written", name=str(path), kind=document.kind))

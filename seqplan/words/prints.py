@@ -75,6 +75,7 @@ SENTENCES: Final[dict[str, str]] = {
     "watching": "Watching {name}; Ctrl-C ends it.",
     "handout-composing": "Composing and drawing ...",
     "handout-writing": "Writing {name} ...",
+    "handout-written": "{name}: {kind}",
     "unknown-suffix": "{name} is of no format known here; let it end in one of {suffixes}.",
     "searching": "Searching: best so far {best} changes, at least {bound}",
     "not-found-name": "the garment has no operation `{name}`",
