@@ -5,22 +5,29 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, known_format, pick_option
+from seqplan.cli.options import (
+    command,
+    file_argument,
+    known_format,
+    language_option,
+    pick_option,
+)
 from seqplan.cli.output import write_file
 from seqplan.cli.progress import stages
 from seqplan.cli.report import open_for_work
 from seqplan.paper.handouts import HANDOUTS
-from seqplan.pipeline import make_handout, write_handout
+from seqplan.pipeline import make_handout, told_in, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.writers import SUFFIXES
 from seqplan.words.say import say
 
 
 class _Sheet(TypedDict):
-    """What the handout is written on, and how large."""
+    """What the handout is written on, how large, and in which language."""
 
     paper: str
     large: bool
+    language: str | None
 
 
 @command()
@@ -34,6 +41,7 @@ class _Sheet(TypedDict):
     help="booklet: all that one person needs to sew the garment from paper.",
 )
 @pick_option
+@language_option
 @click.option("--size", metavar="SIZE", help="Only the measures of this size.")
 @click.option(
     "--paper",
@@ -72,6 +80,8 @@ def handout(
     opened = open_for_work(file, picks, size)
     show = stages()
     show(say("handout-composing"))
-    document = make_handout(opened, kind, is_large=sheet["large"])
-    show(say("handout-writing", name=output.name))
-    write_file(output, write_handout(document, output.suffix.lower(), Paper(sheet["paper"])))
+    with told_in(opened, sheet["language"]) as read:
+        document = make_handout(read, kind, is_large=sheet["large"])
+        show(say("handout-writing", name=output.name))
+        made = write_handout(document, output.suffix.lower(), Paper(sheet["paper"]))
+    write_file(output, made)

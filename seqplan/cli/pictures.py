@@ -4,17 +4,18 @@ from pathlib import Path
 
 import click
 
-from seqplan.cli.options import command, file_argument, pick_option
+from seqplan.cli.options import command, file_argument, language_option, pick_option
 from seqplan.cli.output import write_folder
 from seqplan.cli.report import open_for_work
-from seqplan.pipeline import step_pictures
+from seqplan.pipeline import step_pictures, told_in
 
 
 @command()
 @file_argument
 @pick_option
+@language_option
 @click.option("-o", "--output", metavar="FOLDER", required=True, help="Where the pictures go.")
-def pictures(file: str, picks: dict[str, str], output: str) -> None:
+def pictures(file: str, picks: dict[str, str], language: str | None, output: str) -> None:
     r"""Draw the steps of the booklet, each picture as an SVG file of its own.
 
     A stack shows how layers are laid for an operation that joins them; a section shows how a seam
@@ -24,5 +25,5 @@ def pictures(file: str, picks: dict[str, str], output: str) -> None:
     Example:
       seqplan pictures garments/breakwater-skirt.yaml -o pictures
     """
-    opened = open_for_work(file, picks)
-    write_folder(Path(output), step_pictures(opened))
+    with told_in(open_for_work(file, picks), language) as opened:
+        write_folder(Path(output), step_pictures(opened))

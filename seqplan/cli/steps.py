@@ -4,21 +4,30 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, format_option, pick_option, seconds_option
+from seqplan.cli.options import (
+    command,
+    file_argument,
+    format_option,
+    language_option,
+    pick_option,
+    seconds_option,
+)
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import open_for_work
 from seqplan.cli.status import Status
 from seqplan.model.workroom import Workroom
+from seqplan.pipeline import told_in
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.plan import plan_data
 
 
 class _Search(TypedDict):
-    """How to look for a batch."""
+    """How to look for a batch, and how the order is told."""
 
     seconds: float
     workroom: str | None
+    language: str | None
 
 
 @command()
@@ -44,6 +53,7 @@ class _Search(TypedDict):
 )
 @seconds_option
 @format_option
+@language_option
 def steps(
     file: str,
     picks: dict[str, str],
@@ -73,18 +83,18 @@ def steps(
     """
     room = _read_room(search["workroom"])
     limit = deadline(search["seconds"])
-    opened = open_for_work(file, picks)
-    planner = opened.planner
-    if repair:
-        plan = planner.repair(limit)
-    elif purpose == "batch":
-        plan = planner.batch(limit, SearchProgress(), room)
-    else:
-        plan = planner.booklet()
-    if form == "json":
-        click.echo(to_json(plan_data(plan)), nl=False)
-    else:
-        click.echo(list_steps(opened.garment, plan), nl=False)
+    with told_in(open_for_work(file, picks), search["language"]) as opened:
+        planner = opened.planner
+        if repair:
+            plan = planner.repair(limit)
+        elif purpose == "batch":
+            plan = planner.batch(limit, SearchProgress(), room)
+        else:
+            plan = planner.booklet()
+        if form == "json":
+            click.echo(to_json(plan_data(plan)), nl=False)
+        else:
+            click.echo(list_steps(opened.garment, plan), nl=False)
 
 
 def _read_room(path: str | None) -> Workroom | None:

@@ -13,7 +13,7 @@ from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, tidying
-from seqplan.tell.names import as_clause, as_sentence, capital, name_pieces, readable
+from seqplan.tell.names import as_clause, as_sentence, capital, name_pieces, readable, station_title
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
 from seqplan.tell.setups import foot_name, needle_name, thread_name
@@ -143,5 +143,5 @@ def _place(scene: Scene, foot: str) -> list[str]:
     if usual[scene.op.part] == IRON and station == TABLE:
         texts.append(say("step-finger-press"))
     elif station != usual[scene.op.part]:
-        texts.append(say("step-at-station", station=scene.garment.station[station].title))
+        texts.append(say("step-at-station", station=station_title(scene.garment.station[station])))
     return texts

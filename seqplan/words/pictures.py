@@ -7,6 +7,7 @@ SENTENCES: Final[dict[str, str]] = {
     "picture-other-copy": "{piece}, the other one",
     "picture-band": "band",
     "picture-binding": "binding",
+    "picture-step-part": "{entry}, {part}",
     "picture-title-stack": "{step}: how the layers lie",
     "picture-title-section": "{step}: cut across",
     # Layers, from the table up.
