@@ -7,13 +7,15 @@ most runs are checks, and half of a check's time is importing.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId
+from seqplan.base.language import ENGLISH, speaking, spoken
 from seqplan.base.strength import Strength
 from seqplan.explain.cautions import check_cautions
 from seqplan.explain.leftover import check_leftovers
@@ -258,6 +260,27 @@ def open_garment(
         return Opened(loaded, None, problems)
     construction, laid_out = construct(garment)
     return Opened(loaded, construction, laid_out)
+
+
+@contextmanager
+def told_in(opened: Opened, language: str | None = None) -> Iterator[Opened]:
+    """Tell everything inside in the language of those who will read it.
+
+    Findings are told to the author, in English. Reasons are told as they are derived, so for
+    readers of another language they are derived anew, in the garment that this gives.
+
+    Parameters
+    ----------
+    opened
+        The garment.
+    language
+        The language, as one of ``LANGUAGES``; that of the file where it is ``None``.
+    """
+    garment = opened.loaded.garment
+    wanted = language or (garment.language if garment else None) or ENGLISH
+    is_told_so = wanted == spoken()
+    with speaking(wanted):
+        yield opened if is_told_so else replace(opened)
 
 
 def draw_graph(opened: Opened, lanes: Lanes, program: str | None = None) -> str:

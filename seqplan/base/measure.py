@@ -2,13 +2,16 @@
 
 A length is kept in millimetres as a fraction, so that 5/8 in stays 5/8 in and adding up never
 drifts. Nobody reads millimetre fractions; the two printers below round as the trade rounds:
-inches to the eighth, centimetres to the half, small measures to the millimetre.
+inches to the eighth, centimetres to the half, small measures to the millimetre. They write numbers
+as the reader's language does.
 """
 
 import re
 from fractions import Fraction
 from math import ceil
 from typing import Final, NamedTuple
+
+from seqplan.base.language import LANGUAGES, spoken
 
 MM_PER_INCH: Fraction = Fraction(254, 10)
 
@@ -162,13 +165,14 @@ def inches(length: Length) -> str:
     >>> inches(Length(Fraction(1)))
     '⅛ in'
     """
+    unit = LANGUAGES[spoken()].inch
     if length.mm == 0:
-        return "0 in"
+        return f"0 {unit}"
     if length.pair is not None:
         return _given_inches(_side(length, is_metric=False)[0])
     eighths = max(1, round(length.mm / MM_PER_INCH * 8))
     whole, rest = divmod(eighths, 8)
-    return f"{whole or ''}{_EIGHTHS.get(rest, '')} in"
+    return f"{whole or ''}{_EIGHTHS.get(rest, '')} {unit}"
 
 
 def _side(length: Length, *, is_metric: bool) -> tuple[Fraction, str]:
@@ -179,10 +183,11 @@ def _side(length: Length, *, is_metric: bool) -> tuple[Fraction, str]:
 
 def _given_inches(mm: Fraction) -> str:
     """Print inches exactly: eighths by their signs, other fractions as they are written."""
+    language = LANGUAGES[spoken()]
     whole, rest = divmod(mm / MM_PER_INCH * 8, 8)
     if rest.denominator == 1:
-        return f"{whole or ('' if rest else 0)}{_EIGHTHS.get(int(rest), '')} in"
-    return f"{_number_in(mm, 'in')} in"
+        return f"{whole or ('' if rest else 0)}{_EIGHTHS.get(int(rest), '')} {language.inch}"
+    return f"{_number_in(mm, 'in').replace('.', language.decimal)} {language.inch}"
 
 
 def centimetres(length: Length) -> str:
@@ -203,12 +208,12 @@ def centimetres(length: Length) -> str:
     mm = length.mm
     if length.pair is not None:
         mm, unit = _side(length, is_metric=True)
-        return f"{_trim(mm)} mm" if unit == "mm" else _trim_cm(mm)
+        return f"{decimal(mm)} mm" if unit == "mm" else _decimal_cm(mm)
     if length.written_in == "in":
         half = Fraction(round(mm / 5) * 5)
         is_near = mm > 8 and (abs(half - mm) < 1 or mm >= 100)
         mm = half if is_near else Fraction(round(mm))
-    return f"{_trim(mm)} mm" if mm < 10 else _trim_cm(mm)
+    return f"{decimal(mm)} mm" if mm < 10 else _decimal_cm(mm)
 
 
 def both(length: Length) -> str:
@@ -234,13 +239,13 @@ def both_whole_inches(length: Length) -> str:
     """
     if length.pair is not None:
         return both(length)
-    whole = round(length.mm / MM_PER_INCH)
+    whole = f"{round(length.mm / MM_PER_INCH)} {LANGUAGES[spoken()].inch}"
     metric = centimetres(length)
-    return f"{whole} in ({metric})" if length.written_in == "in" else f"{metric} ({whole} in)"
+    return f"{whole} ({metric})" if length.written_in == "in" else f"{metric} ({whole})"
 
 
-def _trim_cm(mm: Fraction) -> str:
-    return f"{_trim(mm / 10)} cm"
+def _decimal_cm(mm: Fraction) -> str:
+    return f"{decimal(mm / 10)} cm"
 
 
 _BOLTS: dict[int, int] = {90: 36, 115: 45, 127: 50, 140: 54, 150: 60}
@@ -257,14 +262,15 @@ def cloth_width(length: Length) -> str:
     """
     if length.pair is not None:
         return both(length)
+    inch = LANGUAGES[spoken()].inch
     if length.written_in == "in":
-        usual = {inch: cm for cm, inch in _BOLTS.items()}
+        usual = {inches: cm for cm, inches in _BOLTS.items()}
         number = length.mm / MM_PER_INCH
         metric = usual.get(int(number)) if number.denominator == 1 else None
-        return f"{_trim(number)} in ({metric or round(length.mm / 10)} cm)"
+        return f"{decimal(number)} {inch} ({metric or round(length.mm / 10)} cm)"
     number = length.mm / 10
     named = _BOLTS.get(int(number)) if number.denominator == 1 else None
-    return f"{_trim(number)} cm ({named or round(length.mm / MM_PER_INCH)} in)"
+    return f"{decimal(number)} cm ({named or round(length.mm / MM_PER_INCH)} {inch})"
 
 
 def cloth_amount(length: Length) -> str:
@@ -284,13 +290,18 @@ def cloth_amount(length: Length) -> str:
     if length.pair is not None:
         sides = [_side(length, is_metric=is_metric)[0] for is_metric in (True, False)]
     steps = ceil(sides[0] / 50)
-    metric = f"{_trim(Fraction(steps, 20))} m" if steps >= 20 else f"{steps * 5} cm"
+    metric = f"{decimal(Fraction(steps, 20))} m" if steps >= 20 else f"{steps * 5} cm"
     whole, rest = divmod(ceil(sides[1] / (MM_PER_INCH * 36) * 8), 8)
-    imperial = f"{whole or ''}{_EIGHTHS.get(rest, '')} yd"
+    imperial = f"{whole or ''}{_EIGHTHS.get(rest, '')} {LANGUAGES[spoken()].yard}"
     one, other = (imperial, metric) if length.written_in == "in" else (metric, imperial)
     return f"{one} ({other})"
 
 
-def _trim(number: Fraction) -> str:
-    """Print with at most two decimals and no trailing zeros."""
-    return f"{float(number):.2f}".rstrip("0").rstrip(".")
+def decimal(number: Fraction) -> str:
+    """Print with at most two decimals and no trailing zeros, as the reader's language does.
+
+    >>> decimal(Fraction(5, 2)), decimal(Fraction(3))
+    ('2.5', '3')
+    """
+    told = f"{float(number):.2f}".rstrip("0").rstrip(".")
+    return told.replace(".", LANGUAGES[spoken()].decimal)

@@ -5,27 +5,36 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, dot_option, file_argument, known_format, pick_option
+from seqplan.cli.options import (
+    command,
+    dot_option,
+    file_argument,
+    known_format,
+    language_option,
+    pick_option,
+)
 from seqplan.cli.output import write_file
 from seqplan.cli.report import open_for_work
 from seqplan.explain.chart import Lanes
-from seqplan.pipeline import draw_graph, write_graph
+from seqplan.pipeline import draw_graph, told_in, write_graph
 from seqplan.render.chart_file import SUFFIXES
 from seqplan.render.handout.paper import Paper
 from seqplan.words.say import say
 
 
 class _Chart(TypedDict):
-    """How the graph is drawn, and on what."""
+    """How the graph is drawn, on what, and in which language."""
 
     lanes: str
     program: str | None
     paper: str | None
+    language: str | None
 
 
 @command()
 @file_argument
 @pick_option
+@language_option
 @click.option(
     "-o",
     "--output",
@@ -62,6 +71,6 @@ def graph(file: str, picks: dict[str, str], output: Path, **chart: Unpack[_Chart
     paper = Paper(chart["paper"]) if chart["paper"] else None
     if paper is not None and suffix == ".svg":
         raise click.UsageError(say("chart-paper-of-svg"))
-    opened = open_for_work(file, picks)
-    svg = draw_graph(opened, Lanes(chart["lanes"]), chart["program"])
+    with told_in(open_for_work(file, picks), chart["language"]) as opened:
+        svg = draw_graph(opened, Lanes(chart["lanes"]), chart["program"])
     write_file(output, write_graph(svg, suffix, paper))

@@ -9,6 +9,7 @@ from seqplan.cli.options import (
     command,
     file_argument,
     known_format,
+    language_option,
     pick_option,
     seconds_option,
 )
@@ -17,17 +18,18 @@ from seqplan.cli.progress import deadline, stages
 from seqplan.cli.report import open_for_work
 from seqplan.cli.room import read_room, workroom_option
 from seqplan.paper.handouts import HANDOUTS, Asked
-from seqplan.pipeline import make_handouts, write_handout
+from seqplan.pipeline import make_handouts, told_in, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.writers import SUFFIXES
 from seqplan.words.say import say
 
 
 class _Sheet(TypedDict):
-    """What the handout is written on, how large, and what it is made for."""
+    """What the handout is written on, how large, in which language, and what it is made for."""
 
     paper: str
     large: bool
+    language: str | None
     sessions: int | None
     learners: int | None
     workroom: str | None
@@ -48,6 +50,7 @@ class _Sheet(TypedDict):
     " camera place, and the chapters for the cut.",
 )
 @pick_option
+@language_option
 @click.option("--size", metavar="SIZE", help="Only the measures of this size.")
 @click.option(
     "--paper",
@@ -110,9 +113,10 @@ def handout(
     opened = open_for_work(file, picks, size)
     show = stages()
     show(say("handout-composing"))
-    for name, document in make_handouts(opened, kind, asked).items():
-        path = output.with_stem(f"{output.stem}-{name}") if name else output
-        show(say("handout-writing", name=path.name))
-        write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))
-        if name:
-            click.echo(say("handout-written", name=str(path), kind=document.kind))
+    with told_in(opened, sheet["language"]) as read:
+        for name, document in make_handouts(read, kind, asked).items():
+            path = output.with_stem(f"{output.stem}-{name}") if name else output
+            show(say("handout-writing", name=path.name))
+            write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))
+            if name:
+                click.echo(say("handout-written", name=str(path), kind=document.kind))

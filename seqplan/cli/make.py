@@ -19,6 +19,7 @@ from seqplan.cli.options import (
     file_argument,
     findings_options,
     format_option,
+    language_option,
     pick_option,
     seconds_option,
 )
@@ -28,7 +29,7 @@ from seqplan.cli.report import findings_text, status_of
 from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.explain.selection import Selection
-from seqplan.pipeline import Opened, draw_graph, make_handouts, open_garment, write_handout
+from seqplan.pipeline import Opened, draw_graph, make_handouts, open_garment, told_in, write_handout
 from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
@@ -50,6 +51,7 @@ _POLL_SECONDS = 0.3
 )
 @click.option("--watch", is_flag=True, help="Do it again each time the file is saved.")
 @pick_option
+@language_option
 @findings_options
 @seconds_option
 @dot_option
@@ -85,6 +87,7 @@ class _Job:
     file: str
     selection: Selection
     picks: dict[str, str]
+    language: str | None
     strict: bool
     output: str
     seconds: float
@@ -95,7 +98,8 @@ class _Job:
         opened = open_garment(self.file, self.picks)
         found = opened.choose(self.selection)
         told = findings_text(opened, found) + "\n"
-        files = {"check.txt": told, **_contents(opened, self.seconds, self.program)}
+        with told_in(opened, self.language) as read:
+            files = {"check.txt": told, **_contents(read, self.seconds, self.program)}
         write_folder(Path(self.output), files)
         if self.form == "json":
             name = opened.loaded.name

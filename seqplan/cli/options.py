@@ -7,6 +7,7 @@ from typing import Any, TypeVar
 import click
 
 from seqplan.base.ids import RuleSlug
+from seqplan.base.language import LANGUAGES
 from seqplan.cli.status import EXIT_CODES
 from seqplan.words.say import say
 
@@ -136,6 +137,12 @@ seconds_option = click.option(
     default=20.0,
     show_default=True,
     help="Give a search this long; then print the best found, and how much better any could be.",
+)
+
+language_option = click.option(
+    "--language",
+    type=click.Choice(list(LANGUAGES)),
+    help="The language of what readers read, whatever the file says.",
 )
 
 dot_option = click.option(

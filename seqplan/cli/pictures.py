@@ -5,10 +5,10 @@ from typing import Final
 
 import click
 
-from seqplan.cli.options import command, file_argument, pick_option
+from seqplan.cli.options import command, file_argument, language_option, pick_option
 from seqplan.cli.output import write_folder
 from seqplan.cli.report import open_for_work
-from seqplan.pipeline import step_pictures
+from seqplan.pipeline import step_pictures, told_in
 
 KINDS: Final = ("stack", "piece", "section", "unit", "map")
 """The kinds of pictures, as the command line calls them."""
@@ -17,6 +17,7 @@ KINDS: Final = ("stack", "piece", "section", "unit", "map")
 @command()
 @file_argument
 @pick_option
+@language_option
 @click.option("-o", "--output", metavar="FOLDER", required=True, help="Where the pictures go.")
 @click.option(
     "--format",
@@ -34,7 +35,12 @@ KINDS: Final = ("stack", "piece", "section", "unit", "map")
     help="A kind of pictures, several times for several; without it all of them.",
 )
 def pictures(
-    file: str, picks: dict[str, str], output: str, form: str, kinds: tuple[str, ...]
+    file: str,
+    picks: dict[str, str],
+    language: str | None,
+    output: str,
+    form: str,
+    kinds: tuple[str, ...],
 ) -> None:
     r"""Draw the steps of the booklet, each picture as a file of its own, and their key.
 
@@ -48,5 +54,5 @@ def pictures(
       seqplan pictures garments/breakwater-skirt.yaml -o pictures
       seqplan pictures garments/breakwater-skirt.yaml -o pictures --kind map --format png
     """
-    opened = open_for_work(file, picks)
-    write_folder(Path(output), step_pictures(opened, kinds, as_png=form == "png"))
+    with told_in(open_for_work(file, picks), language) as opened:
+        write_folder(Path(output), step_pictures(opened, kinds, as_png=form == "png"))

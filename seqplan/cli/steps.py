@@ -4,20 +4,29 @@ from typing import TypedDict, Unpack
 
 import click
 
-from seqplan.cli.options import command, file_argument, format_option, pick_option, seconds_option
+from seqplan.cli.options import (
+    command,
+    file_argument,
+    format_option,
+    language_option,
+    pick_option,
+    seconds_option,
+)
 from seqplan.cli.progress import SearchProgress, deadline
 from seqplan.cli.report import open_for_work
 from seqplan.cli.room import read_room, workroom_option
+from seqplan.pipeline import told_in
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
 from seqplan.render.machine.plan import plan_data
 
 
 class _Search(TypedDict):
-    """How to look for a batch."""
+    """How to look for a batch, and how the order is told."""
 
     seconds: float
     workroom: str | None
+    language: str | None
 
 
 @command()
@@ -39,6 +48,7 @@ class _Search(TypedDict):
 @workroom_option
 @seconds_option
 @format_option
+@language_option
 def steps(
     file: str,
     picks: dict[str, str],
@@ -68,15 +78,15 @@ def steps(
     """
     room = read_room(search["workroom"])
     limit = deadline(search["seconds"])
-    opened = open_for_work(file, picks)
-    planner = opened.planner
-    if repair:
-        plan = planner.repair(limit)
-    elif purpose == "batch":
-        plan = planner.batch(limit, SearchProgress(), room)
-    else:
-        plan = planner.booklet()
-    if form == "json":
-        click.echo(to_json(plan_data(plan)), nl=False)
-    else:
-        click.echo(list_steps(opened.garment, plan), nl=False)
+    with told_in(open_for_work(file, picks), search["language"]) as opened:
+        planner = opened.planner
+        if repair:
+            plan = planner.repair(limit)
+        elif purpose == "batch":
+            plan = planner.batch(limit, SearchProgress(), room)
+        else:
+            plan = planner.booklet()
+        if form == "json":
+            click.echo(to_json(plan_data(plan)), nl=False)
+        else:
+            click.echo(list_steps(opened.garment, plan), nl=False)

@@ -25,7 +25,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.rehearse.work import Work
 from seqplan.tell.names import comma_list, readable
 from seqplan.tell.step import tell_operation
-from seqplan.words.say import say
+from seqplan.words.say import say, translated
 
 
 class Kind(Enum):
@@ -183,7 +183,10 @@ def _file_name(id_: OpId) -> str:
 
 
 def _title(op: Operation) -> str:
-    return readable(op.id.replace("/", ", "))
+    if not op.part:
+        return readable(op.entry)
+    part = translated("part", readable(op.part))
+    return say("picture-step-part", entry=readable(op.entry), part=part)
 
 
 def _same(figure: Figure) -> Figure:

@@ -14,7 +14,7 @@ from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.work import Work
 from seqplan.tell import usual
-from seqplan.tell.names import listing, readable
+from seqplan.tell.names import listing, quoted, readable
 from seqplan.words.say import say
 
 
@@ -144,4 +144,4 @@ def _part(s: Subject) -> str:
     if portion is None:
         return ""
     key = "picture-only-part" if portion.is_named_part else "picture-stop-before"
-    return say(key, length=both(portion.length), neighbour=readable(portion.neighbour))
+    return say(key, length=both(portion.length), neighbour=quoted(readable(portion.neighbour)))

@@ -15,7 +15,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import SETTING_ON, Shape
 from seqplan.rehearse.work import Work
 from seqplan.surface.glued import Glue
-from seqplan.tell.names import readable
+from seqplan.tell.names import notion_kind
 from seqplan.words.say import say
 
 CLOTH_OF: Final[Mapping[Layer, Cloth]] = {
@@ -115,7 +115,7 @@ class Subject:
 
     def notion(self, notion: NotionId) -> Material:
         """A notion as a material."""
-        kind = readable(self.c.garment.notion[notion].kind)
+        kind = notion_kind(self.c.garment.notion[notion].kind)
         return Material(f"notion {notion}", kind, Cloth.NOTION)
 
     def is_inner(self, piece: PieceId) -> bool:

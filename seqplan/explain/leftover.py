@@ -35,9 +35,7 @@ def _free_words(c: Construction) -> Iterator[Diagnostic]:
         yield Diagnostic(
             slug=RuleSlug("free-words"),
             severity=Severity.HINT,
-            message=say(
-                "check-free-word" if len(free) == 1 else "check-free-words", count=len(free)
-            ),
+            message=say("check-free-words", count=len(free)),
             path=free[0].path,
             notes=(Note(say("check-free-words-why")),),
         )

@@ -53,6 +53,7 @@ def _top(garment: Garment) -> Iterator[str]:
         "mark": write_text(garment.mark.file if garment.mark else None),
         "terms": write_texts(garment.terms),
         "units": garment.units,
+        "language": garment.language,
         "allowance": write_length(garment.allowance),
         "wearer": garment.wearer.value if garment.wearer else None,
         "not shown": write_texts(garment.not_shown),

@@ -59,6 +59,7 @@ def read_garment(root: Node, sink: Sink, beside: Beside) -> Garment | None:
         version=fields.text(found.get("version"), sink),
         date=fields.text(found.get("date"), sink),
         units=units,
+        language=fields.choice(found.get("language"), sink, keys["language"]),
         allowance=fields.length(found.get("allowance"), sink, units),
         wearer=Wearer(wearer) if wearer else None,
         not_shown=_not_shown(found.get("not shown"), sink),

@@ -5,6 +5,7 @@ from enum import Enum
 from functools import cache, partial
 from typing import Final, NamedTuple, TypeAlias
 
+from seqplan.base.language import LANGUAGES
 from seqplan.model.entry import (
     Closing,
     Ends,
@@ -248,6 +249,12 @@ KEYS: Final[tuple[Key, ...]] = (
         takes=Takes.CHOICE,
         choices=("cm", "mm", "in"),
         help="The unit of lengths that name none; cm if it is left out.",
+    ),
+    _TOP(
+        name="language",
+        takes=Takes.CHOICE,
+        choices=tuple(LANGUAGES),
+        help="The language that the handouts, pictures and the graph are in; English without it.",
     ),
     _TOP(name="allowance", takes=Takes.LENGTH, help="The seam allowance where a seam names none."),
     _TOP(

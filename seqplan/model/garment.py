@@ -195,6 +195,8 @@ class Garment:
         The terms of use, paragraph by paragraph.
     units
         ``cm``, ``mm`` or ``in``: the unit of bare numbers.
+    language
+        The language of its handouts; ``None`` where the file does not say.
     allowance
         The seam allowance where an entry names none.
     wearer
@@ -227,6 +229,7 @@ class Garment:
     mark: Picture | None = None
     terms: tuple[str, ...] = ()
     units: str = "cm"
+    language: str | None = None
     allowance: Length | None = None
     wearer: Wearer | None = None
     fabrics: tuple[Fabric, ...] = ()

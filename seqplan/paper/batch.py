@@ -189,9 +189,7 @@ def _title(c: Construction, visit: Visit) -> str:
 
 def _range(visit: Visit) -> str:
     first, last = visit.group.steps[0].number, visit.group.steps[-1].number
-    if first == last:
-        return say("sheet-step-range-one", first=first)
-    return say("sheet-step-range", first=first, last=last)
+    return say("sheet-step-range", count=last - first + 1, first=first, last=last)
 
 
 def _visit(

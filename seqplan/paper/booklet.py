@@ -191,9 +191,7 @@ def _steps(sheet: Sheet, pictures: Drawn) -> Part:
 
 def _range(group: SheetGroup) -> str:
     first, last = group.steps[0].number, group.steps[-1].number
-    if first == last:
-        return say("sheet-step-range-one", first=first)
-    return say("sheet-step-range", first=first, last=last)
+    return say("sheet-step-range", count=last - first + 1, first=first, last=last)
 
 
 def _cards(titled: Iterable[tuple[str, Block]]) -> Cards:

@@ -31,7 +31,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Sheet
 from seqplan.tell.deeds import name_deeds, name_done, name_unit
 from seqplan.tell.mounting import tell_mounted
-from seqplan.tell.names import capital
+from seqplan.tell.names import capital, station_title
 from seqplan.tell.setups import name_setup
 from seqplan.tell.sheet import make_sheet
 from seqplan.tell.step import tell_operation
@@ -119,7 +119,7 @@ class _Film:
             if here:
                 key = f"film-view-{station.id}"
                 view = say(key if has(key) else "film-view-other")
-                rows.append(Row((capital(station.title), view, _ranges(here))))
+                rows.append(Row((capital(station_title(station)), view, _ranges(here))))
         head = tuple(say(f"film-col-{key}") for key in ("place", "view", "shots"))
         table = Table("", head, tuple(rows))
         note = Prose((say("film-views-note"),), is_small=True)
@@ -137,7 +137,8 @@ class _Film:
             place = say(
                 "film-stand", number=visit, place=capital(name_setup(self.c.garment, ops[0].setup))
             )
-            remark = say("film-shots-range", shots=_ranges([shot.number for shot in shots]))
+            numbers = [shot.number for shot in shots]
+            remark = say("film-shots-range", count=len(numbers), shots=_ranges(numbers))
             yield Part(title=place, remark=remark, blocks=(*pairs, *map(self.shot, shots)))
 
     def shot(self, shot: Shot) -> Part:
@@ -217,7 +218,7 @@ class _Film:
             if len(visits) < 2:
                 continue
             for place, shots in enumerate(visits):
-                title = "" if place else capital(station.title)
+                title = "" if place else capital(station_title(station))
                 numbers = _ranges([shot.number for shot in shots])
                 units = (self._unit(unit, shots[0].number) for unit in _wanted(shots))
                 yield Row((title, numbers, "; ".join(units)), is_under=place > 0)

@@ -98,10 +98,9 @@ class _Learner:
 
     def session(self, session: Session) -> Part:
         first, last = session.steps[0].number, session.steps[-1].number
-        key = "sheet-step-range-one" if first == last else "sheet-step-range"
         return Part(
             title=self._title(session),
-            remark=say(key, first=first, last=last),
+            remark=say("sheet-step-range", count=last - first + 1, first=first, last=last),
             blocks=(
                 *self._bring(session),
                 *self._steps(session),
@@ -174,7 +173,7 @@ class _Learner:
         op = self.c.op[pause.waits]
         hours = self.c.entry(op).hours if op.action is Action.WAIT else None
         key = "class-put-away-wait" if hours is None else "class-put-away-wait-hours"
-        yield say(key, deed=name_deed(self.c, op), hours=hours)
+        yield say(key, deed=name_deed(self.c, op), count=hours)
 
     def _put_away(self, session: Session) -> Iterator[str]:
         if not session.number:

@@ -27,7 +27,7 @@ from seqplan.plan.catching import Catch, find_catches
 from seqplan.plan.plan import Step
 from seqplan.plan.stops import Hindrance, Pause, Session, change_places, find_stretches
 from seqplan.tell.deeds import in_plain_names, name_deed, name_deeds, quoted, what_is_done
-from seqplan.tell.names import capital, listing
+from seqplan.tell.names import capital, listing, station_title
 from seqplan.tell.needs import stations_used
 from seqplan.tell.skills import find_samples, goes_wrong, skill_name, skills_of
 from seqplan.words.say import say
@@ -92,7 +92,7 @@ class _Teacher:
         ends = {s.pause.step for s in self.course.sessions if s.pause}
         others = [str(pause.step) for pause in self.course.safe if pause.step not in ends]
         if others:
-            texts.append(say("class-safe-after", steps=listing(others)))
+            texts.append(say("class-safe-after", count=len(others), steps=listing(others)))
         else:
             texts.append(say("class-no-other-stops"))
         yield Prose(tuple(texts))
@@ -141,11 +141,11 @@ class _Teacher:
         machines = self._machines
         texts = [say("class-queue-about")]
         if machines:
-            texts.append(say("class-turns-about", learners=self.course.learners))
+            texts.append(say("class-turns-about", count=self.course.learners))
         yield Prose(tuple(texts))
         head = (
             say("class-col-stretch"),
-            *(capital(station.title) for station in stations),
+            *(capital(station_title(station)) for station in stations),
             say("class-col-swap"),
         )
         rows = [
@@ -199,7 +199,7 @@ class _Teacher:
             ),
             key=lambda each: each[0],
         )
-        return say("class-narrow", steps=_range(stretch), place=station.title, turns=turns)
+        return say("class-narrow", steps=_range(stretch), place=station_title(station), count=turns)
 
     # -- samples -------------------------------------------------------------------------------
 

@@ -11,7 +11,7 @@ from seqplan.base.ids import EntryId, OpId
 from seqplan.explain.chart import Chart, ChartLink
 from seqplan.model.operation import Operation
 from seqplan.recipes.construction import Construction
-from seqplan.words.say import has, say
+from seqplan.words.say import say, translated
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,10 +78,9 @@ def operation_words(c: Construction, op: Operation) -> str:
 def part_words(c: Construction, op: Operation) -> str:
     """What an operation does within its entry, in words."""
     alike = [other for other in c.of_entry[op.entry] if other.action is op.action]
-    key = f"chart-action-{op.action.value.replace(' ', '-')}"
     if len(alike) > 1 and op.part:
-        return plain_words(op.part)
-    return say(key) if has(key) else op.action.value
+        return translated("part", plain_words(op.part))
+    return translated("action", op.action.value)
 
 
 def plain_words(name: str) -> str:

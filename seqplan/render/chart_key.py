@@ -16,6 +16,7 @@ from seqplan.render.chart_look import STYLE, Lettering, Look
 from seqplan.render.chart_node import badge
 from seqplan.render.chart_reasons import Numbers
 from seqplan.render.chart_table import gap_cell, table, table_cell, text_cell
+from seqplan.tell.names import station_title
 from seqplan.words.say import say
 
 _WIDEST = 14
@@ -196,7 +197,7 @@ def _stations(chart: Chart, c: Construction, look: Look) -> Iterator[Entry]:
     used = {op.setup.station for lane in chart.lanes for op in lane.operations}
     for station in c.garment.stations:
         if station.id in used:
-            yield Entry(_framed(look, badge(station.mark, look)), station.title)
+            yield Entry(_framed(look, badge(station.mark, look)), station_title(station))
 
 
 def _reasons(numbers: Numbers, look: Look) -> Iterator[Entry]:

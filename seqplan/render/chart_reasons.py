@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from seqplan.explain.chart import Chart
 from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.render.chart_boxes import plain_words
-from seqplan.words.say import say
+from seqplan.words.say import say, translated
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,4 +42,6 @@ def number_reasons(chart: Chart) -> Numbers:
 
 
 def _kind(reason: Reason) -> str:
-    return say("chart-said") if reason.kind is ReasonKind.SAID else plain_words(reason.rule)
+    if reason.kind is ReasonKind.SAID:
+        return say("chart-said")
+    return translated("reason", plain_words(reason.rule))

@@ -37,6 +37,7 @@ from seqplan.render.chart_node import BoxWriter
 from seqplan.render.chart_table import table, text_cell
 from seqplan.render.chart_wires import Path, Point
 from seqplan.render.quoting import name, quote
+from seqplan.tell.names import station_title
 from seqplan.words.say import say
 
 _TITLE_WIDTH = 460
@@ -230,7 +231,7 @@ class _Page:
     def _lane_words(self, number: int) -> str:
         lane = self._chart.lanes[number]
         if self._lanes is Lanes.STATION:
-            return self._c.garment.station[lane.station].title
+            return station_title(self._c.garment.station[lane.station])
         return unit_words(self._c, lane.unit)
 
     def _lane_lines(self, words: str) -> tuple[str, ...]:
@@ -252,7 +253,7 @@ class _Page:
     # -- what tooltips say -----------------------------------------------------------------
 
     def _row_told(self, row: Row) -> Iterator[str]:
-        station = self._c.garment.station[row.operation.setup.station].title
+        station = station_title(self._c.garment.station[row.operation.setup.station])
         words = operation_words(self._c, row.operation)
         yield say("chart-done-at", operation=words, station=station)
         if row.link:

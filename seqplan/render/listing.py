@@ -15,8 +15,9 @@ from seqplan.order.result import Proof
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule
+from seqplan.tell.names import station_title
 from seqplan.tell.setups import name_setup
-from seqplan.words.say import say
+from seqplan.words.say import say, translated
 
 _WIDTH = 92
 
@@ -142,7 +143,7 @@ def _about(plan: Plan) -> Iterator[str]:
         yield say(f"steps-about-{plan.purpose.value}")
     yield say(
         "steps-count",
-        steps=sum(len(group.steps) for group in plan.groups),
+        count=sum(len(group.steps) for group in plan.groups),
         changes=plan.changes,
         minutes=plan.change_minutes,
         units=plan.unit_changes,
@@ -173,13 +174,15 @@ def _step(c: Construction, step: Step, purpose: Purpose) -> str:
 
 
 def _part(op: Operation) -> str:
-    return op.part.replace("-", " ") if op.part else op.action.value
+    if op.part:
+        return translated("part", op.part.replace("-", " "))
+    return translated("action", op.action.value)
 
 
 def _key(c: Construction) -> str:
     used = {op.setup.station for op in c.operations}
     marks = (
-        say("steps-station", mark=station.mark, title=station.title)
+        say("steps-station", mark=station.mark, title=station_title(station))
         for station in c.garment.stations
         if station.id in used
     )

@@ -118,8 +118,8 @@ def chain(rule: Rule, ops: Iterable[Operation], *, key: str = "") -> Iterator[Re
 
 
 def names(ids: Iterable[OpId | str]) -> str:
-    """List names in backticks for a sentence."""
-    return ", ".join(f"`{id_}`" for id_ in ids)
+    """List names for a sentence, each set off from it."""
+    return ", ".join(say("because-name", name=id_) for id_ in ids)
 
 
 def _reason(

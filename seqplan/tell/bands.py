@@ -5,7 +5,7 @@ from seqplan.model.entry import Closing, Ends, StrapMethod, Verb
 from seqplan.model.operation import Action
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import capital, name_pieces, readable
+from seqplan.tell.names import capital, name_pieces, quoted, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again, matching, stitch
 from seqplan.tell.sentence import Told
@@ -199,7 +199,7 @@ def _sides_of_slit(s: Scene) -> tuple[str, ...]:
         return ()
     first, second = (name_pieces(s.garment, [id_]) for id_ in s.entry.partners)
     names = {"first": first, "second": second}
-    sides = {"before": readable(slit.before), "after": readable(slit.after)}
+    sides = {"before": quoted(readable(slit.before)), "after": quoted(readable(slit.after))}
     return (say("step-tower-sides", **names, **sides),)
 
 

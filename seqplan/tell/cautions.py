@@ -13,7 +13,7 @@ from seqplan.model.garment import Wearer
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import Titled
-from seqplan.tell.names import listing, readable
+from seqplan.tell.names import listing, notion_kind
 from seqplan.tell.needs import stations_used
 from seqplan.words.say import has, say
 
@@ -71,7 +71,7 @@ def _for_wearer(c: Construction) -> Iterator[Titled]:
     if cords:
         yield _caution("child-cord")
     notions = c.garment.notions
-    small = [readable(notion.kind) for notion in notions if is_small_part(notion)]
+    small = [notion_kind(notion.kind) for notion in notions if is_small_part(notion)]
     if any(is_zip(notion) for notion in notions):
         small.append(say("caution-zip-pull"))
     if small:

@@ -7,7 +7,14 @@ from seqplan.model.piece import Segment
 from seqplan.model.station import IRON
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import name_edges, name_pieces, name_seam, readable
+from seqplan.tell.names import (
+    name_edges,
+    name_pieces,
+    name_seam,
+    notion_words,
+    quoted,
+    readable,
+)
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -109,13 +116,14 @@ def remove_basting(s: Scene) -> Told:
 def attach(s: Scene) -> Told:
     """Sewing on a hook, buttons or anything else."""
     name = s.notion_name
+    kind = s.notion_kind
     check = say("step-check-attach")
     count = s.entry.number or (s.notion.count if s.notion else 1)
     how_many = (say("step-attach-count", count=count),) if count > 1 else ()
     where = s.edges_and_places
-    if "hook" in name:
+    if "hook" in kind:
         return Told((say("step-attach-hook", edges=where), *how_many), check)
-    if "button" in name:
+    if "button" in kind:
         return Told((say("step-attach-button", notion=name, edges=where), *how_many), check)
     return Told((say("step-attach", notion=name, edges=where), *how_many))
 
@@ -131,9 +139,9 @@ def stitch_on(s: Scene) -> Told:
         text = say("step-stitch-piece-on", pieces=s.entry_pieces, place=where)
         return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))
     values = {"notion": s.notion_name, "place": where}
-    if "label" in s.notion_name:
+    if "label" in s.notion_kind:
         return Told((say("step-stitch-label-on", distance=s.usual(usual.EDGE_STITCH), **values),))
-    if "loop" in s.notion_name:
+    if "loop" in s.notion_kind:
         return Told((say("step-stitch-loop-on", **values),), say("step-check-stitch-on"))
     return Told((say("step-stitch-trimming-on", distance=s.usual(usual.EDGE_STITCH), **values),))
 
@@ -145,16 +153,16 @@ def tack(s: Scene) -> Told:
     notion = next((n for n in garment.notions if n.id == name), None)
     if notion is not None and "zip" in notion.kind:
         clear = s.usual(usual.FOLD_CLEAR_OF_ZIP)
-        text = say("step-tack-zip", edges=s.edges, name=readable(notion.kind), clear=clear)
+        text = say("step-tack-zip", edges=s.edges, name=notion_words(notion.kind), clear=clear)
         return Told((text,), say("step-check-tack-zip"))
     if notion is not None:
-        return Told((say("step-tack-notion", edges=s.edges, name=readable(notion.kind)),))
+        return Told((say("step-tack-notion", edges=s.edges, name=notion_words(notion.kind)),))
     entry = next((e for e in garment.entries if e.id == name), None)
     if entry is None:
-        return Told((say("step-tack-notion", edges=s.edges, name=readable(name)),))
+        return Told((say("step-tack-notion", edges=s.edges, name=quoted(readable(name))),))
     if entry.verb is Verb.SEW:
         return Told((say("step-tack-seam", edges=s.edges, name=name_seam(garment, entry)),))
-    target = name_edges(garment, entry.run) if entry.run else readable(name)
+    target = name_edges(garment, entry.run) if entry.run else quoted(readable(name))
     return Told((say("step-tack-edges", edges=s.edges, other=target),))
 
 

@@ -12,9 +12,17 @@ from seqplan.tell.closures import stop_below
 from seqplan.tell.content import CutRow
 from seqplan.tell.folds import whole_fold
 from seqplan.tell.handling import marks_on
-from seqplan.tell.names import as_sentence, capital, listing, name_edges, name_pieces, readable
+from seqplan.tell.names import (
+    as_sentence,
+    capital,
+    listing,
+    name_edges,
+    name_pieces,
+    quoted,
+    readable,
+)
 from seqplan.tell.scene import Scene
-from seqplan.words.say import say
+from seqplan.words.say import say, translated
 
 _HOLDING = (
     Action.SEW,
@@ -69,7 +77,12 @@ def tell_marks(c: Construction) -> tuple[str, ...]:
         if marks:
             found.append(say("sheet-marked-on", pieces=name, marks=listing(marks)))
         found += [
-            say("sheet-marked", pieces=name, one=readable(one), other=readable(other))
+            say(
+                "sheet-marked",
+                pieces=name,
+                one=quoted(readable(one)),
+                other=quoted(readable(other)),
+            )
             for one, other in pairs.values()
         ]
     if not c.garment.pieces:
@@ -106,9 +119,10 @@ def tell_allowances(c: Construction) -> tuple[str, ...]:
 def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
     fused = [e for e in c.garment.entries if e.verb is Verb.FUSE and piece.id in e.pieces]
     title = capital(piece.title)
-    is_shell = piece.layer is Layer.SHELL or piece.layer.value in piece.title
+    layer = translated("layer", piece.layer.value)
+    is_plain = piece.layer is Layer.SHELL or layer.casefold() in piece.title.casefold()
     yield CutRow(
-        piece=title if is_shell else say("sheet-layer", name=title, layer=piece.layer.value),
+        piece=title if is_plain else say("sheet-layer", name=title, layer=layer),
         cut=_how(piece),
         fabric=readable(piece.fabric) if piece.fabric else say("sheet-fabric-none"),
         edges=listing(dict.fromkeys(readable(e.name) for e in piece.edges if not e.is_folded)),

@@ -68,7 +68,7 @@ def thread(s: Scene) -> Told:
     notion = s.notion
     values = {"notion": s.notion_name, "edges": s.edges}
     texts = _cutting_to_length(s)
-    if "elastic" in s.notion_name:
+    if "elastic" in s.notion_kind:
         texts.append(say("step-thread-elastic", **values))
         return Told((*texts, *again(s)), say("step-check-elastic"))
     is_round = s.count == 2 and not s.is_ring

@@ -6,7 +6,7 @@ from seqplan.model.entry import Purpose, Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Fullness, Hand, Layer, Piece, Spot
 from seqplan.tell import usual
-from seqplan.tell.names import as_clause, listing, name_pieces, name_seam, readable
+from seqplan.tell.names import as_clause, listing, name_pieces, name_seam, quoted, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -19,7 +19,7 @@ def pretreat(s: Scene) -> Told:
     check = say("step-check-pretreat")
     if not s.entry.fabrics:
         return Told((say("step-pretreat-plain"),), check)
-    fabrics = listing(say("step-the", name=readable(name)) for name in s.entry.fabrics)
+    fabrics = listing(say("step-the", name=quoted(readable(name))) for name in s.entry.fabrics)
     return Told((say("step-pretreat", fabrics=fabrics),), check)
 
 
@@ -43,7 +43,11 @@ def _marks_of(s: Scene, id_: PieceId) -> str:
     piece = s.garment.piece[id_]
     found = marks_on(piece)
     found += [
-        say("step-mark-point", one=readable(piece.edges[at - 1].name), other=readable(edge.name))
+        say(
+            "step-mark-point",
+            one=quoted(readable(piece.edges[at - 1].name)),
+            other=quoted(readable(edge.name)),
+        )
         for at, edge in enumerate(piece.edges)
         if edge.at_mark
     ]
@@ -58,21 +62,19 @@ def marks_on(piece: Piece) -> list[str]:
     found += [_folds_at("pleat", pleat) for pleat in piece.pleats]
     found += [_spot(spot) for spot in piece.spots]
     found += [
-        say("step-mark-line", name=readable(line).removesuffix(" line")) for line in piece.lines
+        say("step-mark-line", name=quoted(readable(line).removesuffix(" line")))
+        for line in piece.lines
     ]
-    found += [say("step-mark-slit", name=readable(slit.name)) for slit in piece.slits]
+    found += [say("step-mark-slit", name=quoted(readable(slit.name))) for slit in piece.slits]
     return found
 
 
 def _folds_at(kind: str, fullness: Fullness) -> str:
-    edge = readable(fullness.on)
-    if fullness.number == 1:
-        return say(f"step-mark-{kind}", edge=edge)
-    return say(f"step-mark-{kind}s", count=fullness.number, edge=edge)
+    return say(f"step-mark-{kind}s", count=fullness.number, edge=quoted(readable(fullness.on)))
 
 
 def _spot(spot: Spot) -> str:
-    name = readable(spot.name)
+    name = quoted(readable(spot.name))
     if spot.hand is None:
         return say("step-mark-spot", name=name)
     key = "step-mark-spot-left" if spot.hand is Hand.LEFT else "step-mark-spot-right"
@@ -160,24 +162,20 @@ def shorten(s: Scene) -> Told:
 def wait(s: Scene) -> Told:
     """Waiting until cloth has settled."""
     check = say("step-check-wait") if s.entry.pieces else ""
-    hours = s.entry.hours or 1
     key = "step-wait-on" if s.entry.pieces else "step-wait"
     values = {"pieces": s.pieces} if s.entry.pieces else {}
+    count = s.entry.hours or 1
     if s.entry.purpose not in {None, Purpose.HANG}:
-        return _wait_for(s, hours, values)
-    if hours == 1:
-        return Told((say(f"{key}-one", **values),), check)
-    return Told((say(key, hours=hours, **values),), check)
+        return _wait_for(s, count, values)
+    return Told((say(key, count=count, **values),), check)
 
 
-def _wait_for(s: Scene, hours: int, values: dict[str, str]) -> Told:
+def _wait_for(s: Scene, count: int, values: dict[str, str]) -> Told:
     """Waiting until something is dry, has set, or is back."""
     purpose = (s.entry.purpose or Purpose.HANG).value.replace(" ", "-")
     key = f"step-wait-{purpose}" if values else f"step-wait-{purpose}-all"
     check = say(f"step-check-wait-{purpose}")
-    if hours == 1:
-        return Told((say(f"{key}-one", **values),), check)
-    return Told((say(key, hours=hours, **values),), check)
+    return Told((say(key, count=count, **values),), check)
 
 
 def send_out(s: Scene) -> Told:

@@ -6,7 +6,8 @@ from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry
 from seqplan.model.garment import Garment
 from seqplan.model.piece import EdgeRef, Hand, Layer, Place
-from seqplan.words.say import say
+from seqplan.model.station import Station
+from seqplan.words.say import say, translated
 
 
 def listing(names: Iterable[str]) -> str:
@@ -45,6 +46,40 @@ def readable(name: str) -> str:
     return " ".join(name.replace("-", " ").replace("_", " ").split())
 
 
+def quoted(name: str) -> str:
+    """An author's name as it stands inside a sentence; some languages set it off by quotes.
+
+    >>> quoted("side")
+    'side'
+    """
+    return say("step-name", name=name)
+
+
+def notion_kind(kind: str) -> str:
+    """The kind of a notion as a list has it: in the reader's language where it is a usual one."""
+    return translated("notion", readable(kind))
+
+
+def notion_words(kind: str) -> str:
+    """The kind of a notion as it stands inside a sentence; the author's own words are quoted."""
+    return _known_or_quoted("notion", readable(kind))
+
+
+def where_words(place: str) -> str:
+    """Where something lies, as a sentence calls it: a usual word, or what the author calls so."""
+    return _known_or_quoted("where", readable(place))
+
+
+def _known_or_quoted(context: str, word: str) -> str:
+    known = translated(context, word)
+    return known if known != word else quoted(word)
+
+
+def station_title(station: Station) -> str:
+    """The title of a station: the author's, or the usual one in the reader's language."""
+    return translated("station", station.title)
+
+
 def capital(text: str) -> str:
     """The text with a capital first letter; the rest stays as it is.
 
@@ -76,9 +111,8 @@ def as_clause(text: str) -> str:
 def name_pieces(garment: Garment, pieces: Iterable[PieceId]) -> str:
     """Whole pieces: "the front piece", "the front and back pieces"."""
     ids = list(dict.fromkeys(pieces))
-    names = listing(garment.piece[id_].title for id_ in ids)
-    is_one = len(ids) == 1 and garment.piece[ids[0]].copies == 1
-    return say("step-piece" if is_one else "step-pieces", pieces=names)
+    names = listing(quoted(garment.piece[id_].title) for id_ in ids)
+    return say("step-pieces", count=sum(garment.piece[id_].copies for id_ in ids), pieces=names)
 
 
 def name_copies(garment: Garment, pieces: Iterable[PieceId]) -> str:
@@ -89,7 +123,7 @@ def name_copies(garment: Garment, pieces: Iterable[PieceId]) -> str:
     piece = garment.piece[ids[0]]
     if piece.copies == 1:
         return name_pieces(garment, ids)
-    return say("step-piece-copies", count=piece.copies, pieces=piece.title)
+    return say("step-piece-copies", count=piece.copies, pieces=quoted(piece.title))
 
 
 def in_garment_order(garment: Garment, pieces: Iterable[PieceId]) -> tuple[PieceId, ...]:
@@ -100,7 +134,7 @@ def in_garment_order(garment: Garment, pieces: Iterable[PieceId]) -> tuple[Piece
 
 def name_edge(ref: EdgeRef) -> str:
     """The name of an edge, with the wearer's side where the file names one."""
-    name = readable(ref.edge)
+    name = quoted(readable(ref.edge))
     if ref.hand is None:
         return name
     return say("step-worn-left" if ref.hand is Hand.LEFT else "step-worn-right", name=name)
@@ -122,8 +156,8 @@ def _name_group(
 ) -> str:
     held = [ref for ref in refs if ref.piece in pieces and name_edge(ref) in edges]
     count = sum(len(garment.piece[ref.piece].segments(ref.edge, ref.hand)) for ref in held)
-    key = "step-edge-of" if count == 1 else "step-edges-of"
-    return say(key, edges=listing(edges), pieces=name_pieces(garment, pieces))
+    told = name_pieces(garment, pieces)
+    return say("step-edges-of", count=count, edges=listing(edges), pieces=told)
 
 
 def name_places(garment: Garment, places: Iterable[Place]) -> str:
@@ -138,7 +172,7 @@ def _name_place(garment: Garment, place: Place) -> str:
     hand = place.hand or (hands.pop() if len(hands) == 1 else None)
     if hand is not None:
         key = "step-place-left" if hand is Hand.LEFT else "step-place-right"
-        told = say(key, piece=piece.title)
+        told = say(key, piece=quoted(piece.title))
     if place.name is None:
         return told
     kind = "edge" if place.name in piece.edge_names else "line"
@@ -147,7 +181,7 @@ def _name_place(garment: Garment, place: Place) -> str:
     name = readable(place.name)
     if kind != "edge":
         name = name.removesuffix(f" {kind}")
-    return say(f"step-place-{kind}", name=name, pieces=told)
+    return say(f"step-place-{kind}", name=quoted(name), pieces=told)
 
 
 def name_seam(garment: Garment, entry: Entry) -> str:
@@ -155,15 +189,16 @@ def name_seam(garment: Garment, entry: Entry) -> str:
     base = name_seam_plainly(entry)
     layers = {garment.piece[ref.piece].layer for ref in (*entry.run, *entry.to)}
     if len(layers) == 1 and Layer.SHELL not in layers:
-        return say("step-seam-layer", seam=base, layer=layers.pop().value)
+        return say("step-seam-layer", seam=base, layer=translated("layer", layers.pop().value))
     return base
 
 
 def name_seam_plainly(entry: Entry) -> str:
     """A seam by its edges, whatever layer it is in."""
-    one = list(dict.fromkeys(name_edge(ref) for ref in entry.run))
+    named = {name_edge(ref): ref for ref in entry.run}
+    one = list(named)
     other = list(dict.fromkeys(name_edge(ref) for ref in entry.to))
     if not other or set(one) == set(other):
-        is_seam = one[-1].endswith("seam")
-        return listing(one) if is_seam else say("step-seam", edges=listing(one))
+        is_called_so = readable(named[one[-1]].edge).endswith("seam")
+        return say("step-seam-named" if is_called_so else "step-seam", edges=listing(one))
     return say("step-seam-between", one=listing(one), other=listing(other))

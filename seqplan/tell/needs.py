@@ -10,9 +10,16 @@ from seqplan.model.station import STANDARD_FOOT, Station
 from seqplan.recipes.construction import Construction
 from seqplan.tell.content import SizeTable, Titled
 from seqplan.tell.material import tell_amounts, tell_amounts_by_size
-from seqplan.tell.names import as_clause, capital, listing, readable
+from seqplan.tell.names import (
+    as_clause,
+    capital,
+    listing,
+    notion_kind,
+    readable,
+    station_title,
+)
 from seqplan.tell.setups import foot_name, needle_name, thread_name
-from seqplan.words.say import has, say
+from seqplan.words.say import has, say, translated
 
 _INTERFACING = "interfacing"
 
@@ -34,7 +41,7 @@ def tell_sizes(c: Construction) -> SizeTable | None:
     """What differs from size to size: amounts of cloth and lengths of notions."""
     lengths = (
         (
-            say("sheet-size-length", kind=capital(readable(notion.kind))),
+            say("sheet-size-length", kind=capital(notion_kind(notion.kind))),
             tuple(_sold(notion, length) for _, length in notion.by_size),
         )
         for notion in c.garment.notions
@@ -57,7 +64,7 @@ def stations_used(c: Construction) -> tuple[Station, ...]:
 
 def tell_notion(notion: Notion) -> str:
     """A notion with how many and its measures; zips in whole inches, as they are sold."""
-    kind = readable(notion.kind)
+    kind = notion_kind(notion.kind)
     length = None if notion.by_size else notion.length
     values = {"count": str(notion.count), "kind": kind}
     if length is not None:
@@ -92,9 +99,13 @@ def _interfacings(c: Construction) -> tuple[str, ...]:
 
 
 def _fabric(fabric: Fabric) -> str:
-    values = {"name": capital(readable(fabric.id)), "kind": readable(fabric.kind)}
+    values = {
+        "name": capital(readable(fabric.id)),
+        "kind": translated("fabric", readable(fabric.kind)),
+    }
     if fabric.weight:
-        told = say("sheet-fabric-weight", weight=as_clause(fabric.weight), **values)
+        weight = translated("weight", as_clause(fabric.weight))
+        told = say("sheet-fabric-weight", weight=weight, **values)
     else:
         told = say("sheet-fabric", **values)
     if not fabric.note:
@@ -166,7 +177,7 @@ def _machines(c: Construction) -> Iterator[str]:
         if has(f"sheet-machine-{station.id}"):
             yield say(f"sheet-machine-{station.id}", feet=told)
         elif station.id not in {"hand", "table"}:
-            title = capital(station.title)
+            title = capital(station_title(station))
             yield say("sheet-machine-feet", machine=title, feet=told) if told else title
 
 

@@ -243,8 +243,6 @@ def _how_many(s: Scene) -> list[str]:
         return []
     if len(s.c.of_entry[s.entry.id]) > 1:
         return [say("step-buttonhole-number-all", count=number)]
-    if number == 1:
-        return [say("step-buttonhole-number-one")]
     return [say("step-buttonhole-number", count=number)]
 
 

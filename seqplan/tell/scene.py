@@ -20,6 +20,8 @@ from seqplan.tell.names import (
     name_pieces,
     name_places,
     name_seam,
+    notion_words,
+    quoted,
     readable,
 )
 from seqplan.tell.usual import told
@@ -104,7 +106,12 @@ class Scene:
     @property
     def notion_name(self) -> str:
         """The notion as a sentence calls it: its kind."""
-        return readable(self.notion.kind) if self.notion else ""
+        return notion_words(self.notion.kind) if self.notion else ""
+
+    @property
+    def notion_kind(self) -> str:
+        """The kind of the notion as the file calls it."""
+        return self.notion.kind if self.notion else ""
 
     @cached_property
     def allowance(self) -> Length | None:
@@ -258,7 +265,7 @@ class Scene:
 
     def edge_title(self, segment: Segment) -> str:
         """The name of a cut edge as people read it."""
-        return readable(self.c.rings.name(segment))
+        return quoted(readable(self.c.rings.name(segment)))
 
     # -- what is set on, and where ---------------------------------------------------------
 

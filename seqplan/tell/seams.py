@@ -13,6 +13,8 @@ from seqplan.tell.names import (
     name_edges,
     name_pieces,
     name_seam_plainly,
+    notion_words,
+    quoted,
     readable,
 )
 from seqplan.tell.scene import Scene
@@ -160,11 +162,11 @@ def _caught_one(s: Scene, caught: Caught) -> str:
         key = "step-caught"
     else:
         notion = s.garment.notion[caught.notion] if caught.notion else None
-        kind = readable(notion.kind) if notion else ""
+        kind = notion.kind if notion else ""
         key = "step-caught-zip" if "zip" in kind else "step-caught"
         if any(word in kind for word in ALONG):
             key = "step-caught-along"
-        name = say("step-the", name=kind)
+        name = say("step-the", name=notion_words(kind))
     if caught.at is None:
         return say(key, name=name)
     return say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
@@ -235,7 +237,7 @@ def _stitch_gap(s: Scene, gap: Length) -> str:
 
 def _stitch_portion(s: Scene, portion: Portion) -> str:
     key = "step-stitch-part" if portion.is_named_part else "step-stitch-stop"
-    values = {"length": both(portion.length), "neighbour": readable(portion.neighbour)}
+    values = {"length": both(portion.length), "neighbour": quoted(readable(portion.neighbour))}
     if s.allowance is None:
         return say(f"{key}-unknown", **values)
     return say(key, allowance=both(s.allowance), **values)

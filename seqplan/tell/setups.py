@@ -3,40 +3,40 @@
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Setup
 from seqplan.model.station import STANDARD_FOOT
-from seqplan.tell.names import as_clause, readable
-from seqplan.words.say import say
+from seqplan.tell.names import as_clause, readable, station_title
+from seqplan.words.say import say, translated
 
 
 def foot_name(foot: str) -> str:
-    """The name of a presser foot without the word "foot".
+    """The name of a presser foot, in English without the word "foot".
 
     >>> foot_name("zip foot"), foot_name("invisible zip")
     ('zip', 'invisible zip')
     """
-    return readable(foot).removesuffix(" foot")
+    return translated("foot", readable(foot).removesuffix(" foot"))
 
 
 def thread_name(thread: str) -> str:
-    """The name of a thread without the word "thread".
+    """The name of a thread, in English without the word "thread".
 
     >>> thread_name("gold thread"), thread_name("gold")
     ('gold', 'gold')
     """
-    return as_clause(thread).removesuffix(" thread")
+    return translated("thread", as_clause(thread).removesuffix(" thread"))
 
 
 def needle_name(needle: str) -> str:
-    """The name of a needle without the word "needle".
+    """The name of a needle, in English without the word "needle".
 
     >>> needle_name("twin needle 4.0/80"), needle_name("jeans needle")
     ('twin needle 4.0/80', 'jeans')
     """
-    return as_clause(needle).removesuffix(" needle")
+    return translated("needle", as_clause(needle).removesuffix(" needle"))
 
 
 def name_setup(garment: Garment, setup: Setup) -> str:
     """Name a set-up: the station, with the foot, thread and needle that are not the usual ones."""
-    name = garment.station[setup.station].title
+    name = station_title(garment.station[setup.station])
     if setup.foot not in {"", STANDARD_FOOT}:
         name = say("sheet-setup-foot", setup=name, foot=foot_name(setup.foot))
     if setup.thread:

@@ -3,7 +3,7 @@
 from seqplan.base.measure import Length, both, parse_length
 from seqplan.model.operation import Action
 from seqplan.tell import usual
-from seqplan.tell.names import as_clause, as_sentence, name_pieces, readable
+from seqplan.tell.names import as_clause, as_sentence, name_pieces, quoted, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -20,7 +20,7 @@ def fuse(s: Scene) -> Told:
 def _fuse_text(s: Scene) -> str:
     if s.entry.fabric is None:
         return say("step-fuse-plain", pieces=s.named_pieces)
-    return say("step-fuse", fabric=readable(s.entry.fabric), pieces=s.named_pieces)
+    return say("step-fuse", fabric=quoted(readable(s.entry.fabric)), pieces=s.named_pieces)
 
 
 def _fuse_half(s: Scene) -> str:
@@ -74,7 +74,7 @@ def topstitched_side(s: Scene) -> str:
     written = (s.entry.topstitch or "").strip()
     if written.casefold() == "yes" or parse_length(written, default_unit=s.garment.units):
         return ""
-    return readable(as_clause(written).removeprefix("on ").removeprefix("the "))
+    return as_clause(written).removeprefix("on ").removeprefix("the ")
 
 
 def fit(s: Scene) -> Told:

@@ -4,6 +4,7 @@ from collections.abc import Collection, Iterable, Iterator, Sequence
 from itertools import groupby
 
 from seqplan.base.ids import OpId, PieceId
+from seqplan.base.language import spoken
 from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
@@ -23,14 +24,16 @@ from seqplan.tell.names import (
     comma_list,
     in_garment_order,
     listing,
+    notion_words,
     readable,
+    station_title,
 )
 from seqplan.tell.needs import stations_used, tell_needs, tell_sizes
 from seqplan.tell.sentence import Sentence, Term
 from seqplan.tell.setups import name_setup
 from seqplan.tell.step import heading, tell_step
 from seqplan.tell.terms import terms_in
-from seqplan.words.say import has, say
+from seqplan.words.say import has, say, translated
 
 _LAYER_HEADINGS = {Layer.FACING: "sheet-unit-facings", Layer.LINING: "sheet-unit-lining"}
 
@@ -88,6 +91,7 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         mark=tell_mark(garment),
         terms=garment.terms,
         plans=tell_plans(garment),
+        lang=spoken(),
     )
 
 
@@ -136,10 +140,9 @@ def _waived(c: Construction, plan: Plan, names: Collection[str] | None = None) -
     for waiver in c.garment.waivers:
         is_here = not waiver.at if names is None else not set(waiver.at).isdisjoint(names)
         if is_here and any(is_named(waiver, reason) for reason in plan.waived):
-            rule = as_clause(RULE[waiver.rule].headline)
+            rule = as_clause(translated("rule", RULE[waiver.rule].headline))
             key = "sheet-waived-everywhere" if names is None else "sheet-waived"
-            usual = rule[:1].lower() + rule[1:]
-            yield say(key, usual=usual, because=as_clause(waiver.because))
+            yield say(key, usual=rule, because=as_clause(waiver.because))
 
 
 def _names_in(step: Step, *, is_continued: bool) -> set[str]:
@@ -189,7 +192,7 @@ def _stations(c: Construction) -> Iterator[StationKey]:
     for station in stations_used(c):
         key = f"sheet-station-{station.id}"
         note = say(key) if has(key) else ""
-        yield StationKey(station.id, station.mark, station.title, note)
+        yield StationKey(station.id, station.mark, station_title(station), note)
 
 
 def _reading() -> Iterator[str]:
@@ -205,8 +208,8 @@ def _checks(c: Construction) -> Iterator[str]:
     yield say("sheet-done-basting")
     closing = c.acting(Action.SET_ZIP, Action.ATTACH, Action.THREAD)
     ids = dict.fromkeys(notion for op in closing for notion in op.notions)
-    named = dict.fromkeys(readable(c.garment.notion[id_].kind) for id_ in ids)
-    kinds = [kind for kind in named if not any(word in kind for word in _NO_CLOSURES)]
+    named = dict.fromkeys(c.garment.notion[id_].kind for id_ in ids)
+    kinds = [notion_words(kind) for kind in named if not any(word in kind for word in _NO_CLOSURES)]
     if kinds:
         yield say("sheet-done-closures", closures=listing(kinds))
     if any(entry.verb is Verb.HEM for entry in c.garment.entries):

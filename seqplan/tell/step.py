@@ -22,6 +22,7 @@ from seqplan.tell.names import (
     name_pieces,
     name_seam,
     readable,
+    station_title,
 )
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
@@ -164,5 +165,5 @@ def _place(scene: Scene, foot: str) -> list[str]:
     if usual[scene.op.part] == IRON and station == TABLE:
         texts.append(say("step-finger-press"))
     elif station != usual[scene.op.part]:
-        texts.append(say("step-at-station", station=scene.garment.station[station].title))
+        texts.append(say("step-at-station", station=station_title(scene.garment.station[station])))
     return texts

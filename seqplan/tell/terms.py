@@ -56,14 +56,14 @@ _KEYS: Final = (
 def terms_in(texts: Iterable[str]) -> tuple[Term, ...]:
     """The words of the trade that occur, in the order of their names."""
     text = " ".join(texts)
-    found = [key for key in _KEYS if _forms(key).search(text)]
+    found = [key for key in _KEYS if _forms(say(f"term-{key}-forms")).search(text)]
     return tuple(sorted((_term(key) for key in found), key=lambda term: term.name.casefold()))
 
 
 @cache
-def _forms(key: str) -> re.Pattern[str]:
+def _forms(written: str) -> re.Pattern[str]:
     """All forms of a word, whole words only, in whatever case."""
-    forms = "|".join(re.escape(form) for form in say(f"term-{key}-forms").split("|"))
+    forms = "|".join(re.escape(form) for form in written.split("|"))
     return re.compile(rf"\b(?:{forms})\b", re.IGNORECASE)
 
 

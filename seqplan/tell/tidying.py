@@ -5,7 +5,7 @@ from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import as_clause, name_pieces
+from seqplan.tell.names import as_clause, name_pieces, where_words
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
@@ -178,7 +178,9 @@ def topstitch(s: Scene) -> Told:
     if side == "both sides":
         return Told((say("step-topstitch-both", seam=s.seam, **values), *again(s)))
     if side:
-        return Told((say("step-topstitch-side", seam=s.seam, side=side, **values), *again(s)))
+        return Told(
+            (say("step-topstitch-side", seam=s.seam, side=where_words(side), **values), *again(s))
+        )
     return Told((say("step-topstitch-seam", seam=s.seam, **values), *again(s)))
 
 
@@ -221,11 +223,12 @@ def _press_seam(s: Scene) -> str:
     if word in _PLAIN_DIRECTIONS:
         return say(f"step-press-seam-{_PLAIN_DIRECTIONS[word]}", seam=s.seam)
     if word in {"left", "right"}:
-        return say("step-press-seam-worn", seam=s.seam, where=word)
+        return say(f"step-press-seam-worn-{word}", seam=s.seam)
     if word.startswith("away from "):
         away = where.removeprefix("the ")[len("away from ") :].removeprefix("the ")
-        return say("step-press-seam-away", seam=s.seam, where=away)
-    return say("step-press-seam-to", seam=s.seam, where=where.removeprefix("the "))
+        return say("step-press-seam-away", seam=s.seam, where=where_words(away))
+    told = where_words(where.removeprefix("the "))
+    return say("step-press-seam-to", seam=s.seam, where=told)
 
 
 def _inner(s: Scene) -> str:

@@ -9,7 +9,7 @@ single source.
 from dataclasses import dataclass
 from fractions import Fraction
 
-from seqplan.base.measure import MM_PER_INCH, Length, both
+from seqplan.base.measure import MM_PER_INCH, Length, both, decimal
 from seqplan.model.garment import Garment
 from seqplan.words.say import say
 
@@ -91,7 +91,7 @@ def told(garment: Garment, mm: int | Fraction) -> str:
 def stitch(mm: str) -> str:
     """A stitch length, also as stitches to the inch."""
     per_inch = round(MM_PER_INCH / Fraction(mm))
-    return say("step-stitch-length", mm=mm, per_inch=per_inch)
+    return say("step-stitch-length", mm=decimal(Fraction(mm)), per_inch=per_inch)
 
 
 def shorter(length: Length, *, by: tuple[int, ...]) -> tuple[Length, Length]:

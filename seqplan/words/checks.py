@@ -77,7 +77,7 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "check-waived": "You set `{rule}` aside at {at}: {because}.",
     "check-waived-everywhere": "You set `{rule}` aside everywhere: {because}.",
-    "check-free-word": "one operation is told in free words",
+    "check-free-words-one": "one operation is told in free words",
     "check-free-words": "{count} operations are told in free words",
     "check-free-words-why": (
         "The program keeps them in order by `after:`, `makes:` and `uses:`, but cannot tell what"

@@ -45,8 +45,11 @@ SENTENCES: Final[dict[str, str]] = {
     "class-put-away-warm": "Let the work cool flat before you fold it.",
     "class-put-away-together": "Put everything into one bag with your name, with this sheet.",
     "class-put-away-wait": "Now {deed}: that goes on until the next session.",
+    "class-put-away-wait-hours-one": (
+        "Now {deed}, for at least an hour: that falls between this session and the next."
+    ),
     "class-put-away-wait-hours": (
-        "Now {deed}, for at least {hours} hours: that falls between this session and the next."
+        "Now {deed}, for at least {count} hours: that falls between this session and the next."
     ),
     "class-next": "Next time you begin with step {step}, {heading}, here: {place}.",
     "class-end": "With this session it is done.",
@@ -70,6 +73,7 @@ SENTENCES: Final[dict[str, str]] = {
     "class-more-waits": (
         "There are more sessions than were asked for, because the work has to wait in between."
     ),
+    "class-safe-after-one": "Safe stop, besides the ends of sessions: after step {steps}.",
     "class-safe-after": "Safe stops, besides the ends of sessions: after steps {steps}.",
     "class-no-other-stops": "There is no safe stop besides the ends of the sessions.",
     "class-part-unsafe": "Where no session may end",
@@ -93,13 +97,21 @@ SENTENCES: Final[dict[str, str]] = {
     "class-no-swap": "\N{EN DASH}",
     "class-turns": "{count}",
     "class-turns-of": "{count} ({turns})",
+    "class-turns-about-one": (
+        "In brackets: turns at each machine of that kind, when one learner has the machines of your"
+        " workroom."
+    ),
     "class-turns-about": (
-        "In brackets: turns at each machine of that kind, when {learners} learners share the"
+        "In brackets: turns at each machine of that kind, when {count} learners share the"
         " machines of your workroom."
     ),
     "class-row-machines": "Machines in the room",
+    "class-narrow-one": (
+        "Longest queue: stretch {steps}, {place}: one turn at each machine, if nobody begins"
+        " elsewhere."
+    ),
     "class-narrow": (
-        "Longest queue: stretch {steps}, {place}: {turns} turns at each machine, if nobody begins"
+        "Longest queue: stretch {steps}, {place}: {count} turns at each machine, if nobody begins"
         " elsewhere."
     ),
     # Step by step.

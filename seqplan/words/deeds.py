@@ -62,6 +62,8 @@ SENTENCES: Final[dict[str, str]] = {
     "deed-fit": "try on",
     "deed-inspect": "look over",
     "deed-wait": "let it rest",
+    "deed-sew-stop": "sew a stop",
+    "deed-shorten": "shorten",
     "deed-send-out": "give out",
     "deed-do": "as told",
     # The same once they are done.
@@ -119,6 +121,8 @@ SENTENCES: Final[dict[str, str]] = {
     "done-fit": "tried on",
     "done-inspect": "looked over",
     "done-wait": "rested",
+    "done-sew-stop": "stop sewn",
+    "done-shorten": "shortened",
     "done-send-out": "back again",
     "done-do": "done",
 }

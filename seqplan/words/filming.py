@@ -70,6 +70,7 @@ SENTENCES: Final[dict[str, str]] = {
     "film-ready-nothing": "Nothing.",
     "film-ready-cutting": "Cut and marked, nothing else.",
     "film-unit": "{unit} ({state})",
+    "film-shots-range-one": "Shot {shots}",
     "film-shots-range": "Shots {shots}",
     "film-in-picture": "In the picture",
     "film-left": "Left undone",

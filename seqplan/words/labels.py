@@ -27,8 +27,8 @@ SENTENCES: Final[dict[str, str]] = {
     "chart-whole-garment": "whole garment",
     "chart-said": "you asked for it",
     "chart-description": (
-        "{operations} operations in {lanes} lanes, with {links} reasons that put one before"
-        " another. The longest chain: {chain}."
+        "Operations: {operations}. Lanes: {lanes}. Links between one and the next: {links}. The"
+        " longest chain: {chain}."
     ),
     # Faults of the layout program; these end the sentence "PROGRAM: ...".
     "chart-paper-of-svg": "An SVG is as large as the graph; leave `--paper` out, or write a PDF.",

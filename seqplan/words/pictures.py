@@ -9,6 +9,7 @@ SENTENCES: Final[dict[str, str]] = {
     "picture-binding": "binding",
     "picture-fly-facing": "fly facing",
     "picture-fly-shield": "fly shield",
+    "picture-step-part": "{entry}, {part}",
     "picture-title-stack": "{step}: how the layers lie",
     "picture-title-section": "{step}: cut across",
     # Layers, from the table up.

@@ -10,8 +10,12 @@ SENTENCES: Final[dict[str, str]] = {
     "steps-about-batch": "All that one set-up can do at a time is done before changing it.",
     "steps-about-repair-none": "The written order holds as it stands.",
     "steps-about-repair-moved": "Moved: {moved}. Everything else keeps its written order.",
+    "steps-count-one": (
+        "1 step; set-up changes: {changes} (about {minutes} min of getting ready); changes of the"
+        " part in hand: {units}"
+    ),
     "steps-count": (
-        "{steps} steps; set-up changes: {changes} (about {minutes} min of getting ready);"
+        "{count} steps; set-up changes: {changes} (about {minutes} min of getting ready);"
         " changes of the part in hand: {units}"
     ),
     "steps-proven": "No valid order has fewer changes of set-up (proven).",
@@ -59,7 +63,7 @@ SENTENCES: Final[dict[str, str]] = {
     "rules-number": "Trade rule {numbers}.",
     "rules-numbers": "Trade rules {numbers}.",
     "rules-need": "It follows from what the operations make.",
-    "check-summary-clean": "{name}: {operations} operations, {reasons} reasons, nothing to mend",
+    "check-summary-clean": "{name}: operations {operations}, reasons {reasons}, nothing to mend",
     "check-summary": "{name}: errors {errors}, warnings {warnings}, hints {hints}",
     "check-summary-cautions": (
         "{name}: errors {errors}, warnings {warnings}, cautions {cautions}, hints {hints}"

@@ -3,6 +3,8 @@
 from typing import Final
 
 SENTENCES: Final[dict[str, str]] = {
+    # Each of several names in a sentence.
+    "because-name": "`{name}`",
     "because-said": "You asked for `{before}` before `{after}`.",
     "because-seam-before-its-tidying": (
         "`{after}` works on the seam that `{before}` sews, so the seam comes first."

@@ -237,7 +237,9 @@ SENTENCES = {
     "walk-lost": "cannot be undone: {names}",
     "walk-raw": "still raw: {edges}",
     "walk-nothing-raw": "no raw edge left on these pieces",
+    "walk-done-one": "The one operation can be done.",
     "walk-done": "All {count} operations can be done in this order.",
     "walk-debt": "But {what}.",
+    "walk-stuck-one": "Stuck after {reached} of one operation, at `{op}`:",
     "walk-stuck": "Stuck after {reached} of {count} operations, at `{op}`:",
 }

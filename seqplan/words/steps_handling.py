@@ -20,9 +20,9 @@ SENTENCES: Final[dict[str, str]] = {
     "step-check-cut": "count the pieces and tick them off in the cutting list.",
     "step-all-pieces": "all pieces",
     "step-mark-piece": "on {pieces} {marks}",
-    "step-mark-dart": "the dart at the {edge} edge",
+    "step-mark-darts-one": "the dart at the {edge} edge",
     "step-mark-darts": "the {count} darts at the {edge} edge",
-    "step-mark-pleat": "the pleat at the {edge} edge",
+    "step-mark-pleats-one": "the pleat at the {edge} edge",
     "step-mark-pleats": "the {count} pleats at the {edge} edge",
     "step-mark-spot": "the {name} mark",
     "step-mark-spot-left": "the {name} mark on the wearer's left",
@@ -92,13 +92,13 @@ SENTENCES: Final[dict[str, str]] = {
         " something blunt, and roll the seams to the edge."
     ),
     "step-wait": (
-        "Let it lie or hang for {hours} hours before you go on, so that the cloth can settle."
+        "Let it lie or hang for {count} hours before you go on, so that the cloth can settle."
     ),
     "step-wait-one": (
         "Let it lie or hang for an hour before you go on, so that the cloth can settle."
     ),
     "step-wait-on": (
-        "Hang {pieces} up by the upper edge for {hours} hours before you go on: cloth stretches"
+        "Hang {pieces} up by the upper edge for {count} hours before you go on: cloth stretches"
         " under its own weight, above all where it hangs on the slant."
     ),
     "step-wait-on-one": (
@@ -107,7 +107,7 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-wait": "if an edge has grown longer, trim it even before you sew it.",
     "step-wait-dry": (
-        "Lay or hang {pieces} out for {hours} hours, away from heat and bright sun, until dry"
+        "Lay or hang {pieces} out for {count} hours, away from heat and bright sun, until dry"
         " through and through: damp cloth stretches under the foot, and glue does not hold on it."
     ),
     "step-wait-dry-one": (
@@ -115,7 +115,7 @@ SENTENCES: Final[dict[str, str]] = {
         " through: damp cloth stretches under the foot, and glue does not hold on it."
     ),
     "step-wait-dry-all": (
-        "Let everything dry through and through for {hours} hours, away from heat and bright sun:"
+        "Let everything dry through and through for {count} hours, away from heat and bright sun:"
         " damp cloth stretches under the foot, and glue does not hold on it."
     ),
     "step-wait-dry-all-one": (
@@ -124,13 +124,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-wait-dry": "seams and folds, which dry last, feel no cooler than the rest.",
     "step-wait-set": (
-        "Leave {pieces} lying flat for {hours} hours, without bending or pressing, until firm."
+        "Leave {pieces} lying flat for {count} hours, without bending or pressing, until firm."
     ),
     "step-wait-set-one": (
         "Leave {pieces} lying flat for an hour, without bending or pressing, until firm."
     ),
     "step-wait-set-all": (
-        "Leave everything lying flat for {hours} hours, without bending or pressing, until it is"
+        "Leave everything lying flat for {count} hours, without bending or pressing, until it is"
         " firm."
     ),
     "step-wait-set-all-one": (
@@ -138,13 +138,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-wait-set": "nothing gives way when you lift a corner.",
     "step-wait-come-back": (
-        "Wait until {pieces} come back, some {hours} hours; go on with what does not need them."
+        "Wait until {pieces} come back, some {count} hours; go on with what does not need them."
     ),
     "step-wait-come-back-one": (
         "Wait until {pieces} come back, in an hour or so; go on with what does not need them."
     ),
     "step-wait-come-back-all": (
-        "Wait until everything that was sent out comes back, some {hours} hours."
+        "Wait until everything that was sent out comes back, some {count} hours."
     ),
     "step-wait-come-back-all-one": (
         "Wait until everything that was sent out comes back, in an hour or so."

@@ -414,9 +414,13 @@ SENTENCES: Final[dict[str, str]] = {
         "Press the {seam} flat as it was sewn; then press both allowances away from the {where},"
         " from the wrong side and once more from the right side."
     ),
-    "step-press-seam-worn": (
+    "step-press-seam-worn-left": (
         "Press the {seam} flat as it was sewn; then press both allowances towards the wearer's"
-        " {where}, from the wrong side and once more from the right side."
+        " left, from the wrong side and once more from the right side."
+    ),
+    "step-press-seam-worn-right": (
+        "Press the {seam} flat as it was sewn; then press both allowances towards the wearer's"
+        " right, from the wrong side and once more from the right side."
     ),
     "step-press-seam-up": (
         "Press the {seam} flat as it was sewn; then press both allowances upwards, from the wrong"

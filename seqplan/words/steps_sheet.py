@@ -21,10 +21,12 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-size-length": "{kind}, length",
     "sheet-size-amount": "{name}, {width} wide",
     "sheet-waived": (
-        "For this step a usual rule is set aside on purpose ({usual}). The reason: {because}."
+        "For this step a usual rule is set aside on purpose. The rule: {usual}. The reason:"
+        " {because}."
     ),
     "sheet-waived-everywhere": (
-        "For this garment a usual rule is set aside on purpose ({usual}). The reason: {because}."
+        "For this garment a usual rule is set aside on purpose. The rule: {usual}. The reason:"
+        " {because}."
     ),
     "sheet-picture-own": "Place for the designer's picture: {caption}",
     "sheet-steps-label": "Steps",

@@ -11,6 +11,7 @@ from unicodedata import normalize
 from hypothesis import strategies as st
 
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
+from seqplan.base.language import LANGUAGES
 from seqplan.base.measure import MM_PER_INCH, Length, parse_length
 from seqplan.base.path import Span
 from seqplan.load.faces import CutSlit, with_slits
@@ -728,6 +729,7 @@ def garments(draw: st.DrawFn, verbs: Collection[Verb] = tuple(Verb), least: int 
         date=draw(maybe(texts())),
         terms=tuple(draw(st.lists(texts(), max_size=2))),
         units=draw(st.sampled_from(["cm", "mm", "in"])),
+        language=draw(st.sampled_from([None, *LANGUAGES])),
         allowance=draw(maybe(lengths())),
         wearer=draw(maybe(st.sampled_from(Wearer))),
         fabrics=cloths,

@@ -129,7 +129,7 @@ def test_what_differs_from_size_to_size_is_a_table():
 def test_why_a_rule_is_set_aside_stands_in_the_step():
     step = steps(made("spyglass-pouch"))["outer-round"]
     (why,) = step.waived
-    assert why.startswith("For this step a usual rule is set aside on purpose (a seam is")
+    assert why.startswith("For this step a usual rule is set aside on purpose. The rule: A seam is")
     assert why.endswith("The reason: the waxed cloth shows a second row of holes.")
 
 

@@ -1,7 +1,7 @@
 """Make the parts of the docs that come from the code.
 
 ``python -m tests.tools.make_docs`` writes them; with ``--check`` it only compares and ends with 1
-where something is out of date.
+where something is out of date. It keeps the translations in step, too.
 """
 
 import inspect
@@ -16,6 +16,7 @@ from seqplan.load.keys import KEYS, Key, Section, Status
 from seqplan.rules.book import RULES
 from seqplan.rules.rule import Rule
 
+from . import make_words
 from .published_page import published_page
 from .trade_table import trade_table
 
@@ -152,11 +153,11 @@ def main() -> int:
     if "--check" not in sys.argv:
         for path, text in wanted.items():
             path.write_text(text, encoding="utf-8")
-        return 0
+        return make_words.main()
     stale = [p for p, text in wanted.items() if p.read_text(encoding="utf-8") != text]
     for path in stale:
         sys.stderr.write(f"{path.name} is out of date: python -m tests.tools.make_docs\n")
-    return 1 if stale else 0
+    return make_words.main() or (1 if stale else 0)
 
 
 if __name__ == "__main__":

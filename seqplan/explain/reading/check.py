@@ -65,11 +65,10 @@ def _measures(text: Text) -> Iterator[Diagnostic]:
 def _steps(text: Text, count: int) -> Iterator[Diagnostic]:
     for number in dict.fromkeys(steps_in(text.words)):
         if not 1 <= number <= count:
-            key = "check-step-not-there" if count > 1 else "check-step-not-there-one"
             yield Diagnostic(
                 slug=RuleSlug("step-not-there"),
                 severity=Severity.WARNING,
-                message=say(key, number=number, count=count),
+                message=say("check-step-not-there", number=number, count=count),
                 path=text.path,
                 fix=say("check-step-not-there-fix", number=number),
             )

@@ -3,9 +3,11 @@
 import re
 from typing import Final
 
+from seqplan.base.language import LANGUAGES
 from seqplan.base.visible import straightened
 
-_MEASURE: Final = re.compile(r"([\d\u00bc-\u00be\u215b-\u215e]) (mm|cm|in)\b")
+_UNITS: Final = "|".join(["mm", "cm", *(language.inch for language in LANGUAGES.values())])
+_MEASURE: Final = re.compile(rf"([\d\u00bc-\u00be\u215b-\u215e]) ({_UNITS})\b")
 
 
 def printed(text: str) -> str:
