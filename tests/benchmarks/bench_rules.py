@@ -73,8 +73,8 @@ def slowest_rules(garment: Garment, most: int = 3) -> Iterator[tuple[str, float]
 
 
 def loaded(text: str) -> Garment:
-    """Read a garment."""
-    garment = load_text(text).garment
+    """Read a garment, with the pictures that it names beside those that are shipped."""
+    garment = load_text(text, folder=GARMENTS[0].parent).garment
     assert garment is not None
     return garment
 

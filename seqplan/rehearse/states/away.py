@@ -6,7 +6,8 @@ from seqplan.base.ids import OpId, PieceId
 from seqplan.model.entry import Purpose
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
-from seqplan.rehearse.states.state import Done, concerns, waits_for
+from seqplan.recipes.waiting import concerns
+from seqplan.rehearse.states.state import Done, waits_for
 from seqplan.rehearse.trouble import Trouble
 
 
@@ -35,19 +36,21 @@ class Away:
         if not self.pieces or op in self._waits:
             return
         sent = next((by for piece, by in self.pieces.items() if piece in op.pieces), None)
-        wait = self._wait(op)
-        if sent is not None and wait is not None:
+        wait = self._wait(sent) if sent is not None else None
+        if wait is not None:
             yield Trouble(op.id, "away", blame=sent, missing=wait.id)
 
     def do(self, op: Operation) -> None:
         """Send pieces out, or have them back."""
-        if op.action is Action.SEND_OUT and self._wait(op) is not None:
+        if op.action is Action.SEND_OUT and self._wait(op.id) is not None:
             self.pieces.update(dict.fromkeys(sorted(op.pieces), op.id))
         elif op in self._waits:
-            for piece in [piece for piece in self.pieces if not op.pieces or piece in op.pieces]:
+            for piece in [piece for piece in self.pieces if concerns(op, [piece])]:
                 del self.pieces[piece]
 
-    def _wait(self, op: Operation) -> Operation | None:
-        """The wait, still to come, after which its pieces are back."""
-        to_come = (wait for wait in self._waits if wait.id not in self._done)
-        return next((wait for wait in to_come if concerns(wait, op)), None)
+    def _wait(self, sent: OpId) -> Operation | None:
+        """The wait, still to come, after which what was sent out is back."""
+        for wait, causes in self._waits.items():
+            if wait.id not in self._done and any(cause.id == sent for cause in causes):
+                return wait
+        return None

@@ -7,7 +7,8 @@ from seqplan.base.ids import OpId, PieceId
 from seqplan.model.entry import Purpose
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
-from seqplan.rehearse.states.state import Done, concerns, waits_for
+from seqplan.recipes.waiting import begun, concerns
+from seqplan.rehearse.states.state import Done, waits_for
 from seqplan.rehearse.trouble import Trouble
 
 FOLDS: Final = frozenset({Action.FOLD, Action.FOLD_BAND, Action.TURN_UP, Action.PRESS_UNDER})
@@ -72,11 +73,11 @@ class Damp:
                 return
         if not self.pieces or op.action in _AT_ANY_TIME:
             return
-        to_come = (wait for wait in self._waits if wait.id not in self._done)
-        wait = next((wait for wait in to_come if concerns(wait, op)), None)
         wet_by = next((by for piece, by in self.pieces.items() if piece in op.pieces), None)
-        if wait is not None and wet_by is not None:
-            yield Trouble(op.id, "still-wet", blame=wet_by, missing=wait.id)
+        for wait, causes in self._waits.items():
+            if wait.id not in self._done and any(cause.id == wet_by for cause in causes):
+                yield Trouble(op.id, "still-wet", blame=wet_by, missing=wait.id)
+                return
 
     def do(self, op: Operation) -> None:
         """Wet some pieces, let them dry, or fold anew what has come out."""
@@ -85,11 +86,9 @@ class Damp:
             self.pieces.update(dict.fromkeys(sorted(op.pieces), op.id))
             self.lost.update((fold, op.id) for fold in self._folds_in(op))
         elif op.action is Action.PRETREAT:
-            cloths = set(entry.fabrics)
-            pieces = (p.id for p in self._c.garment.pieces if p.fabric in cloths)
-            self.pieces.update(dict.fromkeys(pieces, op.id))
+            self.pieces.update(dict.fromkeys(sorted(begun(self._c, op)), op.id))
         elif op.action is Action.WAIT:
-            for piece in [piece for piece in self.pieces if not op.pieces or piece in op.pieces]:
+            for piece in [piece for piece in self.pieces if concerns(op, [piece])]:
                 del self.pieces[piece]
         elif op.action in FOLDS and self.lost:
             for fold in [fold for fold in self.lost if folds_again(self._c.op[fold], op)]:

@@ -6,7 +6,8 @@ from seqplan.base.ids import OpId, PieceId
 from seqplan.model.entry import Purpose
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
-from seqplan.rehearse.states.state import Done, concerns, waits_for
+from seqplan.recipes.waiting import concerns
+from seqplan.rehearse.states.state import Done, waits_for
 from seqplan.rehearse.trouble import Trouble
 
 _LEAVES_ALONE = frozenset({Action.WAIT, Action.INSPECT})
@@ -26,10 +27,7 @@ class Setting:
     """
 
     def __init__(self, c: Construction, done: Done) -> None:
-        self._waits = {
-            wait: [op for ref in c.entry(wait).after for op in _named(c, ref)]
-            for wait in waits_for(c, Purpose.SET)
-        }
+        self._waits = waits_for(c, Purpose.SET)
         self._done = done
 
     @property
@@ -49,7 +47,7 @@ class Setting:
             return
         for wait, causes in self._waits.items():
             mine = [cause for cause in causes if self._is_setting(wait, cause)]
-            if mine and concerns(wait, op) and op not in causes:
+            if mine and concerns(wait, op.pieces) and op not in causes:
                 yield Trouble(op.id, "still-setting", blame=mine[-1].id, missing=wait.id)
                 return
 
@@ -58,8 +56,3 @@ class Setting:
 
     def _is_setting(self, wait: Operation, cause: Operation) -> bool:
         return cause.id in self._done and wait.id not in self._done
-
-
-def _named(c: Construction, ref: OpId) -> list[Operation]:
-    """The operations of an entry, or a single one."""
-    return [op for op in c.operations if ref in {op.id, op.entry}]

@@ -7,6 +7,7 @@ from seqplan.base.ids import OpId
 from seqplan.model.entry import Purpose
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.waiting import causes_of
 from seqplan.rehearse.trouble import Trouble
 
 Done = Mapping[OpId, int]
@@ -23,12 +24,11 @@ class State(Protocol):
         """Change with an operation that is done."""
 
 
-def waits_for(c: Construction, purpose: Purpose) -> tuple[Operation, ...]:
+Waits = Mapping[Operation, tuple[Operation, ...]]
+"""Waits of one purpose, each with what one waits for."""
+
+
+def waits_for(c: Construction, purpose: Purpose) -> Waits:
     """The waits of which the author says that this is their purpose."""
-    waits = c.acting(Action.WAIT)
-    return tuple(wait for wait in waits if c.entry(wait).purpose is purpose)
-
-
-def concerns(wait: Operation, op: Operation) -> bool:
-    """Whether one waits for a piece that an operation is done to; a bare wait is for everything."""
-    return not wait.pieces or bool(wait.pieces & op.pieces)
+    waits = (wait for wait in c.acting(Action.WAIT) if c.entry(wait).purpose is purpose)
+    return {wait: causes_of(c, wait) for wait in waits}

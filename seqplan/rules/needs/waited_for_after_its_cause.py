@@ -12,8 +12,8 @@ of linen.
 
 Stays quiet
 -----------
-The wait has another purpose, or there are several waits for the same pieces: then your `after:`
-says which goes with which. What has to set is named there, too.
+The wait has another purpose, or the same piece gets wet, or is sent out, more than once: then the
+`after:` of the wait says which is meant. What has to set is named there, too.
 
 Sources
 -------
@@ -22,39 +22,21 @@ Follows from what the operations make.
 
 from collections.abc import Iterator
 
-from seqplan.base.ids import PieceId, RuleSlug
+from seqplan.base.ids import RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason, ReasonKind
 from seqplan.model.entry import Purpose
-from seqplan.model.operation import Action, Operation
+from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.waiting import causes_of
 from seqplan.rules.rule import Rule, arc
 
 
 def _derive(c: Construction) -> Iterator[Reason]:
-    for purpose, causes in _CAUSES.items():
-        waits = [op for op in c.acting(Action.WAIT) if c.entry(op).purpose is purpose]
-        for cause in c.acting(*causes):
-            pieces = _begun(c, cause, purpose)
-            mine = [wait for wait in waits if pieces and (not wait.pieces or wait.pieces & pieces)]
-            if len(mine) == 1:
-                yield arc(RULE, cause, mine[0])
-
-
-_CAUSES = {
-    Purpose.DRY: (Action.DO, Action.SEND_OUT, Action.PRETREAT),
-    Purpose.COME_BACK: (Action.SEND_OUT,),
-}
-
-
-def _begun(c: Construction, cause: Operation, purpose: Purpose) -> frozenset[PieceId]:
-    """The pieces that it makes wet, or sends out."""
-    entry = c.entry(cause)
-    if purpose is Purpose.DRY and cause.action is Action.PRETREAT:
-        cloths = set(entry.fabrics)
-        return frozenset(piece.id for piece in c.garment.pieces if piece.fabric in cloths)
-    is_cause = entry.is_wet if purpose is Purpose.DRY else True
-    return cause.pieces if is_cause else frozenset()
+    for wait in c.acting(Action.WAIT):
+        if c.entry(wait).purpose in {Purpose.DRY, Purpose.COME_BACK}:
+            for cause in causes_of(c, wait):
+                yield arc(RULE, cause, wait)
 
 
 RULE = Rule(
