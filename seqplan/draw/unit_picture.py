@@ -47,9 +47,9 @@ from seqplan.model.piece import Layer, Segment
 from seqplan.tell.names import comma_list, readable
 from seqplan.words.say import say
 
-_LARGEST: Final = 128.0
+_LARGEST: Final = 108.0
 _MARGIN: Final = 5.0
-_COLUMN: Final = 62.0
+_COLUMN: Final = 52.0
 _BESIDE: Final = 13.0
 """Between the drawing and the names beside it."""
 _ASKEW: Final = 0.3
