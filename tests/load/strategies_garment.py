@@ -105,6 +105,11 @@ def notes() -> st.SearchStrategy[str]:
 
 
 def lengths() -> st.SearchStrategy[Length]:
+    return st.one_of(single_lengths(), pairs())
+
+
+def single_lengths() -> st.SearchStrategy[Length]:
+    """Lengths in one system, as they also stand within a text."""
     number = st.one_of(
         st.integers(0, 999_999).map(str),
         st.builds("{}.{}".format, st.integers(0, 9999), st.integers(0, 9999)),
@@ -112,10 +117,9 @@ def lengths() -> st.SearchStrategy[Length]:
     )
     unit = st.sampled_from(["", " mm", " cm", " m", " in", '"', " yd"])
     read = st.builds(lambda number, unit: parse_length(number + unit), number, unit)
-    single = read.map(lambda length: length or Length(Fraction(15))).filter(
+    return read.map(lambda length: length or Length(Fraction(15))).filter(
         lambda length: length.mm <= LONGEST_MM
     )
-    return st.one_of(single, pairs())
 
 
 def pairs() -> st.SearchStrategy[Length]:
@@ -632,7 +636,7 @@ class _Maker:
         if not met or self.draw(st.booleans()):
             return None
         return Portion(
-            self.draw(lengths()), self.draw(st.sampled_from(met)), self.draw(st.booleans())
+            self.draw(single_lengths()), self.draw(st.sampled_from(met)), self.draw(st.booleans())
         )
 
     def fasten(self, base: Entry, plain: Entry, run: tuple[EdgeRef, ...]) -> Entry:
