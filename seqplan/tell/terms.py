@@ -55,16 +55,25 @@ _KEYS: Final = (
 
 def terms_in(texts: Iterable[str]) -> tuple[Term, ...]:
     """The words of the trade that occur, in the order of their names."""
-    text = " ".join(texts)
-    found = [key for key in _KEYS if _forms(key).search(text)]
+    text = " ".join(texts).lower()
+    found = [key for key in _KEYS if _occurs(key, text)]
     return tuple(sorted((_term(key) for key in found), key=lambda term: term.name.casefold()))
 
 
+def _occurs(key: str, text: str) -> bool:
+    """Whether a form of a word stands in a text of small letters; most do not even in parts."""
+    return any(form in text for form in _forms(key)) and bool(_pattern(key).search(text))
+
+
 @cache
-def _forms(key: str) -> re.Pattern[str]:
-    """All forms of a word, whole words only, in whatever case."""
-    forms = "|".join(re.escape(form) for form in say(f"term-{key}-forms").split("|"))
-    return re.compile(rf"\b(?:{forms})\b", re.IGNORECASE)
+def _forms(key: str) -> tuple[str, ...]:
+    return tuple(form.lower() for form in say(f"term-{key}-forms").split("|"))
+
+
+@cache
+def _pattern(key: str) -> re.Pattern[str]:
+    """All forms of a word, whole words only."""
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, _forms(key)))})\b")
 
 
 def _term(key: str) -> Term:
