@@ -55,16 +55,25 @@ _KEYS: Final = (
 
 def terms_in(texts: Iterable[str]) -> tuple[Term, ...]:
     """The words of the trade that occur, in the order of their names."""
-    text = " ".join(texts)
-    found = [key for key in _KEYS if _forms(say(f"term-{key}-forms")).search(text)]
+    text = " ".join(texts).lower()
+    found = [key for key in _KEYS if _occurs(say(f"term-{key}-forms"), text)]
     return tuple(sorted((_term(key) for key in found), key=lambda term: term.name.casefold()))
 
 
+def _occurs(written: str, text: str) -> bool:
+    """Whether a form of a word stands in a text of small letters; most do not even in parts."""
+    return any(form in text for form in _forms(written)) and bool(_pattern(written).search(text))
+
+
 @cache
-def _forms(written: str) -> re.Pattern[str]:
-    """All forms of a word, whole words only, in whatever case."""
-    forms = "|".join(re.escape(form) for form in written.split("|"))
-    return re.compile(rf"\b(?:{forms})\b", re.IGNORECASE)
+def _forms(written: str) -> tuple[str, ...]:
+    return tuple(form.lower() for form in written.split("|"))
+
+
+@cache
+def _pattern(written: str) -> re.Pattern[str]:
+    """All forms of a word, whole words only."""
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, _forms(written)))})\b")
 
 
 def _term(key: str) -> Term:

@@ -40,6 +40,14 @@ garment: {0}
 about: {0}
 author: {0}
 version: {0}
+date: {0}
+terms: [{0}]
+plans:
+  - picture: chandlery-tote-canvas-150.svg
+    fabric: shell
+    width: 150
+    size: {0}
+    alt: {0}
 sizes: [{0}, L]
 choices: {{view: [{0}, plain]}}
 fabrics: {{shell: {{kind: {0}, weight: {0}, note: {0}}}}}

@@ -3,9 +3,9 @@
 from functools import cache
 from pathlib import Path
 
-from rules.reasoning import construction, garment
+from rules.reasoning import construction
 
-from seqplan.load.document import load_file
+from seqplan.load.document import load_file, load_text
 from seqplan.model.variant import choose
 from seqplan.paper.booklet import compose
 from seqplan.plan.binding import bind
@@ -138,7 +138,9 @@ def sheet_of(text):
 
 def document_of(text):
     """The booklet of a garment with choices, the usual ones made."""
-    c = construct(choose(garment(text), {}))[0]
+    loaded = load_text(text, folder=GARMENTS)
+    assert not loaded.diagnostics, loaded.diagnostics
+    c = construct(choose(loaded.garment, {}))[0]
     return compose(c, Planner(c, bind(c.ids, derive(c))))
 
 
