@@ -44,9 +44,10 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "class-put-away-warm": "Let the work cool flat before you fold it.",
     "class-put-away-together": "Put everything into one bag with your name, with this sheet.",
-    "class-put-away-wait": "Now {deed}: that goes on until the next session.",
+    "class-put-away-wait": "Last of all: {deed}. That goes on until the next session.",
     "class-put-away-wait-hours": (
-        "Now {deed}, for at least {hours} hours: that falls between this session and the next."
+        "Last of all: {deed}, for at least {hours} hours. That falls between this session and the"
+        " next."
     ),
     "class-next": "Next time you begin with step {step}, {heading}, here: {place}.",
     "class-end": "With this session it is done.",
