@@ -35,7 +35,6 @@ SENTENCES: Final[dict[str, str]] = {
     "class-state-open": "Not sewn to anything yet",
     "class-state-finished": "The same, but finished, so that it does not ravel",
     "class-state-untouched": "Not begun",
-    "class-map": "All pieces after step {step}.",
     "class-put-away": "Before you pack",
     "class-put-away-pins": "Count the pins and the hand needles; none stays in the work.",
     "class-put-away-iron": (
