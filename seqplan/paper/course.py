@@ -74,14 +74,13 @@ class Course:
             for op in step.operations:
                 work.do(op)
             if step.number in safe:
-                found[step.number] = tuple(_state(self.c, work, step))
+                found[step.number] = tuple(_state(self.c, work))
         return found
 
 
-def _state(c: Construction, work: Work, step: Step) -> Iterator[Block]:
+def _state(c: Construction, work: Work) -> Iterator[Block]:
     if c.garment.pieces:
-        caption = say("class-map", step=step.number)
-        yield Picture(map_figure(c, work), caption)
+        yield Picture(map_figure(c, work))
     yield Beside(*_told(tell_progress(c, work)))
 
 
@@ -94,5 +93,5 @@ def _told(progress: Progress) -> tuple[tuple[Block, ...], tuple[Block, ...]]:
         if edges:
             right.append(Card(say(f"class-state-{key}"), (Items((capital(edges),)),)))
     if progress.untouched:
-        right.append(Card(say("class-state-untouched"), (Items(progress.untouched),)))
+        right.append(Card(say("class-state-untouched"), (Items(("; ".join(progress.untouched),)),)))
     return (Card(say("class-state-done"), (Items(progress.done),)),), tuple(right)

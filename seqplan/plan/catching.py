@@ -115,8 +115,15 @@ class _Finder:
         at_end = self._undone(own, len(self._order)) if later else ()
         if not at_end:
             return Catch(entry, better)
-        place = bisect_left(later, True, key=lambda step: bool(self._at(own, step)))
-        undone = self._at(own, later[place])
+        found: dict[int, tuple[Undone, ...]] = {}
+
+        def is_too_late(step: Step) -> bool:
+            found[step.number] = self._at(own, step)
+            return bool(found[step.number])
+
+        # What is too late at the last step is too late at the end, which was asked already.
+        place = bisect_left(later[:-1], True, key=is_too_late)
+        undone = found[later[place].number] if place < len(later) - 1 else at_end
         return Catch(
             entry,
             better,

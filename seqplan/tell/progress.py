@@ -12,8 +12,8 @@ from seqplan.rehearse.work import Work
 from seqplan.tell.deeds import name_done, name_unit
 from seqplan.tell.names import name_edges
 
-_PREPARING: Final = frozenset({Action.PRETREAT, Action.CUT, Action.MARK})
-"""What is done to all pieces before any of them is begun."""
+_PREPARING: Final = frozenset({Action.PRETREAT, Action.CUT, Action.MARK, Action.FUSE})
+"""What is done to pieces before they are begun."""
 
 
 class Progress(NamedTuple):

@@ -35,7 +35,6 @@ SENTENCES: Final[dict[str, str]] = {
     "class-state-open": "Not sewn to anything yet",
     "class-state-finished": "The same, but finished, so that it does not ravel",
     "class-state-untouched": "Not begun",
-    "class-map": "All pieces after step {step}.",
     "class-put-away": "Before you pack",
     "class-put-away-pins": "Count the pins and the hand needles; none stays in the work.",
     "class-put-away-iron": (
@@ -44,12 +43,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "class-put-away-warm": "Let the work cool flat before you fold it.",
     "class-put-away-together": "Put everything into one bag with your name, with this sheet.",
-    "class-put-away-wait": "Now {deed}: that goes on until the next session.",
+    "class-put-away-wait": "Last of all: {deed}. That goes on until the next session.",
     "class-put-away-wait-hours-one": (
-        "Now {deed}, for at least an hour: that falls between this session and the next."
+        "Last of all: {deed}, for at least an hour. That falls between this session and the next."
     ),
     "class-put-away-wait-hours": (
-        "Now {deed}, for at least {count} hours: that falls between this session and the next."
+        "Last of all: {deed}, for at least {count} hours. That falls between this session and the"
+        " next."
     ),
     "class-next": "Next time you begin with step {step}, {heading}, here: {place}.",
     "class-end": "With this session it is done.",

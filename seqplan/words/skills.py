@@ -81,6 +81,8 @@ SENTENCES: Final[dict[str, str]] = {
     "skill-zip-lapped-wrong": "The lap is folded on the side that should lie underneath.",
     "skill-zip-fly": "a fly with a zip",
     "skill-zip-fly-wrong": "Facing and shield change sides, or the shield is caught in the row.",
+    "skill-shorten": "shortening a zip",
+    "skill-shorten-wrong": "It is cut before the new stop is sewn, and the slider runs off.",
     "skill-buttonhole": "buttonholes",
     "skill-buttonhole-wrong": (
         "They are sewn without a trial on the same layers, or cut open through the bar."
