@@ -6,7 +6,7 @@ from seqplan.paper.course import Course
 from seqplan.paper.learner import learner_sheet, state_cards
 from seqplan.paper.teacher import teacher_sheet
 from seqplan.plan.plan import Planner
-from seqplan.plan.stops import find_pauses, find_sessions
+from seqplan.plan.stops import find_pauses, find_sessions, gathered_late
 from seqplan.recipes.construction import Construction
 from seqplan.tell.sheet import make_sheet
 
@@ -19,7 +19,7 @@ def compose(
     learners: int | None = None,
     workroom: Workroom | None = None,
 ) -> tuple[Document, Document, Document]:
-    """Compose the sheets for a class in the order of the booklet.
+    """Compose the sheets for a class in the order of the booklet, gathers as late as can be.
 
     Parameters
     ----------
@@ -43,8 +43,9 @@ def compose(
     NoPlanError
         When no order exists.
     """
-    plan = planner.booklet()
-    pauses = find_pauses(c, plan, planner.binding.held)
+    held = planner.binding.held
+    plan = planner.regrouped(gathered_late(c, planner.booklet().order, held))
+    pauses = find_pauses(c, plan, held)
     course = Course(
         c=c,
         binding=planner.binding,

@@ -183,6 +183,10 @@ class Planner:
 
         return self._rehearsed(find)
 
+    def regrouped(self, order: Sequence[OpId]) -> Plan:
+        """Group another order as a booklet is; it is taken as it is."""
+        return self._plan(Purpose.BOOKLET, order)
+
     def batch(
         self,
         limit: Limit = no_limit,

@@ -309,6 +309,52 @@ def _least(
     return cost, tuple(safe[place - 1] for place in chosen[:-1])
 
 
+def gathered_late(
+    c: Construction, order: Sequence[OpId], reasons: Iterable[Reason]
+) -> tuple[OpId, ...]:
+    """Put gathering off until right before the seam that takes it up, where that can be sewn.
+
+    Nobody can stop while gathers hang on their threads; a booklet may have them long before.
+
+    Parameters
+    ----------
+    c
+        The garment.
+    order
+        An order that can be sewn.
+    reasons
+        The reasons that bind it.
+    """
+    held = tuple(reasons)
+    found = tuple(order)
+    for gather in c.acting(Action.GATHER):
+        own = [op.id for op in c.of_entry[gather.entry]]
+        taker = next(
+            (
+                id_
+                for id_ in found[found.index(gather.id) :]
+                if c.op[id_].action in _STITCHING and set(c.op[id_].segments) & set(gather.segments)
+            ),
+            None,
+        )
+        if taker is None:
+            continue
+        rest = [id_ for id_ in found if id_ not in own]
+        place = min(rest.index(op.id) for op in c.of_entry[c.op[taker].entry])
+        later = (*rest[:place], *own, *rest[place:])
+        found = later if _can_be_sewn(c, later, held) else found
+    return found
+
+
+def _can_be_sewn(c: Construction, order: Sequence[OpId], reasons: Iterable[Reason]) -> bool:
+    """Whether an order keeps all reasons, and can be walked to its end."""
+    position = {id_: place for place, id_ in enumerate(order)}
+    if not all(reason.is_held(position) for reason in reasons):
+        return False
+    walk = rehearse(c, order)
+    return walk.is_clean and not walk.debts
+
+
 def change_places(
     c: Construction, plan: Plan, reasons: Iterable[Reason], stretches: Sequence[Sequence[Step]]
 ) -> frozenset[int]:
@@ -332,9 +378,6 @@ def change_places(
     found = set()
     for index in range(len(parts) - 1):
         swapped = [*parts[:index], parts[index + 1], parts[index], *parts[index + 2 :]]
-        order = [id_ for part in swapped for id_ in part]
-        position = {id_: place for place, id_ in enumerate(order)}
-        walk = rehearse(c, order) if all(r.is_held(position) for r in held) else None
-        if walk is not None and walk.is_clean and not walk.debts:
+        if _can_be_sewn(c, [id_ for part in swapped for id_ in part], held):
             found.add(index)
     return frozenset(found)

@@ -14,7 +14,7 @@ from seqplan.paper import blocks as b
 from seqplan.paper.handouts import Asked, compose
 from seqplan.plan.binding import bind
 from seqplan.plan.plan import Planner
-from seqplan.plan.stops import find_pauses
+from seqplan.plan.stops import find_pauses, gathered_late
 from seqplan.rules.derive import derive
 from seqplan.tell.skills import entry_skill, goes_wrong, skill_name
 from seqplan.words.say import say
@@ -144,7 +144,9 @@ def test_each_session_but_the_last_ends_with_the_state_of_the_work(name):
 @pytest.mark.parametrize("name", SHIPPED)
 def test_every_safe_stop_has_a_card_and_is_marked_for_the_learner(name):
     c, planner = built(name), planned(name)
-    safe = [p for p in find_pauses(c, planner.booklet(), planner.binding.held) if p.is_safe]
+    held = planner.binding.held
+    plan = planner.regrouped(gathered_late(c, planner.booklet().order, held))
+    safe = [p for p in find_pauses(c, plan, held) if p.is_safe]
     sheets = made("class", name, sessions=2)
     assert len(sheets["cards"].parts) == len(safe)
     texts = [text for block in find(sheets["learner"], b.Prose) for text in block.texts]

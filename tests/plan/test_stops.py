@@ -20,6 +20,7 @@ from seqplan.plan.stops import (
     find_pauses,
     find_sessions,
     find_stretches,
+    gathered_late,
     steps_of,
     weigh_steps,
 )
@@ -128,6 +129,26 @@ def test_sessions_hold_every_step_once_and_end_safely(name, count):
     for session in sessions:
         waits = [op for op in session.operations[:-1] if op.action in WAITING]
         assert not [op for op in waits if session.number], session.number
+
+
+def test_gathering_waits_for_its_seam_so_that_one_can_stop_before():
+    c, planner = built("slipway-pinafore"), planned("slipway-pinafore")
+    usual, held = planner.booklet(), planner.binding.held
+    plan = planner.regrouped(gathered_late(c, usual.order, held))
+    assert sorted(plan.order) == sorted(usual.order)
+    entries = [step.entry for step in steps_of(plan)]
+    assert entries.index("waist") == entries.index("gathers") + 1
+    unsafe = [[not p.is_safe for p in find_pauses(c, each, held)] for each in (usual, plan)]
+    assert [sum(each) for each in unsafe] == [6, 1]
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_gathered_late_an_order_still_keeps_every_reason(name):
+    c, planner = built(name), planned(name)
+    held = planner.binding.held
+    order = gathered_late(c, planner.booklet().order, held)
+    position = {id_: at for at, id_ in enumerate(order)}
+    assert all(reason.is_held(position) for reason in held)
 
 
 @pytest.mark.parametrize("name", SHIPPED)
