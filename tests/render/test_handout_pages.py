@@ -19,8 +19,8 @@ TOP, FOOT = 14 / 25.4 * 72, 17 / 25.4 * 72
 """The margins of the page in points."""
 PRINTS = list(product(SHIPPED, Paper))
 LEAST = 0.5
-LEAST_LAST = 0.12
-"""How full a page is, and the last one; one word of the trade alone takes less."""
+LEAST_LAST = 0.07
+"""How full a page is, and the last one, which may hold nothing but the terms of use."""
 
 
 @pytest.fixture(scope="module")
