@@ -167,7 +167,7 @@ def test_the_handout_gives_the_reason_as_the_designers_note_at_its_step(skirt, t
     noted = [step for step in steps if REASON_FLAT in step]
     assert len(noted) == 1
     assert ">Hem<" in noted[0].replace("</span> Hem</h4>", ">Hem<")
-    assert "raw edges are finished before the seam is pressed open" in noted[0]
+    assert "Raw edges are finished before the seam is pressed open" in noted[0]
     assert "button" not in page.read_text(encoding="utf-8")
 
 
