@@ -85,9 +85,11 @@ def _on_face(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex
         for number in range(thing.number):
             share = 0.12 if thing.number == 1 else 0.1 + 0.8 * number / (thing.number - 1)
             if across:
-                yield complex(left + width * share, top + height * 0.5), 1 + 0j
+                turned = [complex(p.imag, p.real) for p in sized.ring]
+                spot = _across(turned, left + width * share, 0.5)
+                yield complex(spot.imag, spot.real), 1 + 0j
             else:
-                yield complex(left + width * 0.5, top + height * share), 1j
+                yield _across(sized.ring, top + height * share, 0.5), 1j
         return
     if thing.kind in {ThingKind.BUTTON, ThingKind.HOLE}:
         for number in range(thing.number):

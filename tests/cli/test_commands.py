@@ -137,6 +137,25 @@ def test_each_picture_is_a_file_of_its_own(tmp_path):
     assert any(name.endswith("-waist-understitch-section.svg") for name in names)
     for path in (tmp_path / "out").iterdir():
         assert path.read_text("utf-8").startswith("<svg ")
+    kinds = {name.removesuffix(".svg").rpartition("-")[2] for name in names}
+    assert kinds == {"stack", "piece", "section", "unit", "map", "key"}
+
+
+def test_only_some_kinds_of_pictures_as_png(tmp_path):
+    out = tmp_path / "out"
+    result = run("pictures", SKIRT, "-o", out, "--format", "png", "--kind", "unit")
+    assert result.exit_code == 0
+    names = sorted(path.name for path in out.iterdir())
+    assert names[-1] == "key.png"
+    assert names[:-1]
+    assert all(name.endswith("-unit.png") for name in names[:-1])
+    assert all(path.read_bytes().startswith(b"\x89PNG") for path in out.iterdir())
+
+
+def test_an_unknown_kind_of_picture_is_a_wrong_command_line(tmp_path):
+    result = run("pictures", SKIRT, "-o", tmp_path / "out", "--kind", "photograph")
+    assert result.exit_code == 2
+    assert "stack" in result.stderr
 
 
 def test_make_of_a_broken_order_still_makes_everything_and_ends_with_1(tmp_path):

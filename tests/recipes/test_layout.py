@@ -88,6 +88,28 @@ def test_both_sleeves_go_in_the_right_way_round():
     assert sorted(halves) == ["abb", "baa"]
 
 
+def test_a_sleeve_set_in_the_round_has_its_seam_at_the_side_and_not_at_the_shoulder():
+    built = construction("""
+garment: Tunic
+pieces:
+  front:  {cut: fold, worn: front, edges: [neck, shoulder, armhole, side, hem]}
+  back:   {cut: fold, worn: back, edges: [neck, shoulder, armhole, side, hem]}
+  sleeve: {cut: pair, edges: [cap, underarm-back, wrist, underarm-front]}
+operations:
+  shoulders: {sew: front.shoulder, to: back.shoulder}
+  sides:     {sew: front.side, to: back.side}
+  underarms: {sew: sleeve.underarm-front, to: sleeve.underarm-back}
+  sleeves:   {sew: sleeve.cap, to: [front.armhole, back.armhole], method: in the round}
+""")
+    meeting = set()
+    for glue in built.shapes["sleeves"].glues:
+        for one, other in glue.ends:
+            beside = [built.rings.across(end).neighbour.segment for end in (one, other)]
+            meeting.add(frozenset(map(built.edge_name, beside)))
+    assert frozenset(["sleeve.underarm-front", "front.side"]) in meeting
+    assert frozenset(["sleeve.underarm-back", "back.side"]) in meeting
+
+
 def test_a_shirt_with_its_sleeves_has_neck_and_hem_in_one_and_two_wrists():
     (part,) = construction(BODY).finished.parts
     assert (len(part.loops), part.genus, part.is_two_sided) == (3, 0, True)
