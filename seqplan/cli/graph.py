@@ -73,4 +73,5 @@ def graph(file: str, picks: dict[str, str], output: Path, **chart: Unpack[_Chart
         raise click.UsageError(say("chart-paper-of-svg"))
     with told_in(open_for_work(file, picks), chart["language"]) as opened:
         svg = draw_graph(opened, Lanes(chart["lanes"]), chart["program"])
-    write_file(output, write_graph(svg, suffix, paper))
+        content = write_graph(svg, suffix, paper)
+    write_file(output, content)

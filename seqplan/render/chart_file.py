@@ -6,6 +6,7 @@ from importlib.resources import as_file, files
 from typing import Any, Final
 from xml.etree import ElementTree as ET
 
+from seqplan.base.language import spoken
 from seqplan.draw.textwidth import only_known_letters
 from seqplan.render.handout.paper import Paper
 
@@ -81,4 +82,5 @@ def _data(root: ET.Element, paper: Paper | None) -> Iterator[tuple[str, object]]
     yield "margin", _MARGIN if paper else 0
     yield "size", (width * scale, height * scale)
     yield "title", only_known_letters(root.findtext(f"{_SVG}title", ""))
+    yield "lang", spoken()
     yield "words", only_known_letters(root.findtext(f"{_SVG}desc", ""))

@@ -9,6 +9,7 @@ from functools import cache
 import pytest
 from garments.shipped import opened
 
+from seqplan.base.language import LANGUAGES, speaking
 from seqplan.explain.chart import Lanes
 from seqplan.pipeline import draw_graph, write_graph
 from seqplan.render.chart_file import SUFFIXES, chart_file
@@ -141,6 +142,12 @@ def test_a_png_has_192_dots_to_the_inch():
 def test_letters_that_the_font_lacks_are_boxes_in_both(tmp_path):
     pdf = chart_file(small(title="naïve 縫う"), ".pdf")
     assert pdf == chart_file(small(title="naïve □□"), ".pdf")
+
+
+def test_a_pdf_says_in_which_language_it_is():
+    for language in LANGUAGES:
+        with speaking(language):
+            assert f"/Lang({language})".encode() in chart_file(small(), ".pdf")
 
 
 def test_words_that_look_like_markup_stay_words():

@@ -18,8 +18,7 @@ import shapely
 from shapely import affinity
 
 from seqplan.base.measure import cloth_amount, cloth_width
-from seqplan.draw.figure import FAINT, PAPER, TONE, Area, Figure, Line, Mark, Spot, Words
-from seqplan.draw.map import moved
+from seqplan.draw.figure import FAINT, PAPER, TONE, Area, Figure, Line, Mark, Spot, Words, moved_by
 from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import text_width
 from seqplan.model.entry import Verb
@@ -236,7 +235,7 @@ def _key(frame: _Frame, long: float) -> list[Mark]:
     )
     for sample, words in samples:
         shift = x if marks else 0
-        marks += [moved(mark, complex(shift, 0)) for mark in sample]
+        marks += [moved_by(mark, shift, 0) for mark in sample]
         marks.append(Words((x + 28, low), words, _WORDS))
         x += 28 + text_width(words, _WORDS) + 14
     return marks
