@@ -69,6 +69,7 @@ GOOD = {
     Takes.SHAPE: [[[0, 0], {"curve": [9, -1]}, ["18 cm", "-1"]], "skirt.svg#front"],
     Takes.POINTS: [[9, 0], ["9 cm", "-1 in"], [[9, 0], [14, -1]]],
     Takes.LENGTHS: [{"waist": 36, "side": "60 cm"}],
+    Takes.BEGINNINGS: [{"frill-line": "2 from neck", "place": "1 1/2 in from side"}],
     Takes.AMOUNTS: [
         {"150": "1.2 m", "60 in": "1 3/8 yd"},
         {"115": {"S": "1.2 m", "M": "130 cm"}},
@@ -123,6 +124,7 @@ BAD = {
     Takes.SHAPE: ["skirt", [], [[0]], [{"bend": [1, 2]}], [[0, "a bit"]], "skirt.png#front"],
     Takes.POINTS: [9, [9], [[9]], [["a", "b"]]],
     Takes.LENGTHS: [{}, {"waist": "a bit"}, ["waist"]],
+    Takes.BEGINNINGS: [{}, {"frill-line": "2"}, {"frill-line": "a bit from neck"}, "frill-line"],
     Takes.AMOUNTS: [{}, "1.2 m", {"150": "1.2"}, {"150": 1.2}, {"S": "1.2 m"}, ["1.2 m"]],
     Takes.PARAGRAPHS: ["", [], {"a": "b"}],
     Takes.PICTURE: ["", ["mark.svg"]],
