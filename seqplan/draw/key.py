@@ -34,6 +34,7 @@ _SAMPLE: Final = 26.0
 _SIZE: Final = 8.0
 _LEADING: Final = 9.6
 _TITLE: Final = 9.0
+_BETWEEN: Final = 3.4
 _LETTER: Final = 7.0
 _HEAVY: Final = 2.6
 
@@ -75,7 +76,7 @@ def _part(
     title: str, items: Iterable[_Item], left: float, top: float, across: float
 ) -> tuple[list[Mark], float]:
     marks: list[Mark] = [Words((left, top + _TITLE), title, _TITLE, is_bold=True, role="title")]
-    y = top + _TITLE + 8
+    y = top + _TITLE + 6
     for item in items:
         box = letter_box(item.letter) + 4 if item.letter else 0.0
         room = across - _SAMPLE - 5 - box
@@ -87,8 +88,8 @@ def _part(
         for number, line in enumerate(lines):
             base = middle + (number - (len(lines) - 1) / 2) * _LEADING + 0.34 * _SIZE
             marks.append(Words((left + _SAMPLE + 5 + box, base), line, _SIZE, role="key"))
-        y += len(lines) * _LEADING + 5
-    return marks, y + 6
+        y += len(lines) * _LEADING + _BETWEEN
+    return marks, y + 4
 
 
 # -- the items -----------------------------------------------------------------------------

@@ -197,7 +197,9 @@ def unit(work: Work, op: Operation, need: Need, placer: Placer) -> Unit | None:
         notion=_threaded(work, op),
         through=(c.entry(op).through or "") if need is Need.TURNED else "",
     )
-    return None if need is Need.CLOSED and found.is_flat else found
+    is_plain = found.is_flat or all(c.garment.piece[one.face.piece].is_strip for one in placed)
+    # A sheet, and a band that is closed to a ring, are told in words.
+    return None if need is Need.CLOSED and is_plain else found
 
 
 def _shown(
