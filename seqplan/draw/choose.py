@@ -37,13 +37,16 @@ _ON_ALL: Final = frozenset({Action.CUT, Action.MARK})
 """What is done to many pieces while they lie apart."""
 _SHOWN_WHOLE: Final = frozenset({Verb.TURN, Verb.FIT, Verb.INSPECT, Verb.CLOSE})
 """Verbs for which the unit in hand says all there is."""
+_FREE: Final = "no-picture-do"
+_IN_WORDS: Final = "no-picture-words"
+_SKETCHED: Final = frozenset({_FREE, _IN_WORDS})
 _WHY: Final[Mapping[Action, str]] = {
     Action.PRETREAT: "no-picture-wet",
     Action.WAIT: "no-picture-wait",
     Action.SEND_OUT: "no-picture-wait",
     Action.FIT: "no-picture-look",
     Action.INSPECT: "no-picture-look",
-    Action.DO: "no-picture-do",
+    Action.DO: _FREE,
     Action.OPEN: "no-picture-zip",
 }
 
@@ -53,14 +56,29 @@ class Shown(NamedTuple):
 
     Parameters
     ----------
-    figures
-        In the order in which they are looked at.
+    by_op
+        The pictures of each operation that has any, in the order in which they are looked at.
     why_none
         Why there are none, in a sentence; empty where there are.
+    is_sketched
+        Whether a sketch by hand would say something: what is told in the designer's own words.
     """
 
-    figures: tuple[Figure, ...]
+    by_op: Mapping[OpId, tuple[Figure, ...]]
     why_none: str = ""
+    is_sketched: bool = False
+
+    @property
+    def figures(self) -> tuple[Figure, ...]:
+        """All of them."""
+        return tuple(figure for figures in self.by_op.values() for figure in figures)
+
+
+class _Offer(NamedTuple):
+    """A picture that could be shown with an operation."""
+
+    op: OpId
+    figure: Figure
 
 
 def choose_pictures(
@@ -86,52 +104,58 @@ def choose_pictures(
     found: list[Shown] = []
     for step in steps:
         before = found[-1].figures if found else ()
-        figures = _new(_chosen(artist, step), before)
-        found.append(Shown(figures, "" if figures else _why(c, step)))
+        offers = _new(_chosen(artist, step), before)
+        by_op = {id_: tuple(f for op, f in offers if op == id_) for id_ in step}
+        shown = {id_: figures for id_, figures in by_op.items() if figures}
+        why = "" if shown else _why(c, step)
+        found.append(Shown(shown, say(why) if why else "", is_sketched=why in _SKETCHED))
     return tuple(found)
 
 
-def _chosen(artist: Artist, step: Sequence[OpId]) -> list[Figure]:
-    offered = [artist.do(id_, _ASKED) for id_ in step]
-    by_kind: dict[Kind, list[Sketch]] = {
-        kind: [sketch for found in offered for sketch in found.get(kind, ())] for kind in Kind
+def _chosen(artist: Artist, step: Sequence[OpId]) -> list[_Offer]:
+    offered = [(id_, artist.do(id_, _ASKED)) for id_ in step]
+    by_kind: dict[Kind, list[tuple[OpId, Sketch]]] = {
+        kind: [(id_, sketch) for id_, found in offered for sketch in found.get(kind, ())]
+        for kind in Kind
     }
     pieces = _different(by_kind[Kind.PIECE], _MOST_PIECES)
     units = _different(by_kind[Kind.UNIT][-_MOST_UNITS:], _MOST_UNITS)
     verbs = {artist.c.garment.entry[artist.c.op[id_].entry].verb for id_ in step}
-    stacks: list[Figure] = []
+    stacks: list[_Offer] = []
     if not (pieces and verbs == {Verb.PATCH_POCKET}):
         # A pocket in its place says more than layers that lie level.
         stacks = _different(by_kind[Kind.STACK], _MOST_STACKS)
-    sections: list[Figure] = []
-    if not (units and verbs <= _SHOWN_WHOLE):
-        last = [found[Kind.SECTION] for found in offered if Kind.SECTION in found][-1:]
-        sections = _different([sketch for sketches in last for sketch in sketches], _MOST_STACKS)
-    figures = [*stacks, *pieces, *sections, *units]
-    is_on_all = any(artist.c.op[id_].action in _ON_ALL for id_ in step)
-    if not figures and is_on_all and artist.c.garment.pieces:
-        figures = [artist.map(step, _BESIDE_STEP)]
-    return figures
+    sections: list[_Offer] = []
+    if by_kind[Kind.SECTION] and not (units and verbs <= _SHOWN_WHOLE):
+        last = by_kind[Kind.SECTION][-1][0]
+        sections = _different(
+            [each for each in by_kind[Kind.SECTION] if each[0] == last], _MOST_STACKS
+        )
+    chosen = [*stacks, *pieces, *sections, *units]
+    on_all = [id_ for id_ in step if artist.c.op[id_].action in _ON_ALL]
+    if not chosen and on_all and artist.c.garment.pieces:
+        chosen = [_Offer(on_all[0], artist.map(step, _BESIDE_STEP))]
+    return chosen
 
 
-def _different(sketches: Sequence[Sketch], most: int) -> list[Figure]:
+def _different(sketches: Sequence[tuple[OpId, Sketch]], most: int) -> list[_Offer]:
     """Pictures of which none looks like an earlier one, the first of them."""
-    found: list[Figure] = []
-    for sketch in sketches:
+    found: list[_Offer] = []
+    for op, sketch in sketches:
         if len(found) == most:
             break
         figure = sketch()
-        if all(figure.marks != other.marks for other in found):
-            found.append(figure)
+        if all(figure.marks != other.figure.marks for other in found):
+            found.append(_Offer(op, figure))
     return found
 
 
-def _new(figures: Sequence[Figure], before: Sequence[Figure]) -> tuple[Figure, ...]:
+def _new(offers: Sequence[_Offer], before: Sequence[Figure]) -> Sequence[_Offer]:
     """What the step before has not shown; all of it where nothing would be left."""
-    new = [f for f in figures if all(f.marks != other.marks for other in before)]
-    return tuple(new or figures)
+    new = [o for o in offers if all(o.figure.marks != other.marks for other in before)]
+    return new or offers
 
 
 def _why(c: Construction, step: Sequence[OpId]) -> str:
     keys = [_WHY[c.op[id_].action] for id_ in step if c.op[id_].action in _WHY]
-    return say(keys[0] if keys else "no-picture-words")
+    return keys[0] if keys else _IN_WORDS

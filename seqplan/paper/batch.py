@@ -217,8 +217,10 @@ def _visit(
         yield Step(
             number=step.number,
             heading="; ".join(name_deeds(c, sheet_step.operations)),
-            deeds=tuple(deed_block(s, told.station) for s in sheet_step.sentences),
-            figures=told.pictures.get(step.number, ()),
+            deeds=tuple(
+                deed_block(s, told.station, told.pictures.get(s.operation, ()))
+                for s in sheet_step.sentences
+            ),
             notes=(*([sheet_step.note] if sheet_step.note else []), *sheet_step.waived),
         )
     if visit.passes:

@@ -135,6 +135,8 @@ class Deed:
         What it is called, where several of them do not stand under one heading.
     texts, check
         What to do, in whole sentences, and what to look at when it is done.
+    figures
+        The pictures of it, which stand beside it.
     """
 
     station: StationKey
@@ -142,6 +144,7 @@ class Deed:
     title: str = ""
     texts: tuple[str, ...]
     check: str = ""
+    figures: tuple[Figure, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -154,8 +157,6 @@ class Step:
         Its number from 1, and what it is called.
     deeds
         Its operations.
-    figures
-        The pictures beside it.
     terms
         Words that are explained beside it.
     notes
@@ -167,10 +168,14 @@ class Step:
     number: int
     heading: str
     deeds: tuple[Deed, ...]
-    figures: tuple[Figure, ...] = ()
     terms: tuple[Term, ...] = ()
     notes: tuple[str, ...] = ()
     sketch: str = ""
+
+    @property
+    def figures(self) -> tuple[Figure, ...]:
+        """The pictures of its operations, one after the other."""
+        return tuple(figure for deed in self.deeds for figure in deed.figures)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

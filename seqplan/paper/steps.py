@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 from typing import Final
 
+from seqplan.base.ids import OpId
 from seqplan.draw.choose import choose_pictures
 from seqplan.draw.figure import Figure
 from seqplan.paper.blocks import Deed, Step
@@ -11,8 +12,8 @@ from seqplan.tell.content import Sheet, SheetStep, StationKey
 from seqplan.tell.sentence import Sentence
 from seqplan.words.say import say
 
-Drawn = Mapping[int, tuple[Figure, ...]]
-"""The pictures of steps by their numbers."""
+Drawn = Mapping[OpId, tuple[Figure, ...]]
+"""The pictures of operations; none at all for those that nobody has to draw."""
 
 _SHORT: Final = 50
 """A sentence of so many letters does not need a paragraph of its own."""
@@ -28,20 +29,22 @@ def step_block(step: SheetStep, station: Mapping[str, StationKey], pictures: Dra
     station
         The stations by their names in the file.
     pictures
-        The pictures of the steps. A step without any keeps a place for a sketch; a step with a
-        picture of the designer's own keeps a place for that one.
+        The pictures of operations. A step that is not among them keeps a place for a sketch; a
+        step with a picture of the designer's own keeps a place for that one.
     """
     own = step.picture
-    figures = () if own else pictures.get(step.number, ())
+    deeds = tuple(
+        deed_block(sentence, station, () if own else pictures.get(sentence.operation, ()))
+        for sentence in step.sentences
+    )
     sketch = say("sheet-picture-own", caption=own) if own else say("sheet-picture")
     return Step(
         number=step.number,
         heading=step.heading,
-        deeds=tuple(deed_block(sentence, station) for sentence in step.sentences),
-        figures=figures,
+        deeds=deeds,
         terms=step.terms,
         notes=(*([step.note] if step.note else []), *step.waived),
-        sketch="" if figures else sketch,
+        sketch="" if not own and pictures.keys() & set(step.operations) else sketch,
     )
 
 
@@ -50,16 +53,23 @@ def draw_sheet(c: Construction, sheet: Sheet) -> Drawn:
     steps = [step for group in sheet.groups for step in group.steps]
     told = {each.operation: each.text for step in steps for each in step.sentences}
     shown = choose_pictures(c, [step.operations for step in steps], told)
-    return {step.number: one.figures for step, one in zip(steps, shown, strict=True)}
+    found: dict[OpId, tuple[Figure, ...]] = {}
+    for step, one in zip(steps, shown, strict=True):
+        if not one.is_sketched:
+            found |= {op: one.by_op.get(op, ()) for op in step.operations}
+    return found
 
 
-def deed_block(sentence: Sentence, station: Mapping[str, StationKey]) -> Deed:
+def deed_block(
+    sentence: Sentence, station: Mapping[str, StationKey], figures: tuple[Figure, ...] = ()
+) -> Deed:
     """Put one operation on paper."""
     return Deed(
         station=station[sentence.station],
         foot=sentence.foot,
         texts=paragraphs(sentence.texts),
         check=sentence.check,
+        figures=figures,
     )
 
 

@@ -102,7 +102,7 @@ def test_each_step_shows_what_it_needs():
         [],
         ["all pieces laid flat"],
         ["on the piece", "cut across"],
-        ["how the layers lie", "cut across", "the unit in hand"],
+        ["how the layers lie", "the unit in hand", "cut across"],
         ["cut across", "the unit in hand"],
         ["cut across", "the unit in hand", "the unit in hand"],
         ["cut across", "the unit in hand"],

@@ -68,7 +68,12 @@ def every_block():
         Image(DOT_PNG, "image/png", "A grey dot", "The mark"),
         Image(DOT_SVG, "image/svg+xml", "A stroke"),
         deed,
-        Step(number=1, heading="First", deeds=(deed, deed), figures=(FIGURE,), notes=("Slowly.",)),
+        Step(
+            number=1,
+            heading="First",
+            deeds=(replace(deed, figures=(FIGURE,)), deed),
+            notes=("Slowly.",),
+        ),
         Step(number=2, heading="Second", deeds=(deed,), terms=(Term("bag", "What is turned."),)),
         Step(number=3, heading="Third", deeds=(deed,), sketch="Place for a sketch"),
         Part(title="Within", remark="Step 4", blocks=(Prose(("deep",)),), starts_page=True),

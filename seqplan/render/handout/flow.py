@@ -30,6 +30,8 @@ _TALLEST_WORDS: Final = 130
 """How high the words beside a step are at most: the row that holds them stays on one page."""
 _SKETCH: Final = 85
 """How high the place for a sketch is at least."""
+_TALLEST: Final = 330
+"""How high the pictures of a row are together at most, unless they belong to one operation."""
 _GAP: Final = 7
 _PADDING: Final = 9
 _CELL_GAP: Final = 8.0
@@ -57,31 +59,40 @@ class Laid(NamedTuple):
 
 
 def lay(step: Step) -> Laid:
-    """Lay a step out.
+    """Lay a step out: every picture beside its operation, or further down, never before it.
 
     The first row holds the place for a sketch if the step has one.
     """
-    rest = list(step.deeds)
-    figures = list(step.figures)
-    above = [_SKETCH if step.sketch else 0.0] if not figures else [shown(f) for f in figures]
-    rows: list[StepRow] = []
-    while above:
-        taken = _take(rest, _NEARLY * above[0])
-        count = 1 if len(taken) < len(rest) else len(above)
-        rows.append(StepRow(taken, tuple(figures[:count])))
-        del rest[: len(taken)]
-        room = _height(taken) - sum(above[:count])
-        del above[:count], figures[:count]
-    if rest:
-        room = _height(rest)
-    beside, below = _place(step.terms, room)
-    if not rest:
-        *first, last = rows
-        return Laid((*first, last._replace(terms=beside)), below)
-    taken = _take(rest, _words_height(beside) if beside else 0)
-    rows.append(StepRow(taken, terms=beside))
-    rows += [StepRow((deed,)) for deed in rest[len(taken) :]]
+    rows = _rows(step)
+    rooms = [_room(row, step.sketch if place == 0 else "") for place, row in enumerate(rows)]
+    place = max(range(len(rows)), key=lambda place: (rooms[place], -place))
+    beside, below = _place(step.terms, rooms[place])
+    rows[place] = rows[place]._replace(terms=beside)
     return Laid(tuple(rows), below)
+
+
+def _rows(step: Step) -> list[StepRow]:
+    """Operations with the pictures beside them; where there is no picture each is a row."""
+    rows: list[StepRow] = []
+    above = _SKETCH if step.sketch else 0.0
+
+    for deed in step.deeds:
+        told = _height(rows[-1].deeds) if rows else 0.0
+        tall = sum(map(shown, deed.figures))
+        is_short = told < _NEARLY * above and (not tall or above + tall <= _TALLEST)
+        if rows and is_short:
+            last = rows[-1]
+            rows[-1] = StepRow((*last.deeds, deed), (*last.figures, *deed.figures))
+            above += tall
+        else:
+            rows.append(StepRow((deed,), deed.figures))
+            above = tall if len(rows) > 1 else max(above, tall)
+    return rows
+
+
+def _room(row: StepRow, sketch: str) -> float:
+    """How much is free beside a row, below its pictures."""
+    return _height(row.deeds) - (_SKETCH if sketch else sum(map(shown, row.figures)))
 
 
 def shown(figure: Figure) -> float:
@@ -120,14 +131,6 @@ def _column_width(cells: Iterable[str], size: float) -> float:
     widest = max(text_width(text, size, bold=True) for text in texts)
     longest = max((text_width(word, size, bold=True) for word in words), default=0)
     return _CELL_GAP + max(longest, min(widest, _WIDEST_CELL))
-
-
-def _take(deeds: Sequence[Deed], height: float) -> tuple[Deed, ...]:
-    """The first operations that are together so high; all where they are not."""
-    for count in range(1, len(deeds)):
-        if _height(deeds[:count]) >= height:
-            return tuple(deeds[:count])
-    return tuple(deeds)
 
 
 def _place(terms: Sequence[Term], room: float) -> tuple[tuple[Term, ...], tuple[Term, ...]]:

@@ -133,10 +133,10 @@ class _Telling:
 
     def _deed(self, deed: Deed) -> dict[str, Any]:
         foot = say("sheet-foot", foot=deed.foot) if deed.foot else ""
-        return {**self._fields(deed), "foot": self.of(foot)}
+        return {**self._fields(deed, "figures"), "foot": self.of(foot)}
 
     def _step(self, step: Step) -> dict[str, Any]:
-        told = self._fields(step, "deeds", "figures", "terms")
+        told = self._fields(step, "deeds", "terms")
         return {**told, "laid": self.of(lay(step))}
 
     def _terms(self, terms: Terms) -> dict[str, Any]:
