@@ -105,7 +105,7 @@ def test_each_step_shows_what_it_needs():
         ["how the layers lie", "the unit in hand", "cut across"],
         ["cut across", "the unit in hand"],
         ["cut across", "the unit in hand", "the unit in hand"],
-        ["cut across", "the unit in hand"],
+        ["the unit in hand", "cut across"],
     ]
 
 
