@@ -11,10 +11,10 @@ from seqplan.base.ids import NotionId, PieceId
 from seqplan.draw.cloth import Cloth, Material
 from seqplan.draw.folds import Side
 from seqplan.draw.subject import Subject
-from seqplan.model.entry import SeamKind, Sides, Verb, ZipMethod
+from seqplan.model.entry import Closing, SeamKind, Sides, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer, Segment
-from seqplan.tell.seams import ALONG, is_strap
+from seqplan.tell.seams import ALONG, STAYS, is_strap
 from seqplan.words.say import say
 
 
@@ -122,21 +122,23 @@ def caught(s: Subject, pair: tuple[Side, Side]) -> tuple[Lying, ...]:
 def _way(s: Subject, notion: NotionId) -> Way:
     """How what is bought lies in a seam, by its kind."""
     kind = s.c.garment.notion[notion].kind.casefold()
-    if any(word in kind for word in _STAYS):
-        return Way.WITHIN
-    return Way.ALONG if any(word in kind for word in (*ALONG, "zip")) else Way.ACROSS
-
-
-_STAYS: Final = ("elastic", "tape", "stay")
-"""Kinds of notion that keep a seam from growing."""
+    if any(word in kind for word in (*ALONG, "zip")):
+        return Way.ALONG
+    return Way.WITHIN if any(word in kind for word in STAYS) else Way.ACROSS
 
 
 def _set_on(s: Subject) -> tuple[Lying, ...]:
     """A band, a binding or a strip on an edge: right sides together, or on the wrong side."""
     if not s.here:
         return ()
-    ground = s.side(_ground(s))
-    return (Lying(ground, not is_from_wrong_side(s)), Lying(band_side(s), False))
+    ground = Lying(s.side(_ground(s)), not is_from_wrong_side(s))
+    band = band_side(s)
+    if s.entry.closing is not Closing.IN_ONE_SEAM:
+        return (ground, Lying(band, False))
+    # Folded with wrong sides together, so that its right side looks up as well as down.
+    half = say("picture-other-edge", piece=band.material.title)
+    other = band.material._replace(key=f"{band.material.key}~", title=half)
+    return (ground, Lying(band, False), Lying(band._replace(material=other), True))
 
 
 def _ground(s: Subject) -> Segment:

@@ -110,7 +110,10 @@ class Subject:
     def material(self, piece: PieceId, key: str = "") -> Material:
         """A piece as a material; ``key`` tells a second ply of it from the first."""
         found = self.c.garment.piece[piece]
-        title = say("picture-other-copy", piece=found.title) if key else found.title
+        title = found.title
+        if key:
+            words = "picture-other-copy" if found.copies > 1 else "picture-other-edge"
+            title = say(words, piece=title)
         return Material(f"{piece}{key}", title, CLOTH_OF[found.layer])
 
     def notion(self, notion: NotionId) -> Material:

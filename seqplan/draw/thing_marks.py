@@ -38,7 +38,8 @@ def _spots(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex, 
             for spot, along in _along(lines[0], thing.number):
                 inwards = 0 if thing.kind is ThingKind.STRAP else _INSET
                 at = spot + along * 1j * inwards
-                yield (_flipped(at, sized.axis), -along.conjugate()) if flip else (at, along)
+                # Its mirror image runs the other way, so that the cloth stays on the same hand.
+                yield (_flipped(at, sized.axis), along.conjugate()) if flip else (at, along)
         return
     for flip in _flips(thing, piece)[:1]:
         for spot, along in _on_face(thing, piece, sized):

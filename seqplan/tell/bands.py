@@ -1,15 +1,16 @@
 """Sentences for what is set on an edge and folded over it, and for straps."""
 
+from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
 from seqplan.model.entry import Closing, Ends, StrapMethod, Verb
 from seqplan.model.operation import Action
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import capital, name_pieces, quoted, readable
+from seqplan.tell.names import capital, name_pieces, quoted, readable, where_words
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again, matching, stitch
 from seqplan.tell.sentence import Told
-from seqplan.tell.shaping import where_topstitched
+from seqplan.tell.shaping import topstitched_side, where_topstitched
 from seqplan.words.say import say
 
 # -- bands and bindings --------------------------------------------------------------------
@@ -144,7 +145,12 @@ def close_band(s: Scene) -> Told:
 def topstitch_band(s: Scene) -> Told:
     """Topstitching a band along its edges."""
     distance, length = where_topstitched(s)
-    text = say("step-band-topstitch", band=s.partners, distance=distance, stitch=length)
+    values = {"band": s.partners, "distance": distance, "stitch": length}
+    side = topstitched_side(s)
+    if side:
+        text = say("step-band-topstitch-side", side=where_words(side), **values)
+    else:
+        text = say("step-band-topstitch", **values)
     return Told((text, *again(s)))
 
 
@@ -240,8 +246,21 @@ def _each_slit(s: Scene) -> tuple[str, ...]:
 
 def fold_strap(s: Scene) -> Told:
     """Pressing a strap in."""
-    under = s.usual(usual.STRAP_END)
-    return Told((say("step-strap-fold", pieces=s.entry_pieces, under=under), *_each_strap(s)))
+    texts = [say("step-strap-fold", pieces=s.entry_pieces)]
+    if not all(_has_hidden_ends(s, piece) for piece in s.entry.pieces):
+        texts.append(say("step-strap-fold-end", under=s.usual(usual.STRAP_END)))
+    return Told((*texts, *_each_strap(s)))
+
+
+def _has_hidden_ends(s: Scene, piece: PieceId) -> bool:
+    """Whether both ends of a strap are caught in seams."""
+    caught = {
+        item.edge.edge
+        for entry in s.garment.entries
+        for item in entry.between
+        if item.edge is not None and item.edge.piece == piece
+    }
+    return sum(edge.name in caught for edge in s.garment.piece[piece].edges) > 1
 
 
 def make_strap(s: Scene) -> Told:

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry
 from seqplan.model.garment import Garment
-from seqplan.model.piece import EdgeRef, Hand, Layer, Place
+from seqplan.model.piece import Cut, EdgeRef, Hand, Layer, Piece, Place
 from seqplan.model.station import Station
 from seqplan.words.say import say, translated
 
@@ -155,9 +155,18 @@ def _name_group(
     garment: Garment, edges: list[str], pieces: tuple[PieceId, ...], refs: Sequence[EdgeRef]
 ) -> str:
     held = [ref for ref in refs if ref.piece in pieces and name_edge(ref) in edges]
-    count = sum(len(garment.piece[ref.piece].segments(ref.edge, ref.hand)) for ref in held)
+    count = sum(_whole_edges(garment.piece[ref.piece], ref) for ref in held)
     told = name_pieces(garment, pieces)
     return say("step-edges-of", count=count, edges=listing(edges), pieces=told)
+
+
+def _whole_edges(piece: Piece, ref: EdgeRef) -> int:
+    """How many edges a name stands for: one that goes on over the fold is a single edge."""
+    found = piece.segments(ref.edge, ref.hand)
+    if piece.cut is not Cut.FOLD or ref.hand is not None:
+        return len(found)
+    at_fold = {0, len(piece.edges) - 1}
+    return len({(s.copy, s.place, "" if s.place in at_fold else s.half) for s in found})
 
 
 def name_places(garment: Garment, places: Iterable[Place]) -> str:

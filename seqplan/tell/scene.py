@@ -11,7 +11,7 @@ from seqplan.model.garment import Garment, Notion
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import EdgeRef, Layer, Segment
 from seqplan.recipes.construction import Construction
-from seqplan.surface.glued import Part, Surface
+from seqplan.surface.glued import Glue, Part, Surface
 from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
 from seqplan.tell.names import (
@@ -209,15 +209,33 @@ class Scene:
         glues = self.c.shapes[self.entry.id].glues
         if not glues:
             return False
-        sewn = (
+        sewn = [
             glue
             for shape in self.c.joins
             if shape.entry.id != self.entry.id and self.c.main(shape.entry.id).id in self.before
             for glue in shape.glues
-        )
+        ]
         parts = Surface(self.c.rings, sewn).parts
         one, other = self._part(parts, glues[0].first), self._part(parts, glues[0].second)
-        return one is not other and all(len(part.loops) > 1 for part in (one, other))
+        if one is other:
+            return False
+        closed = (len(part.loops) > 1 or self._is_bag(part, sewn) for part in (one, other))
+        return all(closed)
+
+    def _is_bag(self, part: Part, sewn: Iterable[Glue]) -> bool:
+        """Whether the one opening of a part, at which it is joined now, is that of a bag.
+
+        A bag has more than one seam; a single one leaves the cloth flat.
+        """
+        inside = [glue for glue in sewn if self.c.rings.disc(glue.first) in part.discs]
+        return self.is_ring and len(part.loops) == 1 and len(inside) > 1
+
+    @cached_property
+    def joins_itself(self) -> bool:
+        """Whether two edges of the same copy of a piece are joined to one another."""
+        disc = self.c.rings.disc
+        glues = self.c.shapes[self.entry.id].glues
+        return bool(glues) and all(disc(glue.first) == disc(glue.second) for glue in glues)
 
     def _part(self, parts: tuple[Part, ...], segment: Segment) -> Part:
         disc = self.c.rings.disc(segment)

@@ -2,7 +2,7 @@
 
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
-from seqplan.model.entry import Caught, Portion, SeamKind, SeamMethod, Sides, Verb
+from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
 from seqplan.tell import usual
@@ -43,7 +43,15 @@ def sew(s: Scene) -> Told:
         texts.append(say("step-seam-times", count=s.count))
     if s.entry.cuts is not None and s.entry.seam is SeamKind.OVERLOCKED:
         texts.append(say("step-knife", cuts=both(s.entry.cuts)))
-    return Told(tuple(texts), say("step-check-crossing" if s.crossed else "step-check-seam"))
+    return Told(tuple(texts), say(_check(s)))
+
+
+def _check(s: Scene) -> str:
+    """What to look at: the seams that it crosses, else its layers as far as the row runs."""
+    if s.crossed:
+        return "step-check-crossing"
+    is_part = s.entry.gap is not None or s.entry.portion is not None
+    return "step-check-seam-part" if is_part else "step-check-seam"
 
 
 def _lap(s: Scene) -> Told:
@@ -118,6 +126,10 @@ def _lay(s: Scene) -> str:
         return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
     if s.is_alone:
         edges = listing(dict.fromkeys(name_edge(ref) for ref in s.refs))
+        if s.joins_itself and suffix != "-over":
+            count = s.copies(s.piece_ids)
+            pieces = name_pieces(s.garment, s.piece_ids)
+            return say(f"step-lay-itself{suffix}", count=count, pieces=pieces, edges=edges)
         key = "step-lay-alone" if len(s.piece_ids) == 1 else "step-lay-halves"
         return say(f"{key}{suffix}", pieces=name_copies(s.garment, s.piece_ids), edges=edges)
     other = name_edges(s.garment, s.entry.to)
@@ -163,9 +175,13 @@ def _caught_one(s: Scene, caught: Caught) -> str:
     else:
         notion = s.garment.notion[caught.notion] if caught.notion else None
         kind = notion.kind if notion else ""
-        key = "step-caught-zip" if "zip" in kind else "step-caught"
-        if any(word in kind for word in ALONG):
+        key = "step-caught"
+        if "zip" in kind:
+            key = "step-caught-zip"
+        elif any(word in kind for word in ALONG):
             key = "step-caught-along"
+        elif any(word in kind for word in STAYS):
+            key = "step-caught-stay"
         name = say("step-the", name=notion_words(kind))
     if caught.at is None:
         return say(key, name=name)
@@ -173,7 +189,10 @@ def _caught_one(s: Scene, caught: Caught) -> str:
 
 
 ALONG = ("piping", "lace", "trimming", "braid", "rickrack", "fringe")
-"""Kinds of notion that lie along a seam, not only with an end in it."""
+"""Kinds of notion that lie along a seam and look out of it, not only with an end in it."""
+
+STAYS = ("elastic", "tape", "stay")
+"""Kinds of notion that lie along a seam line and keep the seam from growing."""
 
 
 def is_strap(garment: Garment, piece: PieceId) -> bool:
@@ -226,13 +245,18 @@ def stitch(s: Scene) -> str:
 def _stitch_gap(s: Scene, gap: Length) -> str:
     """A row that leaves a gap; how it is used later."""
     key = "step-stitch-gap"
-    turned = (set(e.pieces) for e in s.garment.entries if e.verb is Verb.TURN)
-    is_turned = any(pieces & s.op.pieces for pieces in turned)
+    turns = (e for e in s.garment.entries if e.verb is Verb.TURN and turns_through_gap(e))
+    is_turned = any(set(e.pieces) & s.op.pieces for e in turns)
     if is_turned or s.c.doing(s.entry.id, Action.TURN):
         key = "step-stitch-gap-turn"
     if s.allowance is None:
         return say(f"{key}-unknown", gap=both(gap))
     return say(key, gap=both(gap), allowance=both(s.allowance))
+
+
+def turns_through_gap(entry: Entry) -> bool:
+    """Whether pieces are turned through the gap of a seam, and not some other way."""
+    return not entry.through or "gap" in entry.through.casefold()
 
 
 def _stitch_portion(s: Scene, portion: Portion) -> str:

@@ -22,7 +22,6 @@ from seqplan.tell.names import (
     name_pieces,
     name_seam,
     readable,
-    station_title,
 )
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Sentence, Told
@@ -156,7 +155,7 @@ def _thread(scene: Scene) -> Iterator[str]:
 
 
 def _place(scene: Scene, foot: str) -> list[str]:
-    """The foot where it is not the standard one, the station where the author changed it."""
+    """The foot where it is not the standard one; fingers for an iron where there is none."""
     texts = [say("step-foot", foot=foot)] if foot else []
     texts += _thread(scene)
     recipe = recipe_for(scene.entry, scene.garment)
@@ -164,6 +163,4 @@ def _place(scene: Scene, foot: str) -> list[str]:
     station = scene.op.setup.station
     if usual[scene.op.part] == IRON and station == TABLE:
         texts.append(say("step-finger-press"))
-    elif station != usual[scene.op.part]:
-        texts.append(say("step-at-station", station=station_title(scene.garment.station[station])))
     return texts

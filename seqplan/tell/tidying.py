@@ -3,6 +3,7 @@
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action
+from seqplan.model.piece import Layer
 from seqplan.recipes import widths
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, name_pieces, where_words
@@ -82,7 +83,14 @@ def press(s: Scene) -> Told:
 
 
 def _press_bags(s: Scene) -> tuple[str, ...]:
-    return (say("step-press-bags"),) if s.meets_bags else ()
+    if not s.meets_bags:
+        return ()
+    return (say("step-press-bags-along" if _goes_to_front(s) else "step-press-bags"),)
+
+
+def _goes_to_front(s: Scene) -> bool:
+    """Whether allowances go the way of the bags in the seam, since nobody says otherwise."""
+    return s.meets_bags and not s.entry.press_to and s.entry.seam not in _PRESSED_OPEN
 
 
 def _press_join(s: Scene) -> str:
@@ -171,7 +179,8 @@ def topstitch(s: Scene) -> Told:
     distance, length = where_topstitched(s)
     values = {"distance": distance, "stitch": length}
     if not s.is_join:
-        return Told((say("step-topstitch", edges=s.edges, **values),), say("step-check-topstitch"))
+        text = say("step-topstitch", edges=s.edges, **values)
+        return Told((*_folded_first(s), text), say("step-check-topstitch"))
     if s.entry.seam is SeamKind.ENCLOSED:
         return Told((say("step-topstitch-edge", seam=s.seam, **values), *again(s)))
     side = topstitched_side(s)
@@ -182,6 +191,22 @@ def topstitch(s: Scene) -> Told:
             (say("step-topstitch-side", seam=s.seam, side=where_words(side), **values), *again(s))
         )
     return Told((say("step-topstitch-seam", seam=s.seam, **values), *again(s)))
+
+
+def _folded_first(s: Scene) -> tuple[str, ...]:
+    """That the layers of an enclosed seam lie on one another before a row runs along its edge."""
+    for seam in dict.fromkeys(map(s.c.seam_at, s.op.segments)):
+        joined = s.garment.entry[seam] if seam else None
+        if joined is None or joined.seam is not SeamKind.ENCLOSED:
+            continue
+        ids = dict.fromkeys(ref.piece for ref in (*joined.run, *joined.to))
+        layers = s.garment.piece
+        inner = [id_ for id_ in ids if layers[id_].layer is not Layer.SHELL]
+        outer = [id_ for id_ in ids if id_ not in inner]
+        if inner and outer:
+            names = {"inner": name_pieces(s.garment, inner), "outer": name_pieces(s.garment, outer)}
+            return (say("step-topstitch-enclosed", **names),)
+    return ()
 
 
 def _trim_french(s: Scene) -> Told:
@@ -212,6 +237,7 @@ def _press_to_facing(s: Scene) -> str:
     return say("step-press-facing", seam=s.seam, inner=_inner(s))
 
 
+_PRESSED_OPEN = frozenset({SeamKind.PRESSED_OPEN, SeamKind.PLAIN})
 _PLAIN_DIRECTIONS = {"open": "open", "up": "up", "down": "down", "one side": "aside"}
 
 
@@ -219,7 +245,9 @@ def _press_seam(s: Scene) -> str:
     where = (s.entry.press_to or "").strip()
     word = where.removeprefix("the ").casefold()
     if not word:
-        word = "open" if s.entry.seam in {SeamKind.PRESSED_OPEN, SeamKind.PLAIN} else "one side"
+        word = "open" if s.entry.seam in _PRESSED_OPEN else "one side"
+        if _goes_to_front(s):
+            where = word = "front"
     if word in _PLAIN_DIRECTIONS:
         return say(f"step-press-seam-{_PLAIN_DIRECTIONS[word]}", seam=s.seam)
     if word in {"left", "right"}:

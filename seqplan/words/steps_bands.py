@@ -51,9 +51,9 @@ _FOLDING: Final[dict[str, str]] = {
     "step-strap-fold": (
         "Fold {pieces} lengthwise along the middle with wrong sides together and press; open out,"
         " fold both long edges in to the crease and press; fold once more along the crease and"
-        " press, so that all raw edges lie inside. Turn in an end by {under} first where it will"
-        " show."
+        " press, so that all raw edges lie inside."
     ),
+    "step-strap-fold-end": "Before that, turn an end that will show in by {under}.",
     "step-strap-sew": (
         "Fold {pieces} lengthwise along the middle with right sides together, pin, and stitch"
         " along the open long edge, {allowance} from the raw edges, with backstitches at both"
@@ -245,6 +245,10 @@ _CLOSING: Final[dict[str, str]] = {
     "step-band-topstitch": (
         "Topstitch {band} along the edges from the right side, {distance} from the edge, with a"
         " stitch of {stitch}."
+    ),
+    "step-band-topstitch-side": (
+        "Topstitch along the seam of {band} from the right side, on the side of the {side} and"
+        " {distance} from the seam, through the allowances below, with a stitch of {stitch}."
     ),
 }
 

@@ -119,7 +119,8 @@ SENTENCES: Final[dict[str, str]] = {
     "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",
     "step-stitch-piece-on": (
         "Lay the ends of {pieces} at {place}, as far in as the pattern shows, raw ends turned"
-        " under, and pin; see that nothing is twisted before you pin the second end."
+        " under, and pin; where a piece is held at both ends, see that it is not twisted before"
+        " you pin the second."
     ),
     "step-stitch-piece-box": (
         "Stitch each end down as a square with a cross in it, and backstitch where the row ends."

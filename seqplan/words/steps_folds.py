@@ -12,11 +12,12 @@ SENTENCES: Final[dict[str, str]] = {
         " {depth}, press, and pin close to the inner fold."
     ),
     "step-turn-up-once": (
-        "Fold {edges} to the wrong side by {depth}, press, and pin close to the finished edge."
+        "Fold {edges} to the wrong side by {depth}, press, and pin close to the edge that is"
+        " turned up."
     ),
     "step-turn-up-once-ring": (
         "Fold {edges} to the wrong side by {depth} all the way round, press, and pin close to the"
-        " finished edge."
+        " edge that is turned up."
     ),
     "step-turn-up-unknown": (
         "Fold {edges} to the wrong side on the fold lines of your pattern, press, and pin close to"

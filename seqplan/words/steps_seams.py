@@ -16,6 +16,14 @@ SENTENCES: Final[dict[str, str]] = {
         "Lay the left and the right of {pieces} on one another with right sides together; let the"
         " ends and any notches meet, and pin across the {edges} edges."
     ),
+    "step-lay-itself": (
+        "Fold {pieces}, each by itself, with right sides together, so that the two {edges} edges"
+        " lie on one another; let the ends and any notches meet, and pin across the edges."
+    ),
+    "step-lay-itself-one": (
+        "Fold {pieces} with right sides together, so that the two {edges} edges lie on one"
+        " another; let the ends and any notches meet, and pin across the edges."
+    ),
     "step-lay-french": (
         "With wrong sides together, lay {one} on {other}; let the ends and any notches meet, and"
         " pin across the edge."
@@ -28,15 +36,23 @@ SENTENCES: Final[dict[str, str]] = {
         "Lay the left and the right of {pieces} on one another with wrong sides together; let the"
         " ends and any notches meet, and pin across the {edges} edges."
     ),
+    "step-lay-itself-french": (
+        "Fold {pieces}, each by itself, with wrong sides together, so that the two {edges} edges"
+        " lie on one another; let the ends and any notches meet, and pin across the edges."
+    ),
+    "step-lay-itself-french-one": (
+        "Fold {pieces} with wrong sides together, so that the two {edges} edges lie on one"
+        " another; let the ends and any notches meet, and pin across the edges."
+    ),
     "step-lay-tubes": (
-        "The two parts are tubes by now: turn one right side out and slip it into the other, which"
-        " stays wrong side out, so that right sides face each other; let the ends and any notches"
-        " of {edges} meet, and pin."
+        "The two parts are closed to tubes or bags by now: turn one right side out and slip it"
+        " into the other, which stays wrong side out, so that right sides face each other; let the"
+        " ends and any notches of {edges} meet, and pin."
     ),
     "step-lay-tubes-french": (
-        "The two parts are tubes by now: leave one wrong side out and slip it into the other,"
-        " which is right side out, so that wrong sides face each other; let the ends and any"
-        " notches of {edges} meet, and pin."
+        "The two parts are closed to tubes or bags by now: leave one wrong side out and slip it"
+        " into the other, which is right side out, so that wrong sides face each other; let the"
+        " ends and any notches of {edges} meet, and pin."
     ),
     "step-lay-over": (
         "Lay the right side of {one} on the wrong side of {other}; let the ends and any notches"
@@ -51,9 +67,9 @@ SENTENCES: Final[dict[str, str]] = {
         " side of the other; let the ends and any notches meet, and pin across the {edges} edges."
     ),
     "step-lay-tubes-over": (
-        "The two parts are tubes by now: slip one into the other, both the same side out, so that"
-        " the right side of one lies on the wrong side of the other; let the ends and any notches"
-        " of {edges} meet, and pin."
+        "The two parts are closed to tubes or bags by now: slip one into the other, both the same"
+        " side out, so that the right side of one lies on the wrong side of the other; let the"
+        " ends and any notches of {edges} meet, and pin."
     ),
     "step-lap": (
         "Lay the pressed fold of {one} on the right side of {other}, so that the fold lies"
@@ -103,6 +119,14 @@ SENTENCES: Final[dict[str, str]] = {
         "Lay {name} between the two layers along {place}, the part that will show pointing inwards"
         " and its plain edge level with the raw edges; pin or baste, and stitch with the zip foot"
         " where it is thick."
+    ),
+    "step-caught-stay": (
+        "Lay {name} along the seam line between the two layers, from end to end and without"
+        " stretching it, so that the row catches it all along; pin."
+    ),
+    "step-caught-stay-at": (
+        "Lay {name} along the seam line of {place} between the two layers, from end to end and"
+        " without stretching it, so that the row catches it all along; pin."
     ),
     "step-caught-zip": (
         "Take one tape of {name} between the two layers, its right side on the right side of the"
@@ -235,7 +259,6 @@ SENTENCES: Final[dict[str, str]] = {
     "step-thread": "Use the {thread} thread.",
     "step-needle": "Put in the {needle} needle.",
     "step-stitch-set": "Set the machine to this stitch: {stitch}.",
-    "step-at-station": "Do this here: {station}.",
     "step-twice-sides": "Sew this seam twice, once for each side.",
     "step-seam-times": "Sew {count} such seams in all.",
     "step-other-side": "Do the same on the other side.",
@@ -243,6 +266,9 @@ SENTENCES: Final[dict[str, str]] = {
     "step-the-others": "Do the same with the others, {count} in all.",
     "step-check-seam": (
         "both layers are caught all the way along, and nothing else is caught between them."
+    ),
+    "step-check-seam-part": (
+        "both layers are caught wherever the row runs, and nothing else is caught between them."
     ),
     "step-check-crossing": (
         "look at the right side: the seams that meet lie exactly across from one another."
@@ -344,8 +370,8 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-clip": "every snip stops one or two threads before the stitching.",
     "step-press-facing": (
-        "Press the {seam} flat as it was sewn; then fold {inner} up and away, and press all"
-        " allowances the same way."
+        "Press the {seam} flat as it was sewn; then fold {inner} up and away from the outside,"
+        " and press all allowances in that direction, too."
     ),
     "step-press-facing-plain": (
         "Press the {seam} flat as it was sewn; then press all allowances towards the facing."
@@ -406,6 +432,7 @@ SENTENCES: Final[dict[str, str]] = {
         "At the pocket press both bags and all allowances towards the front; snip into the back"
         " allowance just above and below the bag, so that it can lie open there."
     ),
+    "step-press-bags-along": "At the pocket press both bags in that direction, too.",
     "step-press-seam-to": (
         "Press the {seam} flat as it was sewn; then press both allowances towards the {where},"
         " from the wrong side and once more from the right side."
@@ -449,6 +476,10 @@ SENTENCES: Final[dict[str, str]] = {
     "step-topstitch-edge": (
         "Topstitch along the edge that the {seam} makes, from the right side and {distance} from"
         " it, with a stitch of {stitch}."
+    ),
+    "step-topstitch-enclosed": (
+        "Let {inner} lie inside {outer}, roll the seam between your fingers until it lies exactly"
+        " on the edge, and press or pin it."
     ),
     "step-press-edges": "Press {edges} from the wrong side until they lie flat.",
 }

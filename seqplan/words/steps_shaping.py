@@ -19,14 +19,14 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-fuse": "no corner lifts when it is cold; if one does, press again.",
     "step-staystitch": (
-        "Staystitch {edges} on one layer, {distance} inside the seam line, towards the raw edge,"
-        " with a stitch of {stitch}; sew both halves in the same direction, from the outer end"
-        " towards the middle."
+        "Staystitch {edges} on one layer, within the seam allowance and {distance} outside the"
+        " seam line, with a stitch of {stitch}; sew each half from its outer end towards the"
+        " middle."
     ),
     "step-staystitch-at": (
-        "Staystitch {edges} on one layer, {from_edge} from the raw edge, that is {distance} inside"
-        " the seam line, with a stitch of {stitch}; sew both halves in the same direction, from"
-        " the outer end towards the middle."
+        "Staystitch {edges} on one layer, {from_edge} from the raw edge, that is {distance}"
+        " outside the seam line, with a stitch of {stitch}; sew each half from its outer end"
+        " towards the middle."
     ),
     "step-check-staystitch": (
         "the edge is as long as on the pattern, neither stretched nor drawn in."

@@ -103,7 +103,7 @@ SENTENCES: Final[dict[str, str]] = {
     "term-slip-stitch-name": "slip stitch",
     "term-slip-stitch-forms": "slip stitch",
     "term-staystitch": (
-        "A row of short stitches through one layer, just inside the seam line, which keeps a"
+        "A row of short stitches through one layer, just outside the seam line, which keeps a"
         " curved or slanting edge from stretching."
     ),
     "term-staystitch-name": "staystitch",

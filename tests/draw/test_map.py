@@ -7,9 +7,13 @@ import pytest
 from garments.shipped import GARMENTS
 from rules.reasoning import construction
 
+from seqplan.draw.figure import Area
 from seqplan.draw.map import WIDTH, draw_map, map_figure
+from seqplan.draw.pattern import Pattern
 from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import text_width
+from seqplan.draw.thing_marks import thing_marks
+from seqplan.draw.things import Thing, ThingKind
 from seqplan.pipeline import open_garment
 from seqplan.rehearse.edges import EdgeState, Kind, state_of
 from seqplan.rehearse.work import Work
@@ -225,3 +229,17 @@ def test_edges_of_every_state_are_told_apart_by_their_lines():
         for is_finished in (False, True)
     }
     assert len(seen) == 2 * len(Kind)
+
+
+@pytest.mark.parametrize("is_inwards", [False, True])
+def test_straps_on_both_sides_of_a_piece_are_mirror_images(is_inwards):
+    c = construction(
+        "pieces: {body: {cut: fold, edges: [top, side, foot]}, tie: {cut: 2, edges: [end, long]}}\n"
+        "operations: {ties: {attach: tie, at: body.side}}"
+    )
+    piece = c.garment.piece["body"]
+    sized = Pattern(c).pieces["body"]
+    thing = Thing(ThingKind.STRAP, "body", "side", is_inwards=is_inwards)
+    areas = [mark.points for mark in thing_marks(thing, piece, sized) if isinstance(mark, Area)]
+    one, other = ({(round(x, 3), round(y, 3)) for x, y in area} for area in areas)
+    assert other == {(round(2 * sized.axis - x, 3), y) for x, y in one}

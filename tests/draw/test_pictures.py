@@ -109,6 +109,12 @@ def test_layers_lie_as_the_garment_says(name):
         }, op.id
 
 
+def test_a_band_that_is_sewn_on_double_shows_its_right_side_above_and_below():
+    picture = next(picture for op, picture in stacks("lamp-room-tee") if op.id == "neck")
+    sides = [layer.get("data-side") for layer in picture.groups("layer")]
+    assert sides == ["R", "W", "R"]
+
+
 UNDRAWN = {Verb.ATTACH, Verb.SLASH, Verb.TURN}
 """What is put on a face, or cut into it, is shown there; a turn may treat no seam."""
 

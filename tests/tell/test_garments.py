@@ -66,7 +66,7 @@ FACTS = {
         "pocket": "at the tool pocket mark of the body piece|⅛ in (2 mm) from the folded edges"
         "|triangle, ¼ in (6 mm) long",
         "armholes": "first pressed fold",
-        "neck-on": "top edges of the body piece|square with a cross",
+        "neck-on": "top edge of the body piece|square with a cross",
         "name": "Fold the ends of the label under",
         "hang": "12 hours|upper edge",
     },

@@ -87,6 +87,22 @@ FACTS = {
         "channel": "both ends open|other one",
         "cord": "2 lengths of 90 cm|knot|opposite side|back through the other",
     },
+    "chandlery-tote": {
+        "straps/fold": "raw edges lie inside. Make 2",
+        "top": "tubes or bags|turn one right side out and slip it into the other",
+        "edge": "the lining pieces lie inside the outer pieces|exactly on the edge",
+    },
+    "ferry-waistcoat": {
+        "edge": "the neck edge of the back piece|edge edges of the front pieces",
+        "back-hem": "leave 12 cm (4¾ in) open between them.",
+    },
+    "galley-apron": {"straps/fold": "turn an end that will show in by 1 cm (⅜ in)"},
+    "gull-skirt": {"upper-sides/press": "both allowances towards the front|in that direction, too"},
+    "lamp-room-tee": {
+        "shoulders": "clear elastic tape along the seam line|without stretching it",
+        "close-rib": "Fold the neckband piece with right sides together|the two end edges",
+        "neck/topstitch": "on the side of the body and 6 mm (¼ in) from the seam",
+    },
     "dress": {
         "bust-darts": "right sides together|wide end to the point",
         "bust-darts/press": "towards the centre|downwards",
@@ -121,6 +137,11 @@ FACTS = {
 def test_an_operation_is_told_with_its_facts(name, operation, facts):
     text = told(name, operation).text
     assert [fact for fact in facts.split("|") if fact not in text] == []
+
+
+def test_only_a_whole_row_is_checked_all_the_way_along():
+    assert "all the way along" in told("chandlery-tote", "lining-sides").check
+    assert "wherever the row runs" in told("chandlery-tote", "lining-foot").check
 
 
 def test_special_feet_are_named_and_standard_ones_are_not():
@@ -183,8 +204,7 @@ def test_the_direction_of_pressing_is_named(direction, words):
 
 
 def test_a_station_that_the_author_chose_is_named():
-    text = only("hem: front.hem, depth: 2, station: coverstitch").text
-    assert text.endswith("Do this here: coverstitch machine.")
+    assert only("hem: front.hem, depth: 2, station: coverstitch").station == "coverstitch"
 
 
 def test_sides_are_those_of_the_wearer():
