@@ -36,7 +36,7 @@ _PITCH: Final = 7.0
 _MARGIN: Final = 5.0
 _COLUMN: Final = 62.0
 _NARROWEST: Final = 130.0
-_NUMBER: Final = 4.6
+_NUMBER: Final = 5.2
 _BELOW: Final = 11.0
 
 _PEN: Final[dict[Stitch, tuple[float, tuple[float, ...]]]] = {
@@ -99,10 +99,6 @@ class _Drawing:
 
     def figure(self, title: str, words: str) -> Figure:
         low = self.at((0, self.bottom))[1] + _THICK / 2 + 4
-        marks: list[Mark] = []
-        for ply in self._from_below():
-            marks.append(self._ply(ply))
-        marks += self._rows()
         columns = Columns(
             self.x0 - 9,
             self.width - _MARGIN - self.columns_width,
@@ -112,8 +108,9 @@ class _Drawing:
             max(low, self.y0 + 3 * LEADING),
         )
         named, down = name_things(self._names(), columns, self._obstacles())
-        if not any(isinstance(mark, Words) and mark.anchor == "start" for mark in named):
-            self.width = max(_NARROWEST, self.width - self.columns_width - 7)
+        named = self._without_spare_room(named)
+        marks: list[Mark] = [self._ply(ply) for ply in self._from_below()]
+        marks += self._rows()
         low = max(low, down) if not self.section.rows else low
         numbers, low = self._numbers(low)
         low = max(low, down) + 3
@@ -123,6 +120,23 @@ class _Drawing:
         low += LEADING + 1
         key, low = self._key(low)
         return Figure(ceil(self.width), ceil(low + _MARGIN), title, words, (*marks, *key))
+
+    def _without_spare_room(self, named: Iterable[Mark]) -> list[Mark]:
+        """Names in columns no wider than they need: the narrower a picture, the larger its print.
+
+        The drawing moves to the left with its names.
+        """
+        words = [mark for mark in named if isinstance(mark, Words)]
+        left, right = (
+            max((text_width(w.text, SIZE) for w in words if w.anchor == anchor), default=-7.0)
+            for anchor in ("end", "start")
+        )
+        spare = self.columns_width - left
+        self.x0 -= spare
+        width = self.width - spare - (self.columns_width - right)
+        wider = max(0.0, _NARROWEST - width)
+        self.width = width + wider
+        return [moved_by(mark, -spare, 0) for mark in named]
 
     # -- plies ---------------------------------------------------------------------------
 
@@ -222,7 +236,7 @@ class _Drawing:
             )
             marks.append(Disc((at, below), _NUMBER, PAPER, 0.7))
             marks.append(
-                Words((at, below + 2.5), str(numbered[row.op]), 7, "middle", role="number")
+                Words((at, below + 2.8), str(numbered[row.op]), SIZE, "middle", role="number")
             )
         return marks, below + _NUMBER + 2
 

@@ -19,6 +19,9 @@ PT_OF_2_MM = 2 * 72 / 25.4
 AS_PRINTED = 0.7
 """How much of its size a picture keeps at least on a page."""
 
+BESIDE = 160
+"""Points that a picture takes at most beside the text."""
+
 each = pytest.mark.parametrize("name", NAMES)
 
 
@@ -57,6 +60,18 @@ def test_rows_run_beside_their_edge_and_far_enough_from_it(name):
         for row in rows:
             assert row[0][0] == row[1][0], op.id
             assert (x - row[0][0]) * AS_PRINTED >= PT_OF_2_MM, op.id
+
+
+@each
+def test_print_beside_the_text_is_never_below_5_points(name):
+    """Maps are sheets of their own, and not shown beside the text."""
+    for op, kind, picture in seen(name):
+        if kind == "map":
+            continue
+        width = float(picture.root.get("viewBox").split()[2])
+        shown = min(1.0, BESIDE / width)
+        sizes = [float(t.get("font-size")) for t in picture.root.iter(f"{SVG}text")]
+        assert min(sizes, default=BESIDE) * shown >= 5, (op.id, kind)
 
 
 @each
