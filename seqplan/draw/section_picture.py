@@ -107,8 +107,8 @@ class _Drawing:
             self.y0 - 2,
             max(low, self.y0 + 3 * LEADING),
         )
-        named, down = name_things(self._names(), columns, self._obstacles())
-        named = self._without_spare_room(named)
+        placed, down = name_things(self._names(), columns, self._obstacles())
+        named = self._without_spare_room(placed)
         marks: list[Mark] = [self._ply(ply) for ply in self._from_below()]
         marks += self._rows()
         low = max(low, down) if not self.section.rows else low

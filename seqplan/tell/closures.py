@@ -124,7 +124,8 @@ def attach(s: Scene) -> Told:
     if "hook" in kind:
         return Told((say("step-attach-hook", edges=where), *how_many), check)
     if "button" in kind:
-        return Told((say("step-attach-button", notion=name, edges=where), *how_many), check)
+        key = "step-attach-each-button" if count > 1 else "step-attach-button"
+        return Told((say(key, notion=name, edges=where), *how_many), check)
     return Told((say("step-attach", notion=name, edges=where), *how_many))
 
 

@@ -11,10 +11,17 @@ from seqplan.words.say import say
 
 def fuse(s: Scene) -> Told:
     """Fusing interfacing."""
-    check = say("step-check-fuse")
+    texts = [say("step-fuse-darts")] if _has_darts(s) else []
+    texts.append(_fuse_text(s))
     if s.entry.half:
-        return Told((_fuse_text(s), _fuse_half(s)), check)
-    return Told((_fuse_text(s),), check)
+        texts.append(_fuse_half(s))
+    return Told(tuple(texts), say("step-check-fuse"))
+
+
+def _has_darts(s: Scene) -> bool:
+    """Whether a dart is sewn already into a piece that is fused."""
+    darts = s.c.on_pieces(s.op.pieces, Action.DART)
+    return any(dart.id in s.before for dart in darts)
 
 
 def _fuse_text(s: Scene) -> str:

@@ -6,7 +6,7 @@ from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import as_clause, name_pieces, where_words
+from seqplan.tell.names import as_clause, in_garment_order, name_pieces, where_words
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
@@ -74,12 +74,21 @@ def press(s: Scene) -> Told:
     """Pressing a seam, a dart, a pleat, a hem or what an entry names."""
     verb = s.entry.verb
     if verb is Verb.PRESS:
-        return Told((say("step-press-edges", edges=s.edges),), say("step-check-press"))
+        return Told((_press_edges(s),), say("step-check-press"))
     if verb in {Verb.DART, Verb.PLEAT}:
         return Told((say(f"step-press-{verb.value}", edges=s.edges),))
     if verb is Verb.HEM:
         return Told((say("step-press-hem", edges=s.edges), *again(s)))
     return Told((_press_join(s), *_press_bags(s), *again(s)))
+
+
+def _press_edges(s: Scene) -> str:
+    """Pressing edges; the wrong side of those that are turned already cannot be reached."""
+    layers = _enclosed(s)
+    is_turned = any(op.id in s.before and op.pieces & s.op.pieces for op in s.c.acting(Action.TURN))
+    if layers is None or not is_turned:
+        return say("step-press-edges", edges=s.edges)
+    return say("step-press-edges-enclosed", edges=s.edges, inner=layers["inner"])
 
 
 def _press_bags(s: Scene) -> tuple[str, ...]:
@@ -195,18 +204,26 @@ def topstitch(s: Scene) -> Told:
 
 def _folded_first(s: Scene) -> tuple[str, ...]:
     """That the layers of an enclosed seam lie on one another before a row runs along its edge."""
+    layers = _enclosed(s)
+    return () if layers is None else (say("step-topstitch-enclosed", **layers),)
+
+
+def _enclosed(s: Scene) -> dict[str, str] | None:
+    """The inner and the outer layer, where the edges that are named lie in an enclosed seam."""
     for seam in dict.fromkeys(map(s.c.seam_at, s.op.segments)):
         joined = s.garment.entry[seam] if seam else None
         if joined is None or joined.seam is not SeamKind.ENCLOSED:
             continue
-        ids = dict.fromkeys(ref.piece for ref in (*joined.run, *joined.to))
-        layers = s.garment.piece
-        inner = [id_ for id_ in ids if layers[id_].layer is not Layer.SHELL]
+        glues = s.c.shapes[joined.id].glues
+        met = [(g.first, g.second) for g in glues if {g.first, g.second} & set(s.op.segments)]
+        named = {segment.piece for pair in met for segment in pair}
+        ids = in_garment_order(s.garment, named)
+        inner = [id_ for id_ in ids if s.garment.piece[id_].layer is not Layer.SHELL]
         outer = [id_ for id_ in ids if id_ not in inner]
         if inner and outer:
-            names = {"inner": name_pieces(s.garment, inner), "outer": name_pieces(s.garment, outer)}
-            return (say("step-topstitch-enclosed", **names),)
-    return ()
+            names = {"inner": inner, "outer": outer}
+            return {key: name_pieces(s.garment, pieces) for key, pieces in names.items()}
+    return None
 
 
 def _trim_french(s: Scene) -> Told:

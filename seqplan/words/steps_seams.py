@@ -482,4 +482,8 @@ SENTENCES: Final[dict[str, str]] = {
         " on the edge, and press or pin it."
     ),
     "step-press-edges": "Press {edges} from the wrong side until they lie flat.",
+    "step-press-edges-enclosed": (
+        "Roll the seam along {edges} between your fingers until it lies exactly on the edge, and"
+        " press it flat from the side of {inner}."
+    ),
 }

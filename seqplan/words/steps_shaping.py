@@ -13,6 +13,10 @@ SENTENCES: Final[dict[str, str]] = {
         " rough or shines) and fuse it as its maker says: press down, hold, lift, move on; do not"
         " slide. Let it cool flat."
     ),
+    "step-fuse-darts": (
+        "Where a dart is sewn already, first cut the dart out of the interfacing along its lines,"
+        " so that the two cut edges meet at the seam of the dart."
+    ),
     "step-fuse-half": (
         "On {pieces} fuse only half of the width, from the edge that is sewn on first up to the"
         " fold line; so cut the interfacing half as wide."
@@ -131,8 +135,12 @@ SENTENCES: Final[dict[str, str]] = {
         " hook. Sew through the inner layers only."
     ),
     "step-attach-button": (
-        "By hand, sew the {notion} on along {edges}, opposite the buttonholes or where the pattern"
-        " marks them, each with a short shank so that it does not pull."
+        "By hand, sew the {notion} on along {edges}, opposite the buttonhole or where the pattern"
+        " marks it, with a short shank so that it does not pull."
+    ),
+    "step-attach-each-button": (
+        "By hand, sew each {notion} on along {edges}, opposite its buttonhole or where the"
+        " pattern marks it, with a short shank so that it does not pull."
     ),
     "step-attach": (
         "By hand, sew the {notion} on at {edges} where the pattern marks it, with small firm"

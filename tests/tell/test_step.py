@@ -93,6 +93,8 @@ FACTS = {
         "edge": "the lining pieces lie inside the outer pieces|exactly on the edge",
     },
     "ferry-waistcoat": {
+        "press-edges": "press it flat from the side of the front lining pieces",
+        "buttons": "sew each button on|opposite its buttonhole|There are 5 of them",
         "edge": "the neck edge of the back piece|edge edges of the front pieces",
         "back-hem": "leave 12 cm (4¾ in) open between them.",
     },
@@ -137,6 +139,13 @@ FACTS = {
 def test_an_operation_is_told_with_its_facts(name, operation, facts):
     text = told(name, operation).text
     assert [fact for fact in facts.split("|") if fact not in text] == []
+
+
+def test_a_dart_that_is_sewn_already_is_cut_out_of_the_interfacing():
+    c = built("ferry-waistcoat")
+    fuse = c.op["interface"]
+    assert "cut the dart out" not in tell_operation(c, fuse, ()).text
+    assert "cut the dart out" in tell_operation(c, fuse, ["darts"]).text
 
 
 def test_only_a_whole_row_is_checked_all_the_way_along():
