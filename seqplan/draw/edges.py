@@ -232,13 +232,21 @@ def strap(s: Subject) -> Section | None:
     edge = (-BAND - 2, _ABOVE, -BAND - 2, -3 - _ABOVE)
     if s.entry.strap is StrapMethod.FOLDED:
         near = (-2, _ABOVE, -2, -3 - _ABOVE)
-        rows = s.rows([(Stitch.TOPSTITCHING, s.main, near), (Stitch.TOPSTITCHING, top, edge)])
-        return Section((folds.strap_closed(side),), rows, is_outside_up=True)
+        # Both rows of what goes along both edges; beside the first, where that is another one.
+        within = (-5, _ABOVE, -5, -3 - _ABOVE)
+        found: list[RowSpec] = [(Stitch.TOPSTITCHING, s.main, near)]
+        if s.entry.topstitch is None:
+            found.append((Stitch.TOPSTITCHING, s.main, edge))
+        else:
+            found += [(Stitch.TOPSTITCHING, top, edge), (Stitch.TOPSTITCHING, top, within)]
+        return Section((folds.strap_closed(side),), s.rows(found), is_outside_up=True)
     if not s.done(Action.TURN):
         rows = s.rows([(Stitch.SEAM, s.main, (0, 1 + _ABOVE, 0, -_ABOVE))])
         return Section((folds.strap_laid(side),), rows)
     seam = (-1.7, -0.5, -1.7, -2.5)
-    rows = s.rows([(Stitch.SEAM, s.main, seam), (Stitch.TOPSTITCHING, top, edge)])
+    within = (-4, _ABOVE, -4, -3 - _ABOVE)
+    both_edges = [(Stitch.TOPSTITCHING, top, edge), (Stitch.TOPSTITCHING, top, within)]
+    rows = s.rows([(Stitch.SEAM, s.main, seam), *both_edges])
     return Section((folds.strap_closed(side),), rows, is_outside_up=True)
 
 

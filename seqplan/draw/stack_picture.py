@@ -262,7 +262,7 @@ class _Drawing:
     def _key(self) -> list[tuple[str, list[Mark], float]]:
         items: list[tuple[str, list[Mark], float]] = []
         for is_right, words in ((True, "picture-right-side"), (False, "picture-wrong-side")):
-            box: tuple[Spot, ...] = ((0, -4.5), (15, -4.5), (15, 4.5), (0, 4.5))
+            box: tuple[Spot, ...] = ((0, -5), (15, -5), (15, 5), (0, 5))
             layer = Layer(self.stack.layers[0].material._replace(cloth=Cloth.SHELL), is_right)
             sample = [
                 *_cloth(box, layer, flipped=False),

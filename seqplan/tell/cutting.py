@@ -2,8 +2,10 @@
 
 from collections.abc import Iterator
 
+from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
 from seqplan.model.entry import Entry, Verb, ZipMethod
+from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
 from seqplan.model.piece import Cut, EdgeRef, Layer, Piece
 from seqplan.recipes.construction import Construction
@@ -22,6 +24,7 @@ from seqplan.tell.names import (
     readable,
 )
 from seqplan.tell.scene import Scene
+from seqplan.tell.seams import is_strap
 from seqplan.words.say import say, translated
 
 _HOLDING = (
@@ -63,6 +66,23 @@ def tell_cutting_notes(c: Construction) -> tuple[str, ...]:
     return tuple(notes)
 
 
+def _places_on_edges(garment: Garment) -> Iterator[str]:
+    """Where on edges pockets, straps and ties go, each place once."""
+    places: dict[str, dict[PieceId, None]] = {}
+    for entry in garment.entries:
+        if entry.verb is Verb.IN_SEAM_POCKET:
+            yield say("sheet-marked-mouth", edges=name_edges(garment, entry.run))
+        if entry.verb is Verb.ATTACH and entry.run:
+            edges = name_edges(garment, entry.run)
+            places.setdefault(edges, {}).update(dict.fromkeys(entry.pieces))
+        for item in entry.between:
+            if item.at is not None and item.edge is not None and is_strap(garment, item.edge.piece):
+                places.setdefault(name_edges(garment, (item.at,)), {})[item.edge.piece] = None
+    for edges, pieces in places.items():
+        if pieces:
+            yield say("sheet-marked-place", edges=edges, pieces=name_pieces(garment, pieces))
+
+
 def tell_marks(c: Construction) -> tuple[str, ...]:
     """List the points to mark: where two edges meet on a straight run."""
     found = []
@@ -87,6 +107,7 @@ def tell_marks(c: Construction) -> tuple[str, ...]:
         ]
     if not c.garment.pieces:
         return ()
+    found += _places_on_edges(c.garment)
     found += [_zip_mark(Scene(c, op, frozenset())) for op in c.acting(Action.SET_ZIP)]
     has_fold = any(piece.cut is Cut.FOLD for piece in c.garment.pieces)
     notches = say("sheet-marked-notches-fold" if has_fold else "sheet-marked-notches")

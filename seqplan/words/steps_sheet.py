@@ -166,6 +166,10 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "sheet-marked-on": "On {pieces}: {marks}.",
     "sheet-marked": "On {pieces}: the point where {one} and {other} meet, as the pattern shows it.",
+    "sheet-marked-mouth": (
+        "On {edges}: the two marks between which the mouth of the pocket stays open."
+    ),
+    "sheet-marked-place": "On {edges}: where {pieces} will lie.",
     "sheet-marked-invisible": (
         "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"
         " top stop {below} below the seam line, and mark {short} above its bottom stop."

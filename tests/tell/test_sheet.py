@@ -195,6 +195,16 @@ def test_points_to_mark_are_listed():
     assert len(sheet("rope-walk-bag").marks) == 3
 
 
+def test_places_on_edges_are_listed_for_marking():
+    assert "On the side edges of the upper pieces: the two marks" in sheet("gull-skirt").marks[0]
+    assert sheet("chandlery-tote").marks[0] == (
+        "On the top edges of the outer pieces: where the strap pieces will lie."
+    )
+    neck, ties = sheet("galley-apron").marks[1:3]
+    assert neck == "On the top edge of the body piece: where the neck piece will lie."
+    assert ties == "On the side edges of the body piece: where the tie pieces will lie."
+
+
 def test_headings_name_the_part_in_hand():
     headings = [group.heading for group in sheet("breakwater-skirt").groups]
     assert headings == ["Front and back", "The facings", "The whole garment"]
