@@ -233,13 +233,13 @@ def strap(s: Subject) -> Section | None:
     if s.entry.strap is StrapMethod.FOLDED:
         near = (-2, _ABOVE, -2, -3 - _ABOVE)
         rows = s.rows([(Stitch.TOPSTITCHING, s.main, near), (Stitch.TOPSTITCHING, top, edge)])
-        return Section((folds.strap_closed(side),), rows, is_outside_up=True)
+        return Section((folds.strap_closed(side),), rows)
     if not s.done(Action.TURN):
         rows = s.rows([(Stitch.SEAM, s.main, (0, 1 + _ABOVE, 0, -_ABOVE))])
         return Section((folds.strap_laid(side),), rows)
     seam = (-1.7, -0.5, -1.7, -2.5)
     rows = s.rows([(Stitch.SEAM, s.main, seam), (Stitch.TOPSTITCHING, top, edge)])
-    return Section((folds.strap_closed(side),), rows, is_outside_up=True)
+    return Section((folds.strap_closed(side),), rows)
 
 
 def dart(s: Subject) -> Section | None:

@@ -34,7 +34,7 @@ _RADIUS: Final = 3.4
 _TOOTH: Final = 2.1
 _PITCH: Final = 7.0
 _MARGIN: Final = 5.0
-_COLUMN: Final = 62.0
+_COLUMN: Final = 46.0
 _NARROWEST: Final = 130.0
 _NUMBER: Final = 4.6
 _BELOW: Final = 11.0
@@ -222,7 +222,7 @@ class _Drawing:
             )
             marks.append(Disc((at, below), _NUMBER, PAPER, 0.7))
             marks.append(
-                Words((at, below + 2.5), str(numbered[row.op]), 7, "middle", role="number")
+                Words((at, below + 2.5), str(numbered[row.op]), 7.8, "middle", role="number")
             )
         return marks, below + _NUMBER + 2
 

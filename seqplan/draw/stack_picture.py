@@ -266,7 +266,7 @@ class _Drawing:
             layer = Layer(self.stack.layers[0].material._replace(cloth=Cloth.SHELL), is_right)
             sample = [
                 *_cloth(box, layer, flipped=False),
-                *_letter((7.5, 0), layer, flipped=False, size=6.5),
+                *_letter((7.5, 0), layer, flipped=False, size=7.6),
             ]
             items.append((say(words), sample, 15))
         order = list(Cloth)

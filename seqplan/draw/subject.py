@@ -110,8 +110,17 @@ class Subject:
     def material(self, piece: PieceId, key: str = "") -> Material:
         """A piece as a material; ``key`` tells a second ply of it from the first."""
         found = self.c.garment.piece[piece]
-        title = say("picture-other-copy", piece=found.title) if key else found.title
+        title = found.title
+        if key:
+            word = "picture-same-copy" if self._is_of_one_copy else "picture-other-copy"
+            title = say(word, piece=title)
         return Material(f"{piece}{key}", title, CLOTH_OF[found.layer])
+
+    @cached_property
+    def _is_of_one_copy(self) -> bool:
+        """Whether both edges that are drawn belong to one cut copy, which is folded."""
+        discs = [self.c.rings.disc(segment) for segment in self.here]
+        return len(discs) == 2 and discs[0] == discs[1]
 
     def notion(self, notion: NotionId) -> Material:
         """A notion as a material."""

@@ -29,7 +29,7 @@ FACTS = {
         "outer-round": "Lay the end edges of the tab piece |at the side edges of the outer pieces"
         "|points inwards|At each corner",
         "lining-foot": "leave 8 cm (3⅛ in) open|backstitch at both pins|it is turned later",
-        "corners": "side seam or fold exactly on the foot seam|Measure 3 cm|6 cm (2⅜ in) long"
+        "corners": "side seam exactly on the foot seam|Measure 3 cm|6 cm (2⅜ in) long"
         "|backstitch|Cut the tip off 1 cm",
         "turn": "right side out through the gap in the lining and the open zip|something blunt",
         "shut": "gap of 8 cm|foot seam of the lining|slip stitch",
@@ -66,7 +66,7 @@ FACTS = {
         "pocket": "at the tool pocket mark of the body piece|⅛ in (2 mm) from the folded edges"
         "|triangle, ¼ in (6 mm) long",
         "armholes": "first pressed fold",
-        "neck-on": "top edges of the body piece|square with a cross",
+        "neck-on": "top edge of the body piece|square with a cross",
         "name": "Fold the ends of the label under",
         "hang": "12 hours|upper edge",
     },
