@@ -101,9 +101,8 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
         told = Told((as_sentence(own),))
     else:
         told = teller_of(scene.entry.verb, op.action)(scene)
-        first = (say("step-foot", foot=foot),) if foot else ()
         kept = _kept_clear(scene)
-        texts = (*first, *kept, *told.texts, *_still_open(scene), *_place(scene))
+        texts = (*kept, *told.texts, *_still_open(scene), *_place(scene))
         told = Told(texts, told.check)
     return Sentence(
         operation=op.id,

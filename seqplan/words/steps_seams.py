@@ -257,7 +257,6 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-finger-press": "Crease it with the fingers or a seam roller: no iron on this cloth.",
     "step-keep-clear": "Fold {pieces} out of the way, so that the needle does not catch them.",
-    "step-foot": "Use the {foot} foot.",
     "step-thread": "Use the {thread} thread.",
     "step-needle": "Put in the {needle} needle.",
     "step-stitch-set": "Set the machine to this stitch: {stitch}.",

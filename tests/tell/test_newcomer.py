@@ -128,5 +128,8 @@ def test_one_button_and_one_buttonhole_are_told_as_one():
     assert "sew the buttons on" in told("more")
 
 
-def test_the_foot_is_put_on_before_the_machine_is_used():
-    assert told("hole").startswith("Use the buttonhole foot.")
+def test_the_foot_stands_above_the_words_and_not_in_them():
+    c = construction(POUCH)
+    sentence = tell_operation(c, c.op["hole"], c.ids[: c.ids.index("hole")])
+    assert sentence.foot == "buttonhole"
+    assert "foot" not in sentence.text
