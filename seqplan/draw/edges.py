@@ -239,7 +239,7 @@ def strap(s: Subject) -> Section | None:
             found.append((Stitch.TOPSTITCHING, s.main, edge))
         else:
             found += [(Stitch.TOPSTITCHING, top, edge), (Stitch.TOPSTITCHING, top, within)]
-        return Section((folds.strap_closed(side),), s.rows(found), is_outside_up=True)
+        return Section((folds.strap_closed(side),), s.rows(found))
     if not s.done(Action.TURN):
         rows = s.rows([(Stitch.SEAM, s.main, (0, 1 + _ABOVE, 0, -_ABOVE))])
         return Section((folds.strap_laid(side),), rows)
@@ -247,7 +247,7 @@ def strap(s: Subject) -> Section | None:
     within = (-4, _ABOVE, -4, -3 - _ABOVE)
     both_edges = [(Stitch.TOPSTITCHING, top, edge), (Stitch.TOPSTITCHING, top, within)]
     rows = s.rows([(Stitch.SEAM, s.main, seam), *both_edges])
-    return Section((folds.strap_closed(side),), rows, is_outside_up=True)
+    return Section((folds.strap_closed(side),), rows)
 
 
 def dart(s: Subject) -> Section | None:

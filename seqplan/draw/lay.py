@@ -4,6 +4,7 @@ The same answer serves the stack and the section, so that they cannot differ. Wh
 follows the sentences: the edge that an entry names first lies on the other.
 """
 
+from collections.abc import Iterator
 from enum import Enum
 from typing import Final, NamedTuple
 
@@ -11,7 +12,7 @@ from seqplan.base.ids import NotionId, PieceId
 from seqplan.draw.cloth import Cloth, Material
 from seqplan.draw.folds import Side
 from seqplan.draw.subject import Subject
-from seqplan.model.entry import Closing, SeamKind, Sides, Verb, ZipMethod
+from seqplan.model.entry import Closing, Entry, SeamKind, Sides, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer, Segment
 from seqplan.tell.seams import ALONG, STAYS, is_strap
@@ -176,11 +177,43 @@ def _held(s: Subject) -> tuple[Lying, ...]:
     if not s.here or not s.entry.partners:
         return ()
     ground = s.side(s.here[0])
-    found = [Lying(Side(s.material(piece)), True) for piece in s.entry.partners]
+    found = [Lying(Side(s.material(id_)), up) for id_, up in _facing_one_another(s)]
     kinds = {s.c.garment.piece[piece].layer for piece in s.entry.partners}
     if kinds == {Layer.SHELL}:
         return (Lying(ground, True), *found)
     return (Lying(ground, False), *found)
+
+
+def _facing_one_another(s: Subject) -> Iterator[tuple[PieceId, bool]]:
+    """Layers that are held, from the first up, and whether the right side of each is up.
+
+    Two that lie at one edge and were sewn together before, as the halves of a pocket bag, lie on
+    one another as they were sewn: right sides together. A facing is opened flat beside the other.
+    """
+    pieces, name = s.c.garment.piece, s.c.rings.name(s.here[0])
+    is_up: dict[PieceId, bool] = {}
+    for piece in s.entry.partners:
+        below = [
+            other
+            for shape in s.c.joins
+            if s.c.main(shape.entry.id).id in s.work.done and _is_right_together(shape.entry)
+            for glue in shape.glues
+            for one, other in (
+                (glue.first.piece, glue.second.piece),
+                (glue.second.piece, glue.first.piece),
+            )
+            if one == piece and other in is_up
+            if all(
+                name in pieces[id_].edge_names and pieces[id_].layer is not Layer.FACING
+                for id_ in (one, other)
+            )
+        ]
+        is_up[piece] = not is_up[below[0]] if below else True
+        yield piece, is_up[piece]
+
+
+def _is_right_together(entry: Entry) -> bool:
+    return entry.sides is Sides.RIGHT_TOGETHER and entry.seam is not SeamKind.LAPPED
 
 
 def _patch(s: Subject) -> tuple[Lying, ...]:

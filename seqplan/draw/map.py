@@ -23,7 +23,7 @@ from seqplan.draw.map_scale import fit
 from seqplan.draw.pattern import Pattern
 from seqplan.draw.textwidth import text_width, wrap
 from seqplan.draw.thing_marks import thing_marks, thing_sample
-from seqplan.draw.things import Thing
+from seqplan.draw.things import Thing, ThingKind
 from seqplan.model.operation import Action
 from seqplan.model.piece import Cut, Half, Piece, Segment
 from seqplan.recipes.construction import Construction
@@ -176,8 +176,11 @@ class _Map:
                 states = (self._states(piece, copy, half),)
                 if not apart or half in apart:
                     by_states.setdefault((states, half in apart), []).append((copy, half))
+        is_single = any(t.is_single for t in self._view.things if t.piece == piece.id)
         for (states, _), copies in by_states.items():
-            yield _Card(piece, tuple(copies), states)
+            yield _Card(piece, tuple(copies[:1] if is_single else copies), states)
+            if is_single:
+                return
 
     def _states(self, piece: Piece, copy: int, half: Half) -> tuple[EdgeState, ...]:
         step = [op.id for op in self._step]
@@ -277,8 +280,9 @@ class _Map:
         marks, low = _key_rows(samples, top, self._view.width)
         is_larger = any(self._drawn[card.piece.id].is_larger for card in self._cards)
         words = "map-one-scale-larger" if is_larger else "map-one-scale"
+        is_all_over = {thing.kind for thing in self._view.things} == {ThingKind.INTERFACING}
         remark = say("map-places" if self._view.things else words)
-        for line in wrap(remark, self._view.width - 2 * _MARGIN, _KEY):
+        for line in () if is_all_over else wrap(remark, self._view.width - 2 * _MARGIN, _KEY):
             low += _KEY_LINE
             marks.append(Words((_MARGIN, low), line, _KEY, role="key"))
         return marks, low + 3

@@ -112,9 +112,15 @@ class Subject:
         found = self.c.garment.piece[piece]
         title = found.title
         if key:
-            words = "picture-other-copy" if found.copies > 1 else "picture-other-edge"
-            title = say(words, piece=title)
+            word = "picture-same-copy" if self._is_of_one_copy else "picture-other-copy"
+            title = say(word, piece=title)
         return Material(f"{piece}{key}", title, CLOTH_OF[found.layer])
+
+    @cached_property
+    def _is_of_one_copy(self) -> bool:
+        """Whether both edges that are drawn belong to one cut copy, which is folded."""
+        discs = [self.c.rings.disc(segment) for segment in self.here]
+        return len(discs) == 2 and discs[0] == discs[1]
 
     def notion(self, notion: NotionId) -> Material:
         """A notion as a material."""

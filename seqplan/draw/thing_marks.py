@@ -83,8 +83,13 @@ def _on_face(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex
     left, top = min(p.real for p in sized.ring), min(p.imag for p in sized.ring)
     if piece.is_strip or max(width, height) > 3 * min(width, height):
         across = width > height
+        start, end = (complex(left, top + height / 2), complex(left + width, top + height / 2))
+        if not across:
+            start, end = (complex(left + width / 2, top), complex(left + width / 2, top + height))
+        is_held = _nearest(sized, start) in thing.sewn and _nearest(sized, end) not in thing.sewn
         for number in range(thing.number):
             share = 0.12 if thing.number == 1 else 0.1 + 0.8 * number / (thing.number - 1)
+            share = 1 - share if thing.is_far != is_held else share
             if across:
                 turned = [complex(p.imag, p.real) for p in sized.ring]
                 spot = _across(turned, left + width * share, 0.5)
@@ -99,6 +104,12 @@ def _on_face(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex
         return
     at = _across(sized.ring, top + height * 0.32, 0.72 if piece.cut is Cut.FOLD else 0.5)
     yield at, 1 + 0j
+
+
+def _nearest(sized: Sized, spot: complex) -> str:
+    """The name of the edge whose middle is nearest to a spot."""
+    middles = {place: next(iter(_along(line, 1)))[0] for place, line in sized.edges.items() if line}
+    return sized.names[min(middles, key=lambda place: abs(middles[place] - spot))]
 
 
 def _across(ring: Sequence[complex], level: float, share: float) -> complex:

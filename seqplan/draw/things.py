@@ -56,6 +56,12 @@ class Thing(NamedTuple):
         What the key calls it.
     is_inwards
         Whether a strap lies with its end level with the edge, for a seam to come.
+    is_far
+        Whether it lies at the other end of its piece: a button opposite its hole.
+    is_single
+        Whether there is one only, on one of several copies.
+    sewn
+        The edges of its piece that are sewn in a seam at some time; a hole lies at a free end.
     """
 
     kind: ThingKind
@@ -65,6 +71,9 @@ class Thing(NamedTuple):
     number: int = 1
     title: str = ""
     is_inwards: bool = False
+    is_far: bool = False
+    is_single: bool = False
+    sewn: frozenset[str] = frozenset()
 
 
 def things_of(c: Construction, op: Operation) -> tuple[Thing, ...]:
@@ -105,7 +114,9 @@ def _found(c: Construction, op: Operation) -> tuple[Thing, ...]:
         for ref in entry.run
         if entry.verb in {Verb.ATTACH, Verb.TACK, Verb.BUTTONHOLE}
     ]
-    return tuple(dict.fromkeys(found))
+    pieces = c.garment.piece
+    is_single = entry.verb is Verb.ATTACH and sum(pieces[p].copies for p in entry.pieces) == 1
+    return tuple(dict.fromkeys(thing._replace(is_single=is_single) for thing in found))
 
 
 def _kind(c: Construction, op: Operation) -> ThingKind | None:
@@ -150,7 +161,18 @@ def _thing(c: Construction, kind: ThingKind, place: Place, count: int) -> Thing:
     piece = c.garment.piece[place.piece]
     edge = place.name if place.name in piece.edge_names else ""
     is_inwards = bool(edge and c.seams_at(piece.segments(edge)))
-    return Thing(kind, place.piece, edge or "", _half(c, place), count, is_inwards=is_inwards)
+    half = _half(c, place)
+    thing = Thing(kind, place.piece, edge or "", half, count, is_inwards=is_inwards)
+    sewn = (name for name in piece.edge_names if c.seams_at(piece.segments(name)))
+    return thing._replace(is_far=_is_opposite(c, thing), sewn=frozenset(sewn))
+
+
+def _is_opposite(c: Construction, thing: Thing) -> bool:
+    """Whether a button lies on a piece that bears its buttonhole as well."""
+    if thing.kind is not ThingKind.BUTTON:
+        return False
+    holes = (p for e in c.garment.entries if e.verb is Verb.BUTTONHOLE for p in e.places)
+    return any(p.piece == thing.piece and _half(c, p) is thing.half for p in holes)
 
 
 def _half(c: Construction, place: Place) -> Half | None:

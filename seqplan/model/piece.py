@@ -304,6 +304,16 @@ class Piece(NamedTuple):
             if name is None or edge.name == name
         )
 
+    def stretches(self, name: str, hand: Hand | None = None) -> int:
+        """How many edges called ``name`` one sees: one that goes on over the fold counts once."""
+        count = len(self.segments(name, hand))
+        if self.cut is not Cut.FOLD or hand is not None or not self.edges:
+            return count
+        beside_slits = {name for slit in self.slits for name in (slit.before, slit.after)}
+        ends = (edge for edge in (self.edges[0], self.edges[-1]) if not edge.is_slit)
+        over = sum(edge.name == name and name not in beside_slits for edge in ends)
+        return count - over * self.copies
+
     def half_worn(self, hand: Hand | None) -> Half | None:
         """Which half or copy the wearer's left or right is.
 

@@ -64,6 +64,10 @@ class Rings:
         """The name of the edge."""
         return self.pieces[segment.piece].edges[segment.place].name
 
+    def is_slit(self, segment: Segment) -> bool:
+        """Whether the edge is one side of a slit."""
+        return self.pieces[segment.piece].edges[segment.place].is_slit
+
     def disc(self, segment: Segment) -> tuple[PieceId, int]:
         """The cut copy of cloth that the edge belongs to; both halves of a fold are one."""
         return self._discs[segment]

@@ -70,6 +70,8 @@ def set_binding(s: Scene) -> Told:
     """Sewing a binding to an edge."""
     side = "-wrong" if s.entry.from_wrong_side else ""
     texts = [say(f"step-bind-lay{side}", band=s.partners, edges=s.edges)]
+    if any(s.c.rings.is_slit(segment) for segment in s.op.segments):
+        texts.append(say("step-bind-slit"))
     if s.is_ring and s.entry.ends is not Ends.JOINED:
         values = {
             "under": s.usual(usual.STRAP_END),
@@ -291,9 +293,11 @@ def press_strap(s: Scene) -> Told:
 
 def topstitch_strap(s: Scene) -> Told:
     """Topstitching a strap."""
-    distance, length = where_topstitched(s)
+    distance, length = where_topstitched(s, usual.EDGE_STITCH)
     values = {"distance": distance, "stitch": length}
-    return Told((say("step-strap-topstitch", pieces=s.entry_pieces, **values),))
+    is_over = s.entry.strap is StrapMethod.FOLDED and distance == s.usual(usual.EDGE_STITCH)
+    key = "step-strap-topstitch-over" if is_over else "step-strap-topstitch"
+    return Told((say(key, pieces=s.entry_pieces, **values),))
 
 
 def _each_strap(s: Scene) -> tuple[str, ...]:

@@ -27,19 +27,18 @@ def press_coils(s: Scene) -> Told:
 
 
 def set_zip(s: Scene) -> Told:
-    """Setting a zip."""
+    """Setting a zip; one that is basted in is opened only when the basting is out."""
     opening = s.edge_title(s.op.segments[0])
     upper = _upper_edge(s)
     values = {"notion": s.notion_name, "opening": opening, "below": stop_below(s)}
-    runs = say("step-check-zip-runs")
     if s.entry.method is ZipMethod.CENTRED:
         row = say("step-stitch-centred", distance=s.usual(widths.CENTRED_ZIP))
-        return Told((say("step-set-centred", **values), row), runs)
+        return Told((say("step-set-centred", **values), row))
     if s.entry.method is ZipMethod.LAPPED:
         rows = [say(key, distance=s.usual(widths.LAPPED_ZIP)) for key in _LAPPED_ROWS]
-        return Told((say("step-set-lapped", **values), *rows), runs)
+        return Told((say("step-set-lapped", **values), *rows))
     if s.entry.method is ZipMethod.FLY:
-        return Told(_set_fly(s), runs)
+        return Told(_set_fly(s), say("step-check-zip-runs"))
     values["edges"] = s.edges
     if s.allowance is None or upper is None:
         first = say("step-set-invisible-plain", **values)
@@ -124,8 +123,8 @@ def attach(s: Scene) -> Told:
     if "hook" in kind:
         return Told((say("step-attach-hook", edges=where), *how_many), check)
     if "button" in kind:
-        key = "step-attach-each-button" if count > 1 else "step-attach-button"
-        return Told((say(key, notion=name, edges=where), *how_many), check)
+        text = say("step-attach-button", count=count, edges=where)
+        return Told((text, *how_many), check)
     return Told((say("step-attach", notion=name, edges=where), *how_many))
 
 
@@ -134,6 +133,8 @@ def stitch_on(s: Scene) -> Told:
     where = s.edges_and_places
     if s.is_seam_to_come:
         name = s.entry_pieces if s.entry.pieces else say("step-the", name=s.notion_name)
+        if s.entry.pieces and s.copies(s.entry.pieces) == 1 < len(s.op.segments):
+            where = say("step-one-of", edges=where)
         values = {"name": name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
         return Told((say("step-stitch-in-seam", **values),), say("step-check-stitch-in-seam"))
     if s.entry.pieces:

@@ -2,7 +2,7 @@
 
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
-from seqplan.model.entry import Purpose, Verb
+from seqplan.model.entry import Entry, Purpose, Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Fullness, Hand, Layer, Piece, Spot
 from seqplan.tell import usual
@@ -94,6 +94,9 @@ def hold(s: Scene) -> Told:
         key = "step-hold-inside"
     base = name_pieces(s.garment, (ref.piece for ref in s.entry.run))
     values = {"partner": s.partners, "pieces": base, "edges": s.edges}
+    if len(s.entry.partners) > 1 and key == "step-hold":
+        row = say("step-hold-row-all", distance=distance)
+        return Told((say("step-hold-all", **values), row), say("step-check-hold-all"))
     row = say("step-hold-row", distance=distance)
     return Told((say(key, **values), row), say("step-check-hold"))
 
@@ -196,7 +199,14 @@ def close(s: Scene) -> Told:
         row = say("step-close-seam-hand", apart=s.usual(usual.SLIP_STITCH_APART))
     else:
         row = say("step-close-seam-machine", distance=s.usual(usual.EDGE_STITCH))
-    return Told((first, row), say("step-check-seam-gap"))
+    inside = (say("step-close-lining"),) if _is_lining(s, other) else ()
+    return Told((first, row, *inside), say("step-check-seam-gap"))
+
+
+def _is_lining(s: Scene, seam: Entry) -> bool:
+    """Whether a seam is in the lining of something that has an outside."""
+    layers = {s.garment.piece[ref.piece].layer for ref in (*seam.run, *seam.to)}
+    return layers == {Layer.LINING} and any(p.layer is Layer.SHELL for p in s.garment.pieces)
 
 
 OF_VERB = {Verb.CLOSE: {Action.CLOSE_GAP: close}}

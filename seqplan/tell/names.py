@@ -1,11 +1,12 @@
 """How pieces, edges and seams are called. Lists of names, and nothing else, are joined."""
 
 from collections.abc import Iterable, Sequence
+from itertools import takewhile
 
 from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry
 from seqplan.model.garment import Garment
-from seqplan.model.piece import Cut, EdgeRef, Hand, Layer, Piece, Place
+from seqplan.model.piece import EdgeRef, Hand, Layer, Place
 from seqplan.model.station import Station
 from seqplan.words.say import say, translated
 
@@ -155,18 +156,9 @@ def _name_group(
     garment: Garment, edges: list[str], pieces: tuple[PieceId, ...], refs: Sequence[EdgeRef]
 ) -> str:
     held = [ref for ref in refs if ref.piece in pieces and name_edge(ref) in edges]
-    count = sum(_whole_edges(garment.piece[ref.piece], ref) for ref in held)
+    count = sum(garment.piece[ref.piece].stretches(ref.edge, ref.hand) for ref in held)
     told = name_pieces(garment, pieces)
     return say("step-edges-of", count=count, edges=listing(edges), pieces=told)
-
-
-def _whole_edges(piece: Piece, ref: EdgeRef) -> int:
-    """How many edges a name stands for: one that goes on over the fold is a single edge."""
-    found = piece.segments(ref.edge, ref.hand)
-    if piece.cut is not Cut.FOLD or ref.hand is not None:
-        return len(found)
-    at_fold = {0, len(piece.edges) - 1}
-    return len({(s.copy, s.place, "" if s.place in at_fold else s.half) for s in found})
 
 
 def name_places(garment: Garment, places: Iterable[Place]) -> str:
@@ -204,10 +196,34 @@ def name_seam(garment: Garment, entry: Entry) -> str:
 
 def name_seam_plainly(entry: Entry) -> str:
     """A seam by its edges, whatever layer it is in."""
-    named = {name_edge(ref): ref for ref in entry.run}
-    one = list(named)
+    one = list(dict.fromkeys(name_edge(ref) for ref in entry.run))
     other = list(dict.fromkeys(name_edge(ref) for ref in entry.to))
     if not other or set(one) == set(other):
-        is_called_so = readable(named[one[-1]].edge).endswith("seam")
-        return say("step-seam-named" if is_called_so else "step-seam", edges=listing(one))
+        return _seam_along(one, readable(entry.run[-1].edge))
+    stems = _stems([readable(ref.edge) for ref in entry.run], [readable(x.edge) for x in entry.to])
+    if stems:
+        return _seam_along([quoted(stem) for stem in stems], stems[-1])
     return say("step-seam-between", one=listing(one), other=listing(other))
+
+
+def _seam_along(edges: Iterable[str], last: str) -> str:
+    """The seam along edges, the last of which may be called a seam already."""
+    return say("step-seam-named" if last.endswith("seam") else "step-seam", edges=listing(edges))
+
+
+def _stems(one: Sequence[str], other: Sequence[str]) -> tuple[str, ...]:
+    """What the names of the edges that meet have in common; nothing where some share nothing.
+
+    >>> _stems(["side", "underarm front"], ["side", "underarm back"])
+    ('side', 'underarm')
+    >>> _stems(["cap"], ["armhole"])
+    ()
+    """
+    if len(one) != len(other):
+        return ()
+    pairs = zip(map(str.split, one), map(str.split, other), strict=True)
+    found = [
+        " ".join(a for a, _ in takewhile(lambda pair: pair[0] == pair[1], zip(x, y, strict=False)))
+        for x, y in pairs
+    ]
+    return tuple(dict.fromkeys(found)) if all(found) else ()

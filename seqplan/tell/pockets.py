@@ -175,7 +175,8 @@ def _each_copy(s: Scene) -> tuple[str, ...]:
 def box(s: Scene) -> Told:
     """Sewing across a corner."""
     check = say("step-check-box")
-    trim = say("step-box-trim", width=s.usual(usual.BOX_TRIMMED))
+    key = "step-box-trim" if _is_finished(s) else "step-box-trim-plain"
+    trim = say(key, width=s.usual(usual.BOX_TRIMMED))
     names = list(dict.fromkeys(name_edge(ref) for ref in s.entry.run))
     if len(names) == 1:
         row = say("step-box-row-plain")
@@ -188,6 +189,13 @@ def box(s: Scene) -> Told:
     half = both(Length(s.entry.width.mm / 2, s.entry.width.written_in))
     row = say("step-box-row", half=half, width=both(s.entry.width))
     return Told((first, row, trim, say("step-box-all")), check)
+
+
+def _is_finished(s: Scene) -> bool:
+    """Whether the seams of a corner are finished; those inside a lining need not be."""
+    edges = (x for ref in s.entry.run for x in s.garment.piece[ref.piece].segments(ref.edge))
+    ops = (op for segment in edges for op in s.c.on_segment.get(segment, ()))
+    return any(op.action is Action.FINISH for op in ops)
 
 
 def slash(s: Scene) -> Told:
@@ -239,7 +247,7 @@ def open_behind(s: Scene) -> Told:
 
 def _how_many(s: Scene) -> list[str]:
     number = s.entry.number
-    if number is None:
+    if number in {None, 1}:
         return []
     if len(s.c.of_entry[s.entry.id]) > 1:
         return [say("step-buttonhole-number-all", count=number)]

@@ -9,7 +9,7 @@ from seqplan.base.measure import Length
 from seqplan.model.entry import Entry, SeamKind, Verb
 from seqplan.model.garment import Garment, Notion
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import EdgeRef, Layer, Segment
+from seqplan.model.piece import Cut, EdgeRef, Layer, Segment
 from seqplan.recipes.construction import Construction
 from seqplan.surface.glued import Glue, Part, Surface
 from seqplan.surface.ring import EdgeEnd
@@ -124,6 +124,60 @@ class Scene:
         one = {(ref.piece, ref.edge) for ref in self.entry.run}
         return not self.entry.to or one == {(ref.piece, ref.edge) for ref in self.entry.to}
 
+    @cached_property
+    def joins_itself(self) -> bool:
+        """Whether every cut copy is sewn to itself, as a sleeve is along the underarm."""
+        glues = self.c.shapes[self.entry.id].glues
+        disc = self.c.rings.disc
+        return bool(glues) and all(disc(glue.first) == disc(glue.second) for glue in glues)
+
+    @property
+    def has_halves(self) -> bool:
+        """Whether some piece is cut on the fold, so that its two halves may be joined."""
+        return any(self.garment.piece[id_].cut is Cut.FOLD for id_ in self.piece_ids)
+
+    @cached_property
+    def hanging_on(self) -> tuple[PieceId, ...]:
+        """The lining that hangs on the outside whose seam this is, or the outside on a lining.
+
+        What is held to it, or caught in the seam, is handled with it.
+        """
+        layers = {self.garment.piece[id_].layer for id_ in self.piece_ids}
+        others = {Layer.SHELL: Layer.LINING, Layer.LINING: Layer.SHELL}
+        other = others.get(min(layers, key=lambda layer: layer.value)) if len(layers) == 1 else None
+        if other is None or self.entry.verb is not Verb.SEW or self.entry.between:
+            return ()
+        entries = self.garment.entries
+        held = {piece for e in entries if e.verb is Verb.HOLD for piece in e.partners}
+        found: dict[PieceId, None] = {}
+        for shape in self.c.joins:
+            if (
+                shape.entry.verb is not Verb.SEW
+                or self.c.main(shape.entry.id).id not in self.before
+            ):
+                continue
+            for glue in shape.glues:
+                pair = glue.first.piece, glue.second.piece
+                for one, hung in (pair, pair[::-1]):
+                    is_other = self.garment.piece[hung].layer is other and hung not in held
+                    if one in self.piece_ids and is_other:
+                        found[hung] = None
+        return tuple(found)
+
+    @cached_property
+    def sewn_to(self) -> tuple[EdgeRef, ...]:
+        """The edges to which those of the operation are sewn later on."""
+        own = set(self.op.segments)
+        found: dict[EdgeRef, None] = {}
+        for shape in self.c.joins:
+            if self.c.main(shape.entry.id).id in self.before:
+                continue
+            for glue in shape.glues:
+                for one, other in ((glue.first, glue.second), (glue.second, glue.first)):
+                    if one in own and other not in own:
+                        found[EdgeRef(other.piece, self.c.rings.name(other))] = None
+        return tuple(found)
+
     def usual(self, mm: int) -> str:
         """A measure of common practice in both systems."""
         return told(self.garment, mm)
@@ -229,13 +283,6 @@ class Scene:
         """
         inside = [glue for glue in sewn if self.c.rings.disc(glue.first) in part.discs]
         return self.is_ring and len(part.loops) == 1 and len(inside) > 1
-
-    @cached_property
-    def joins_itself(self) -> bool:
-        """Whether two edges of the same copy of a piece are joined to one another."""
-        disc = self.c.rings.disc
-        glues = self.c.shapes[self.entry.id].glues
-        return bool(glues) and all(disc(glue.first) == disc(glue.second) for glue in glues)
 
     def _part(self, parts: tuple[Part, ...], segment: Segment) -> Part:
         disc = self.c.rings.disc(segment)

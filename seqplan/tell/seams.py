@@ -124,16 +124,25 @@ def _lay(s: Scene) -> str:
     suffix = _suffix(s)
     if s.joins_tubes:
         return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
+    if s.joins_itself and suffix != "-over" and not s.has_halves:
+        return _fold_over(s, suffix)
     if s.is_alone:
         edges = listing(dict.fromkeys(name_edge(ref) for ref in s.refs))
-        if s.joins_itself and suffix != "-over":
-            count = s.copies(s.piece_ids)
-            pieces = name_pieces(s.garment, s.piece_ids)
-            return say(f"step-lay-itself{suffix}", count=count, pieces=pieces, edges=edges)
         key = "step-lay-alone" if len(s.piece_ids) == 1 else "step-lay-halves"
         return say(f"{key}{suffix}", pieces=name_copies(s.garment, s.piece_ids), edges=edges)
     other = name_edges(s.garment, s.entry.to)
     return say(f"step-lay{suffix}", one=s.edges, other=other)
+
+
+def _fold_over(s: Scene, suffix: str) -> str:
+    """Each copy folded by itself, so that nobody sews two of them together."""
+    pieces = name_pieces(s.garment, s.piece_ids)
+    one = listing(dict.fromkeys(name_edge(ref) for ref in s.refs))
+    if s.is_alone:
+        return say(f"step-lay-itself-alone{suffix}", pieces=pieces, edges=one)
+    other = listing(dict.fromkeys(name_edge(ref) for ref in s.entry.to))
+    count = s.copies(s.piece_ids)
+    return say(f"step-lay-itself{suffix}", count=count, pieces=pieces, one=one, other=other)
 
 
 def _suffix(s: Scene) -> str:

@@ -3,7 +3,7 @@
 from seqplan.base.measure import Length, both, parse_length
 from seqplan.model.operation import Action
 from seqplan.tell import usual
-from seqplan.tell.names import as_clause, as_sentence, name_pieces, quoted, readable
+from seqplan.tell.names import as_clause, as_sentence, name_edges, name_pieces, quoted, readable
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -65,14 +65,18 @@ def pleat(s: Scene) -> Told:
 def gather(s: Scene) -> Told:
     """Gathering an edge."""
     rows = {"first": s.usual(usual.GATHER_FIRST), "second": s.usual(usual.GATHER_SECOND)}
-    return Told((say("step-gather", edges=s.edges, **rows),), say("step-check-pleat"))
+    if not s.sewn_to:
+        return Told((say("step-gather", edges=s.edges, **rows),), say("step-check-pleat"))
+    other = name_edges(s.garment, s.sewn_to)
+    text = say("step-gather-to", edges=s.edges, other=other, **rows)
+    return Told((text,), say("step-check-gather"))
 
 
-def where_topstitched(s: Scene) -> tuple[str, str]:
-    """How far from the seam or edge, and with which stitch."""
+def where_topstitched(s: Scene, unsaid: int = usual.TOPSTITCH) -> tuple[str, str]:
+    """How far from the seam or edge, ``unsaid`` mm where nobody says, and with which stitch."""
     written = s.entry.topstitch or ""
     length = parse_length(written, default_unit=s.garment.units)
-    distance = both(length) if length is not None else s.usual(usual.TOPSTITCH)
+    distance = both(length) if length is not None else s.usual(unsaid)
     return distance, usual.stitch(usual.TOPSTITCH_LENGTH)
 
 

@@ -100,7 +100,8 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
         told = Told((as_sentence(own),))
     else:
         told = teller_of(scene.entry.verb, op.action)(scene)
-        texts = (*_kept_clear(scene), *told.texts, *_still_open(scene), *_place(scene, foot))
+        kept = _kept_clear(scene)
+        texts = (*kept, *told.texts, *_still_open(scene), *_place(scene))
         told = Told(texts, told.check)
     return Sentence(
         operation=op.id,
@@ -113,7 +114,7 @@ def tell_operation(c: Construction, op: Operation, before: Collection[OpId]) -> 
 
 def _kept_clear(scene: Scene) -> tuple[str, ...]:
     """What is folded away first, so that the needle does not catch it."""
-    layers = scene.entry.keep_clear if scene.op.part == MAIN else ()
+    layers = (scene.entry.keep_clear or scene.hanging_on) if scene.op.part == MAIN else ()
     if not layers:
         return ()
     return (say("step-keep-clear", pieces=name_pieces(scene.garment, layers)),)
@@ -154,10 +155,9 @@ def _thread(scene: Scene) -> Iterator[str]:
         yield say("step-stitch-set", stitch=as_clause(entry.setting))
 
 
-def _place(scene: Scene, foot: str) -> list[str]:
-    """The foot where it is not the standard one; fingers for an iron where there is none."""
-    texts = [say("step-foot", foot=foot)] if foot else []
-    texts += _thread(scene)
+def _place(scene: Scene) -> list[str]:
+    """Thread, needle and stitch where they are not usual, the station where it was changed."""
+    texts = list(_thread(scene))
     recipe = recipe_for(scene.entry, scene.garment)
     usual = {ingredient.part: ingredient.station for ingredient in recipe}
     station = scene.op.setup.station

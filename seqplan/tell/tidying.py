@@ -39,10 +39,12 @@ def grade(s: Scene) -> Told:
 
 def _graded(s: Scene) -> Told:
     grades = _grades(s)
+    corners = (say("step-trim-corner"),) if s.turns_corner else ()
     if not s.inner():
-        return Told((say("step-trim-graded-plain", seam=s.seam, **grades), *again(s)))
+        text = say("step-trim-graded-plain", seam=s.seam, **grades)
+        return Told((text, *corners, *again(s)))
     names = {"inner": _inner(s), "outer": name_pieces(s.garment, s.outer())}
-    return Told((say("step-trim-graded", seam=s.seam, **names, **grades), *again(s)))
+    return Told((say("step-trim-graded", seam=s.seam, **names, **grades), *corners, *again(s)))
 
 
 def _grades(s: Scene) -> dict[str, str]:
@@ -229,7 +231,7 @@ def _enclosed(s: Scene) -> dict[str, str] | None:
 def _trim_french(s: Scene) -> Told:
     texts = [say("step-trim-french", seam=s.seam, width=s.usual(widths.FRENCH_TRIMMED))]
     if s.turns_corner:
-        texts.append(say("step-trim-french-corner"))
+        texts.append(say("step-trim-corner"))
     if s.allowance is not None:
         texts += [
             say(

@@ -5,7 +5,7 @@ from typing import Final
 SENTENCES: Final[dict[str, str]] = {
     # Names of what is drawn.
     "picture-other-copy": "{piece}, the other one",
-    "picture-other-edge": "{piece}, its other edge",
+    "picture-same-copy": "{piece}, its other edge",
     "picture-band": "band",
     "picture-binding": "binding",
     "picture-fly-facing": "fly facing",

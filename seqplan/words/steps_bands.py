@@ -91,6 +91,10 @@ _FOLDING: Final[dict[str, str]] = {
         "Topstitch {pieces} along both long edges, {distance} from the edge, with a stitch of"
         " {stitch}."
     ),
+    "step-strap-topstitch-over": (
+        "Topstitch {pieces} along both long edges, {distance} from the edge, along the open edge"
+        " over the row that is there, with a stitch of {stitch}."
+    ),
     "step-check-strap": "the strap is equally wide all along, and no raw edge looks out.",
 }
 
@@ -151,6 +155,11 @@ _SETTING_ON: Final[dict[str, str]] = {
         "Open out one pressed edge of {band} and lay it, right side down, on the wrong side of"
         " {edges}, the raw edges level; pin. Let a curved edge lie as it lies, and do not stretch"
         " it."
+    ),
+    "step-bind-slit": (
+        "Draw the slit apart until its two edges make one line; at the end of the slit, where no"
+        " allowance is left, let the row catch only a few threads of the cloth, and lay its"
+        " fullness out of the way of the needle."
     ),
     "step-bind-stitch": (
         "Stitch exactly in the first pressed fold of the binding, and backstitch at the beginning"

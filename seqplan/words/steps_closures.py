@@ -116,6 +116,7 @@ SENTENCES: Final[dict[str, str]] = {
         " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
         " comes later catches it for good."
     ),
+    "step-one-of": "one of {edges}",
     "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",
     "step-stitch-piece-on": (
         "Lay the ends of {pieces} at {place}, as far in as the pattern shows, raw ends turned"

@@ -168,6 +168,10 @@ SENTENCES: Final[dict[str, str]] = {
     "step-close-seam-machine": (
         "Stitch it shut, {distance} from the folds, and backstitch at both ends."
     ),
+    "step-close-lining": (
+        "Then push the lining inside, corners into corners and seams along seams, smooth it out,"
+        " and press the edges."
+    ),
     "step-check-seam-gap": "the gap cannot be told from the seam beside it.",
     "step-hold": (
         "Lay {partner} on the wrong side of {pieces}, wrong sides together, the edges level;"
@@ -181,6 +185,15 @@ SENTENCES: Final[dict[str, str]] = {
         "Lay {partner}, right side up, on the right side of {pieces}, the edges level; smooth both"
         " layers from the middle outwards and pin along {edges}."
     ),
+    "step-hold-all": (
+        "Lay {partner}, as they are joined, flat on the wrong side of {pieces}, the edges level;"
+        " smooth all layers from the middle outwards and pin along {edges}."
+    ),
+    "step-hold-row-all": (
+        "Baste within the seam allowance, {distance} outside the seam line, with the longest"
+        " stitch; from now on all these layers are handled as one."
+    ),
+    "step-check-hold-all": "all layers lie smooth; none has a bubble.",
     "step-hold-row": (
         "Baste within the seam allowance, {distance} outside the seam line, with the longest"
         " stitch; from now on the two layers are handled as one."

@@ -8,7 +8,7 @@ _POCKETS: Final[dict[str, str]] = {
         " close to the inner fold."
     ),
     "step-pocket-mouth": (
-        "Stitch the mouth down along {edges}, {distance} from the inner fold, and backstitch at"
+        "Stitch the fold down along {edges}, {distance} from the inner fold, and backstitch at"
         " the beginning and at the end."
     ),
     "step-pocket-under": (
@@ -154,8 +154,8 @@ _POCKETS: Final[dict[str, str]] = {
 _CORNERS: Final[dict[str, str]] = {
     "step-box": (
         "Reach into {pieces} at the corner and draw the layers apart until it lies flat the other"
-        " way, right sides together, with the {one} seam or fold exactly on the {other} seam or"
-        " fold; feel for them, and put a pin straight through both."
+        " way, right sides together, with the {one} seam exactly on the {other} seam; feel for"
+        " them, and put a pin straight through both."
     ),
     "step-box-cut-out": (
         "Draw the cut-out corner apart the other way, right sides together, so that {edges} lie"
@@ -173,6 +173,7 @@ _CORNERS: Final[dict[str, str]] = {
         "Stitch straight across, {allowance} from the raw edges, and backstitch at both ends."
     ),
     "step-box-trim": "Cut the tip off {width} beyond the stitching, and finish the raw edges.",
+    "step-box-trim-plain": "Cut the tip off {width} beyond the stitching.",
     "step-box-all": "Sew every corner of this kind alike.",
     "step-check-box": "corners that belong together are equally wide, and the bottom lies flat.",
     # Slits.
@@ -210,7 +211,6 @@ _CORNERS: Final[dict[str, str]] = {
         " the row."
     ),
     "step-buttonhole-number": "There are {count} of them.",
-    "step-buttonhole-number-one": "There is one of them.",
     "step-buttonhole-number-all": "There are {count} of them in the whole garment.",
     "step-buttonhole-open": (
         "Put a pin across each end of a buttonhole, just inside the bar, and cut it open with the"

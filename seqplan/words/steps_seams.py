@@ -16,13 +16,31 @@ SENTENCES: Final[dict[str, str]] = {
         "Lay the left and the right of {pieces} on one another with right sides together; let the"
         " ends and any notches meet, and pin across the {edges} edges."
     ),
-    "step-lay-itself": (
-        "Fold {pieces}, each by itself, with right sides together, so that the two {edges} edges"
-        " lie on one another; let the ends and any notches meet, and pin across the edges."
-    ),
     "step-lay-itself-one": (
-        "Fold {pieces} with right sides together, so that the two {edges} edges lie on one"
-        " another; let the ends and any notches meet, and pin across the edges."
+        "Fold {pieces}, with right sides together, so that its {one} edge lies on its {other}"
+        " edge; let the ends and any notches meet, and pin across the edge."
+    ),
+    "step-lay-itself": (
+        "Fold {pieces}, each by itself, with right sides together, so that the {one} edge lies on"
+        " the {other} edge of the same piece; let the ends and any notches meet, and pin across"
+        " the edge."
+    ),
+    "step-lay-itself-alone": (
+        "Fold {pieces}, with right sides together, so that its {edges} edges lie on one another;"
+        " let the ends and any notches meet, and pin across the edge."
+    ),
+    "step-lay-itself-french-one": (
+        "Fold {pieces}, with wrong sides together, so that its {one} edge lies on its {other}"
+        " edge; let the ends and any notches meet, and pin across the edge."
+    ),
+    "step-lay-itself-french": (
+        "Fold {pieces}, each by itself, with wrong sides together, so that the {one} edge lies on"
+        " the {other} edge of the same piece; let the ends and any notches meet, and pin across"
+        " the edge."
+    ),
+    "step-lay-itself-alone-french": (
+        "Fold {pieces}, with wrong sides together, so that its {edges} edges lie on one another;"
+        " let the ends and any notches meet, and pin across the edge."
     ),
     "step-lay-french": (
         "With wrong sides together, lay {one} on {other}; let the ends and any notches meet, and"
@@ -35,14 +53,6 @@ SENTENCES: Final[dict[str, str]] = {
     "step-lay-halves-french": (
         "Lay the left and the right of {pieces} on one another with wrong sides together; let the"
         " ends and any notches meet, and pin across the {edges} edges."
-    ),
-    "step-lay-itself-french": (
-        "Fold {pieces}, each by itself, with wrong sides together, so that the two {edges} edges"
-        " lie on one another; let the ends and any notches meet, and pin across the edges."
-    ),
-    "step-lay-itself-french-one": (
-        "Fold {pieces} with wrong sides together, so that the two {edges} edges lie on one"
-        " another; let the ends and any notches meet, and pin across the edges."
     ),
     "step-lay-tubes": (
         "The two parts are closed to tubes or bags by now: turn one right side out and slip it"
@@ -255,7 +265,6 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-finger-press": "Crease it with the fingers or a seam roller: no iron on this cloth.",
     "step-keep-clear": "Fold {pieces} out of the way, so that the needle does not catch them.",
-    "step-foot": "Use the {foot} foot.",
     "step-thread": "Use the {thread} thread.",
     "step-needle": "Put in the {needle} needle.",
     "step-stitch-set": "Set the machine to this stitch: {stitch}.",
@@ -278,7 +287,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Trim both allowances of the {seam} to {width}, so that no thread can peep out of the"
         " second row."
     ),
-    "step-trim-french-corner": "Cut the corners off at an angle, just outside the stitching.",
+    "step-trim-corner": "Cut the corners off at an angle, just outside the stitching.",
     "step-clip-french-mark": (
         "At each mark where the {edge} begins, snip straight into both layers for {depth}, to"
         " {short} short of the final seam line, so that the edges beyond it can later be folded"

@@ -60,6 +60,14 @@ SENTENCES: Final[dict[str, str]] = {
         " and leave long thread ends; draw up the lower threads until the edge is as long as the"
         " one it is joined to, and spread the gathers evenly."
     ),
+    "step-check-gather": (
+        "laid together, both edges are equally long, and the gathers are spread evenly."
+    ),
+    "step-gather-to": (
+        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw"
+        " edge, and leave long thread ends; draw up the lower threads until the edge is as long"
+        " as what it will be sewn to, {other}, and spread the gathers evenly."
+    ),
     "step-baste": (
         "Lay {one} on {other} with right sides together and baste them within the seam allowance"
         " of {allowance}, {distance} outside the seam line, with the longest stitch."
@@ -134,13 +142,13 @@ SENTENCES: Final[dict[str, str]] = {
         " the eye opposite on the other, so that the two sides just meet; either may bear the"
         " hook. Sew through the inner layers only."
     ),
-    "step-attach-button": (
-        "By hand, sew the {notion} on along {edges}, opposite the buttonhole or where the pattern"
+    "step-attach-button-one": (
+        "By hand, sew the button on at {edges}, opposite its buttonhole or where the pattern"
         " marks it, with a short shank so that it does not pull."
     ),
-    "step-attach-each-button": (
-        "By hand, sew each {notion} on along {edges}, opposite its buttonhole or where the"
-        " pattern marks it, with a short shank so that it does not pull."
+    "step-attach-button": (
+        "By hand, sew the buttons on along {edges}, opposite the buttonholes or where the pattern"
+        " marks them, each with a short shank so that it does not pull."
     ),
     "step-attach": (
         "By hand, sew the {notion} on at {edges} where the pattern marks it, with small firm"
@@ -155,7 +163,7 @@ SENTENCES: Final[dict[str, str]] = {
     "step-fit-at": "Mind {edges} above all: once the next steps have fixed it, it stays so.",
     "step-fit": (
         "Have {pieces} tried on by the person who will wear it, pins away from the skin, and look"
-        " whether it closes, hangs straight and allows sitting and lifting the arms; change it now"
+        " whether it closes, hangs straight and allows sitting, bending and reaching; change it now"
         " if it must be changed."
     ),
     "step-inspect": (

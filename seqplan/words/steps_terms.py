@@ -49,7 +49,7 @@ SENTENCES: Final[dict[str, str]] = {
         " raw edges end up shut inside it."
     ),
     "term-french-name": "French seam",
-    "term-french-forms": "first row|French seam|French",
+    "term-french-forms": "French seam|second row",
     "term-fuse": "To stick interfacing to cloth by melting its adhesive with the iron.",
     "term-fuse-name": "fuse",
     "term-fuse-forms": "fuse|fused|fusing",

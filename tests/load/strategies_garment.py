@@ -364,7 +364,10 @@ def marked(draw: st.DrawFn, piece: Piece) -> Piece:
     )
     marks = list(dict.fromkeys((*(spot.name for spot in piece.spots), *piece.lines)))
     begun = draw(_some(marks)) if edges else ()
-    begins = (Beginning(name, draw(lengths()), draw(st.sampled_from(edges))) for name in begun)
+    begins = (
+        Beginning(name, draw(lengths())._replace(pair=None), draw(st.sampled_from(edges)))
+        for name in begun
+    )
     return piece._replace(begins=tuple(begins))
 
 

@@ -14,6 +14,7 @@ from seqplan.model.entry import SeamKind, Sides, Verb
 from seqplan.model.operation import Action
 from seqplan.model.station import STANDARD_FOOT
 from seqplan.tell.names import readable
+from seqplan.tell.setups import foot_name
 from seqplan.tell.terms import terms_in
 
 NAMES = (*SHIPPED, *OTHER_WAYS)
@@ -130,7 +131,8 @@ def test_a_fold_tells_how_deep_and_a_hem_how_it_is_sewn():
 def test_a_foot_that_is_not_the_standard_one_is_told():
     for _, op, sentence, _ in acting(*Action):
         if op.setup.foot not in {"", STANDARD_FOOT}:
-            assert f"{sentence.foot} foot" in sentence.text, op.id
+            assert sentence.foot, op.id
+            assert sentence.foot == foot_name(op.setup.foot), op.id
 
 
 def test_a_stitch_that_is_not_the_usual_one_is_told():

@@ -29,7 +29,7 @@ FACTS = {
         "outer-round": "Lay the end edges of the tab piece |at the side edges of the outer pieces"
         "|points inwards|At each corner",
         "lining-foot": "leave 8 cm (3⅛ in) open|backstitch at both pins|it is turned later",
-        "corners": "side seam or fold exactly on the foot seam|Measure 3 cm|6 cm (2⅜ in) long"
+        "corners": "side seam exactly on the foot seam|Measure 3 cm|6 cm (2⅜ in) long"
         "|backstitch|Cut the tip off 1 cm",
         "turn": "right side out through the gap in the lining and the open zip|something blunt",
         "shut": "gap of 8 cm|foot seam of the lining|slip stitch",

@@ -137,7 +137,8 @@ FACTS = {
     [(name, op, facts) for name, table in FACTS.items() for op, facts in table.items()],
 )
 def test_an_operation_is_told_with_its_facts(name, operation, facts):
-    text = told(name, operation).text
+    sentence = told(name, operation)
+    text = f"{sentence.foot} foot: {sentence.text}"
     assert [fact for fact in facts.split("|") if fact not in text] == []
 
 

@@ -1,0 +1,135 @@
+"""What somebody who sews by the sentences alone would do wrong, if they said less."""
+
+from rules.reasoning import construction
+
+from seqplan.tell.names import name_seam_plainly
+from seqplan.tell.step import tell_operation
+
+POUCH = """
+garment: Lined pouch
+allowance: 1
+fabrics: {canvas: {kind: woven}}
+pieces:
+  outer:  {of: canvas, cut: 2, edges: [top, side, foot, side]}
+  lining: {of: canvas, cut: 2, layer: lining, edges: [top, side, foot, side]}
+  flap:   {of: canvas, cut: 1, edges: [round, end]}
+  flap-inner: {of: canvas, like: flap, layer: facing}
+  tab:    {of: canvas, cut: 1, edges: [end, long, end, long]}
+  loop:   {of: canvas, cut: 4, edges: [end, long, end, long]}
+  sleeve: {of: canvas, cut: pair, edges: [cap, underarm-back, wrist, underarm-front]}
+  skirt:  {of: canvas, cut: fold, edges: [waist, side, hem]}
+  front:
+    {of: canvas, cut: fold, edges: [neck, armhole], slits: {slit: {at: fold | neck, length: 10}}}
+  tape:   {of: canvas, cut: 1, strip: [attach, end, fold, end]}
+notions: {zip: {kind: zip, length: 20}, button: {kind: button}, buttons: {kind: button, count: 3}}
+operations:
+  top:      {sew: outer.top, to: lining.top, between: zip}
+  tab:      {strap: tab, method: folded, topstitch: yes}
+  wide:     {strap: loop, method: folded, topstitch: 0.6}
+  tab-on:   {attach: tab, at: outer.side}
+  loops-on: {attach: loop, at: outer.foot}
+  outside:  {sew: [outer.side, outer.foot], to: outer, as: pressed open, without: finish}
+  corners:  {box corner: [outer.side, outer.foot], width: 4}
+  inside:   {sew: [lining.side, lining.foot], to: lining, as: pressed open, gap: 8}
+  turn:     {turn: all, through: the gap}
+  close:    {close: inside}
+  flap:     {sew: [flap.round, flap.end], to: flap-inner, as: enclosed, gap: 4}
+  gathers:  {gather: skirt.waist}
+  under:    {sew: sleeve.underarm-front, to: sleeve.underarm-back}
+  caps:     {sew: sleeve.cap, to: skirt.waist}
+  hem:      {hem: skirt.hem, depth: 2}
+  slit:     {slash: front.slit}
+  bind:     {bind: front.slit, with: tape, flat: yes}
+  hole:     {buttonhole: tape, number: 1}
+  one:      {attach: button, to: tape}
+  more:     {attach: buttons, to: front}
+"""
+
+
+def told(operation, text=POUCH):
+    c = construction(text)
+    sentence = tell_operation(c, c.op[operation], c.ids[: c.ids.index(operation)])
+    return f"{sentence.text} {sentence.check}"
+
+
+def test_a_piece_sewn_to_itself_is_folded_not_laid_on_another():
+    assert told("under").startswith(
+        "Fold the sleeve pieces, each by itself, with right sides together, so that the underarm"
+        " front edge lies on the underarm back edge of the same piece"
+    )
+    assert "Lay the 2 outer pieces on one another" in told("outside")
+
+
+def test_a_seam_is_called_by_what_its_edges_have_in_common():
+    c = construction(POUCH)
+    assert name_seam_plainly(c.garment.entry["under"]) == "underarm seam"
+    assert name_seam_plainly(c.garment.entry["caps"]) == "seam between cap and waist"
+
+
+def test_one_tab_goes_to_one_of_several_edges():
+    assert "at one of the side edges of the outer pieces" in told("tab-on")
+    assert "one of" not in told("loops-on")
+
+
+def test_what_hangs_on_a_seam_is_folded_away_first():
+    assert told("outside").startswith("Fold the lining pieces out of the way")
+    assert told("inside").startswith("Fold the outer pieces out of the way")
+    assert "out of the way" not in told("top")
+    apart = POUCH.replace("  top:      {sew: outer.top, to: lining.top, between: zip}\n", "")
+    assert "out of the way" not in told("outside", apart)
+
+
+def test_a_lining_is_pushed_inside_when_its_gap_is_closed():
+    assert "push the lining inside" in told("close")
+    shell = POUCH.replace(", layer: lining", "")
+    assert "push the lining inside" not in told("close", shell)
+
+
+def test_only_corners_whose_seams_are_finished_are_finished():
+    assert "finish" not in told("corners")
+    finished = POUCH.replace("as: pressed open, without: finish", "as: finished together")
+    assert "finish the raw edges" in told("corners", finished)
+
+
+def test_corners_of_an_enclosed_seam_are_cut_off():
+    assert "Cut the corners off at an angle" in told("flap/trim")
+    straight = POUCH.replace("sew: [flap.round, flap.end]", "sew: flap.round")
+    assert "corners" not in told("flap/trim", straight)
+
+
+def test_gathers_name_the_edge_that_they_are_drawn_up_to():
+    assert "as long as what it will be sewn to, the cap edges of the sleeve pieces" in told(
+        "gathers"
+    )
+    alone = POUCH.replace("  caps:     {sew: sleeve.cap, to: skirt.waist}\n", "")
+    assert "as long as the one it is joined to" in told("gathers", alone)
+
+
+def test_an_edge_that_goes_on_over_the_fold_is_one_edge():
+    assert "the hem edge of the skirt piece" in told("hem")
+    assert "the slit edges of the front piece" in told("slit")
+
+
+def test_a_slit_is_drawn_apart_to_be_bound():
+    assert "Draw the slit apart" in told("bind")
+    plain = POUCH.replace("  hem:      {hem: skirt.hem, depth: 2}\n", "")
+    plain = plain.replace("front.slit, with", "skirt.hem, with")
+    assert "Draw the slit apart" not in told("bind", plain)
+
+
+def test_a_strap_is_topstitched_near_its_edges_unless_the_author_says_how_far():
+    assert "2 mm (⅛ in) from the edge, along the open edge over the row" in told("tab/topstitch")
+    assert "6 mm (¼ in) from the edge, with" in told("wide/topstitch")
+
+
+def test_one_button_and_one_buttonhole_are_told_as_one():
+    assert "There is" not in told("hole")
+    assert "sew the button on" in told("one")
+    assert "sew the buttons on" in told("more")
+
+
+def test_the_foot_stands_above_the_words_and_not_in_them():
+    c = construction(POUCH)
+    sentence = tell_operation(c, c.op["hole"], c.ids[: c.ids.index("hole")])
+    assert sentence.foot == "buttonhole"
+    assert "foot" not in sentence.text
