@@ -27,6 +27,7 @@ OTHERS: Final[Mapping[RuleSlug, Severity]] = {
     RuleSlug("because-of-nothing"): Severity.WARNING,
     RuleSlug("long-edge-differs"): Severity.WARNING,
     RuleSlug("measures-disagree"): Severity.WARNING,
+    RuleSlug("unlike-lengths"): Severity.WARNING,
     RuleSlug("step-not-there"): Severity.WARNING,
     RuleSlug("inside-out"): Severity.WARNING,
     RuleSlug("cord-at-neck"): Severity.CAUTION,

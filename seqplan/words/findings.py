@@ -26,6 +26,7 @@ SENTENCES: Final[dict[str, str]] = {
     "finding-after-not-needed": "An `after:` says what the program has not found itself.",
     "finding-free-words": "Operations are told in verbs that the program understands.",
     "finding-measures-disagree": "A measure in two units is the same length in both.",
+    "finding-unlike-lengths": "A length that is given in two units is the same in both.",
     "finding-step-not-there": "A text points to steps that are there.",
     "finding-inside-out": "A text says which side of the work is out.",
     "finding-part-not-there": "A text speaks of parts that the garment has.",

@@ -11,9 +11,11 @@ from seqplan.explain.reading.measures import pairs_in
 _FROM_MM = Fraction(8)
 """Below, a sixteenth of an inch, to which the trade rounds, is more than a fifth."""
 
-metric = st.builds(Length, st.integers(1, 20000).map(lambda n: Fraction(n, 10)), st.just("cm"))
+metric = st.builds(
+    Length, st.integers(1, 20000).map(lambda n: Fraction(n, 10)), st.just("cm"), st.none()
+)
 imperial = st.builds(
-    lambda eighths: Length(eighths * MM_PER_INCH / 8, "in"), st.integers(1, 800).map(Fraction)
+    lambda eighths: Length(eighths * MM_PER_INCH / 8, "in", None), st.integers(1, 800).map(Fraction)
 )
 
 
