@@ -137,7 +137,7 @@ def _set_on(s: Subject) -> tuple[Lying, ...]:
     if s.entry.closing is not Closing.IN_ONE_SEAM:
         return (ground, Lying(band, False))
     # Folded with wrong sides together, so that its right side looks up as well as down.
-    half = say("picture-other-edge", piece=band.material.title)
+    half = say("picture-same-copy", piece=band.material.title)
     other = band.material._replace(key=f"{band.material.key}~", title=half)
     return (ground, Lying(band, False), Lying(band._replace(material=other), True))
 
