@@ -457,7 +457,9 @@ def test_every_sentence_of_a_fault_has_a_case() -> None:
     missing = []
     for key, sentence in faults.SENTENCES.items():
         if key.startswith("fault-") and key.removeprefix("fault-") not in beyond_a_line:
-            pattern = re.sub(r"\\{\w+\\}", ".+", re.escape(sentence.replace("}}", "}").replace("{{", "{")))
+            pattern = re.sub(
+                r"\\{\w+\\}", ".+", re.escape(sentence.replace("}}", "}").replace("{{", "{"))
+            )
             if not any(re.fullmatch(pattern, message) for message in messages):
                 missing.append(key)
     assert missing == []

@@ -3,7 +3,7 @@
 import re
 import shutil
 import subprocess
-from itertools import product
+from itertools import cycle, product
 from pathlib import Path
 
 import pytest
@@ -18,6 +18,8 @@ READER = shutil.which("pdftotext")
 TOP, FOOT = 14 / 25.4 * 72, 17 / 25.4 * 72
 """The margins of the page in points."""
 PRINTS = list(product(SHIPPED, Paper))
+IN_A_BROWSER = list(zip(SHIPPED, cycle(Paper), strict=False))
+"""Each on one of the papers: a browser takes its time."""
 LEAST = 0.5
 LEAST_LAST = 0.07
 """How full a page is, and the last one, which may hold nothing but the terms of use."""
@@ -55,7 +57,7 @@ def _check(*fullness: float) -> None:
 @pytest.mark.browser
 @pytest.mark.skipif(not CHROMIUM.exists(), reason=f"there is no chromium at {CHROMIUM}")
 @pytest.mark.skipif(READER is None, reason="there is no pdftotext")
-@pytest.mark.parametrize(("name", "paper"), PRINTS)
+@pytest.mark.parametrize(("name", "paper"), IN_A_BROWSER)
 def test_no_page_that_a_browser_prints_is_nearly_empty(name, paper, browser, tmp_path):
     page = browser.new_page()
     page.set_content(booklet(name, paper))
