@@ -15,9 +15,10 @@ from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.explain.chart import Lanes, make_chart
 from seqplan.load.document import load_text
 from seqplan.load.text import lines_of
-from seqplan.pipeline import Opened, booklet_page
+from seqplan.pipeline import Opened, make_handouts, write_handout
 from seqplan.recipes.expand import construct
 from seqplan.render.dot import chart_to_dot
+from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_between, list_place, list_steps
 
 # Garments that were found so, cut down to what it takes.
@@ -121,7 +122,8 @@ def _draw(opened: Opened, lanes: Lanes) -> None:
         assert list_steps(c, plan)
     chart = make_chart(c, opened.binding.held, lanes)
     assert chart_to_dot(chart, c, title=c.garment.name, lanes=lanes)
-    assert "</html>" in booklet_page(opened)
+    for document in make_handouts(opened, "booklet").values():
+        assert b"</html>" in write_handout(document, ".html", Paper.A4)
     if c.garment.entries:
         first, last = c.garment.entries[0].id, c.garment.entries[-1].id
         assert list_place(opened.explainer.place(first))

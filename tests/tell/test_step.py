@@ -94,7 +94,7 @@ FACTS = {
     },
     "ferry-waistcoat": {
         "press-edges": "press it flat from the side of the front lining pieces",
-        "buttons": "sew each button on|opposite its buttonhole|There are 5 of them",
+        "buttons": "sew the buttons on|opposite the buttonholes|There are 5 of them",
         "edge": "the neck edge of the back piece|edge edges of the front pieces",
         "back-hem": "leave 12 cm (4¾ in) open between them.",
     },
@@ -102,7 +102,7 @@ FACTS = {
     "gull-skirt": {"upper-sides/press": "both allowances towards the front|in that direction, too"},
     "lamp-room-tee": {
         "shoulders": "clear elastic tape along the seam line|without stretching it",
-        "close-rib": "Fold the neckband piece with right sides together|the two end edges",
+        "close-rib": "Fold the neckband piece, with right sides together|so that its end edges lie on one another",
         "neck/topstitch": "on the side of the body and 6 mm (¼ in) from the seam",
     },
     "dress": {
