@@ -21,6 +21,9 @@ from seqplan.render.dot import chart_to_dot
 from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_between, list_place, list_steps
 
+FOLDER = GARMENTS[0].parent
+"""Where the pictures are that garments name."""
+
 # Garments that were found so, cut down to what it takes.
 STRANGE: dict[str, str] = {
     "both halves of a run sewn to the same edges": """
@@ -80,7 +83,7 @@ def _no_collecting() -> Iterator[None]:
 
 
 def _opened(spoilt: Mutant) -> Opened:
-    loaded = load_text(spoilt.text, spoilt.of)
+    loaded = load_text(spoilt.text, spoilt.of, FOLDER)
     if loaded.garment is None:
         return Opened(loaded, None)
     return Opened(loaded, *construct(loaded.garment))
@@ -148,5 +151,7 @@ def test_a_mutant_is_the_same_every_time() -> None:
 
 
 def test_every_garment_has_mutants_that_read_and_mutants_that_do_not() -> None:
-    read = {(m.of, load_text(m.text).garment is not None) for m in map(mutant, range(600))}
+    read = {
+        (m.of, load_text(m.text, m.of, FOLDER).garment is not None) for m in map(mutant, range(600))
+    }
     assert read == {(path.name, is_read) for path in GARMENTS for is_read in (True, False)}

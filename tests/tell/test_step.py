@@ -102,7 +102,7 @@ FACTS = {
     "gull-skirt": {"upper-sides/press": "both allowances towards the front|in that direction, too"},
     "lamp-room-tee": {
         "shoulders": "clear elastic tape along the seam line|without stretching it",
-        "close-rib": "Fold the neckband piece, with right sides together|so that its end edges lie on one another",
+        "close-rib": "Fold the neckband piece, with right sides together|its end edges lie on",
         "neck/topstitch": "on the side of the body and 6 mm (¼ in) from the seam",
     },
     "dress": {
