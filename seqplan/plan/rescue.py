@@ -164,10 +164,7 @@ def find_rescue(
     sequence = [
         id_ for id_ in at.order if (id_ in at.done or id_ in implied) and id_ not in at.missed
     ]
-    weights = [
-        0 if id_ in at.wrong else weight
-        for id_, weight in zip(sequence, weigh(c, sequence), strict=True)
-    ]
+    weights = weigh(c, sequence, at.wrong)
     shoulds = [r for r in binding.held if not by_the_book and r.strength is not Strength.MUST]
     while True:
         unpicking = least_to_undo(
@@ -211,10 +208,14 @@ def _closure(order: Sequence[OpId], reasons: Sequence[Reason]) -> Closure:
     return start.closure
 
 
-def weigh(c: Construction, sequence: Sequence[OpId]) -> list[int]:
-    """What it costs to undo each operation: what cannot be undone outweighs all that can."""
+def weigh(c: Construction, sequence: Sequence[OpId], wrong: Collection[OpId] = ()) -> list[int]:
+    """What it costs to undo each operation: what cannot be undone outweighs all that can.
+
+    What is wrong comes off in any case, so that it weighs nothing.
+    """
     lost = len(sequence) + 1
-    return [lost if UNDOING[c.op[id_].action] is Undoing.LOST else 1 for id_ in sequence]
+    weights = (lost if UNDOING[c.op[id_].action] is Undoing.LOST else 1 for id_ in sequence)
+    return [0 if id_ in wrong else weight for id_, weight in zip(sequence, weights, strict=True)]
 
 
 def _order_from(
