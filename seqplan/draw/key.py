@@ -7,6 +7,7 @@ from typing import Final, NamedTuple
 from seqplan.draw.cloth import Cloth, Stitch
 from seqplan.draw.figure import (
     PAPER,
+    THIN,
     TONE,
     Area,
     Disc,
@@ -19,6 +20,7 @@ from seqplan.draw.figure import (
 )
 from seqplan.draw.map_lines import edge_marks, slit_marks
 from seqplan.draw.map_piece import letter_box, letter_marks
+from seqplan.draw.notch_marks import notch_marks
 from seqplan.draw.section_picture import end_sample, pen_of, right_side_sample, swatch
 from seqplan.draw.textwidth import text_width, wrap
 from seqplan.draw.tones import cloth_marks, hatching
@@ -186,6 +188,8 @@ def _edges() -> list[_Item]:
     found.append(_Item(sample, say("map-key-finished"), say("map-letter-finished")))
     active = EdgeState(State.RAW, is_active=True)
     found.append(_Item(tuple(edge_marks([start, end], active, 1)), say("map-key-active")))
+    notch = (_line((0, -2), (_SAMPLE, -2), width=THIN), *notch_marks(13 - 2j, 1 + 0j, 1))
+    found.append(_Item(notch, say("key-notch")))
     found.append(_Item(tuple(slit_marks([start, end], is_cut=False)), say("map-key-slit")))
     return found
 

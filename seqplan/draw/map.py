@@ -20,6 +20,7 @@ from seqplan.draw.map_piece import (
     letter_marks,
 )
 from seqplan.draw.map_scale import fit
+from seqplan.draw.notch_marks import notch_marks, piece_notches
 from seqplan.draw.pattern import Pattern
 from seqplan.draw.textwidth import text_width, wrap
 from seqplan.draw.thing_marks import thing_marks, thing_sample
@@ -202,11 +203,14 @@ class _Map:
             letter=say("map-wrong-letter" if is_wrong else "map-right-letter"),
             is_wrong=is_wrong,
             is_mirrored=card.is_mirrored != is_wrong,
-            things=tuple(
-                mark
-                for thing in self._view.things
-                if thing.piece == card.piece.id
-                for mark in thing_marks(thing, card.piece, sized)
+            things=(
+                *piece_notches(card.piece, self._c.rings.pieces[card.piece.id], sized),
+                *(
+                    mark
+                    for thing in self._view.things
+                    if thing.piece == card.piece.id
+                    for mark in thing_marks(thing, card.piece, sized)
+                ),
             ),
         )
 
@@ -263,6 +267,9 @@ class _Map:
         is_marked = any(thing.edge for thing in self._view.things) or not self._view.things
         if is_marked and any(state.is_active for state in states):
             samples.append((_line(EdgeState(Kind.RAW, is_active=True)), say("map-key-active"), ""))
+        if any(card.piece.notches for card in self._cards):
+            notch = list(notch_marks(complex(_SAMPLE / 2), 1 + 0j, 1))
+            samples.append(([*_line(EdgeState(Kind.RAW)), *notch], say("map-key-notch"), ""))
         names = {thing.title: thing.kind for thing in self._view.things}
         samples += [(thing_sample(kind), words, "") for words, kind in names.items()]
         for kind in () if self._view.things else Kind:

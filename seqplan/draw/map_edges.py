@@ -9,7 +9,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.shape.curve import flattened
 from seqplan.shape.outline import Laid, edge_length, lay
 from seqplan.shape.sketch import sketch
-from seqplan.surface.portion import is_clear
+from seqplan.surface.portion import is_clear, part_counts
 
 Points = tuple[complex, ...]
 """The corners of straight lines that stand for an edge."""
@@ -50,29 +50,13 @@ def split_edges(
     split = c.rings.pieces[piece.id].edges
     found: dict[int, Points] = {}
     place = 0
-    for index, count in enumerate(_part_counts(piece.edges, split)):
+    for index, count in enumerate(part_counts(piece.edges, split)):
         line = lines[index]
         for part in _parts(line, _marks(c, piece, index, count)) if line else ():
             found[place] = part
             place += 1
         place += 0 if line else count
     return found | dict(_slits(split, found, ring_of(lines, is_fold=is_fold), is_fold=is_fold))
-
-
-def _part_counts(whole: Sequence[Edge], split: Sequence[Edge]) -> Iterator[int]:
-    """Into how many parts each edge is split: they follow it, at marks and of the same name."""
-    place = 0
-    for index, edge in enumerate(whole):
-        rest = len(whole) - index - 1
-        count = 1
-        while (
-            len(split) - place - count > rest
-            and split[place + count].name == edge.name
-            and split[place + count].at_mark
-        ):
-            count += 1
-        place += count
-        yield count
 
 
 def _marks(c: Construction, piece: Piece, index: int, count: int) -> list[float]:

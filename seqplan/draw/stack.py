@@ -1,17 +1,19 @@
 """What lies on the table when layers are joined, seen from above."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 from typing import Final, NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
 from seqplan.draw.cloth import Material, Stitch
-from seqplan.draw.lay import JOINING, Way, layers
+from seqplan.draw.lay import JOINING, Lying, Way, layers
 from seqplan.draw.subject import Subject
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Half
 from seqplan.recipes.construction import Construction
+from seqplan.recipes.notches import meetings, whole_edge
 from seqplan.rehearse.work import Work
 from seqplan.tell import usual
 from seqplan.tell.names import listing, quoted, readable
@@ -43,6 +45,9 @@ class Stack(NamedTuple):
         What of the edge stays open, in words; empty where the row runs from end to end.
     is_gap
         Whether it stays open in the middle, and not from one end on.
+    notches
+        Where notches of the layers meet, from 0 at the top of the edge to 1, and of how many marks
+        they are.
     """
 
     layers: tuple[Layer, ...]
@@ -51,6 +56,7 @@ class Stack(NamedTuple):
     fold: bool = False
     part: str = ""
     is_gap: bool = False
+    notches: tuple[tuple[float, int], ...] = ()
 
 
 _BASTED: Final = frozenset({Action.BASTE, Action.HOLD})
@@ -87,7 +93,31 @@ def stack(c: Construction, work: Work, op: Operation, focus: PieceId | None = No
         Layer(_with_all(s, layer.side.material), layer.is_right_up, layer.way) for layer in laid
     )
     fold = s.entry.seam is SeamKind.LAPPED or s.entry.verb is Verb.PATCH_POCKET
-    return Stack(found, _stitch(s), _distance(s), fold, _part(s), s.entry.gap is not None)
+    is_gap = s.entry.gap is not None
+    notches = () if fold else tuple(_notches(s, laid))
+    return Stack(found, _stitch(s), _distance(s), fold, _part(s), is_gap, notches)
+
+
+def _notches(s: Subject, laid: Sequence[Lying]) -> Iterator[tuple[float, int]]:
+    """Where notches meet on the edge that is drawn, from the top of the picture down."""
+    here = {whole_edge(s.c, segment) for segment in s.here}
+    meeting = next(
+        (m for m in meetings(s.c, s.shape) if here & {*m.one.edges, *m.other.edges}), None
+    )
+    if meeting is None:
+        return
+    edge = meeting.one.edges[0]
+    layer = next((x for x in laid[::-1] if x.side.material.key.rstrip("~") == edge.piece), laid[0])
+    # With its edge at the right, a piece is walked clockwise down the page, unless it lies on its
+    # right side, or is the mirror image of what is described.
+    is_down = bool(layer.is_right_up) == (edge.half == Half.DESCRIBED.value)
+    for number, (one, other) in enumerate(meeting.pairs):
+        share = (number + 1) / (len(meeting.pairs) + 1)
+        if one.before is not None and one.after is not None:
+            share = one.before / (one.before + one.after)
+        notch = one.notch or other.notch
+        if notch is not None:
+            yield share if is_down else 1 - share, notch.marks
 
 
 def _with_all(s: Subject, material: Material) -> Material:

@@ -19,6 +19,7 @@ from seqplan.draw.figure import (
 )
 from seqplan.draw.lay import Way
 from seqplan.draw.leaders import LEADING, SIZE, Columns, Named, name_things, widest
+from seqplan.draw.notch_marks import notch_marks
 from seqplan.draw.section_picture import lay_key
 from seqplan.draw.stack import Layer, Stack
 from seqplan.draw.textwidth import text_width
@@ -45,6 +46,10 @@ _ARROW: Final = 40.0
 _MANY: Final = 4
 """From so many layers on their corners take up most of the picture."""
 _PINS: Final = (0.2, 0.5, 0.8)
+_CLEAR: Final = 0.09
+"""No pin so near to a notch, in parts of the edge."""
+_NOTCH: Final = 1.3
+"""How large notches are, compared with those of the map."""
 _LETTER: Final = 9.0
 
 
@@ -94,6 +99,7 @@ class _Drawing:
         ]
         marks += [self._strap(n) for n in self.across]
         marks += [*self._pins(), *self._stitches(), *self._measure(), *self._bracket()]
+        marks += self._notches()
         columns = Columns(
             _MARGIN + self.column,
             0,
@@ -232,12 +238,21 @@ class _Drawing:
 
     def _pins(self) -> Iterator[Mark]:
         low = self.bottom
+        notches = [share for share, _ in self.stack.notches]
         for share in _PINS:
+            if any(abs(share - notch) < _CLEAR for notch in notches):
+                continue
             y = self.top + share * (low - self.top)
             tip, head = (self.row - 5, y), (self.edge + 7, y)
             yield Line((tip, head), 2.2, ink=PAPER)
             yield Line((tip, head), 0.8, role="pin")
             yield Disc(head, 2.0, PAPER, 0.8)
+
+    def _notches(self) -> Iterator[Mark]:
+        """Where the notches of all layers lie on one another."""
+        for share, marks in self.stack.notches:
+            spot = complex(self.edge, self.top + share * (self.bottom - self.top))
+            yield from notch_marks(spot, 1j, marks, _NOTCH)
 
     def _measure(self) -> Iterator[Mark]:
         y = self.top - 4
@@ -278,6 +293,9 @@ class _Drawing:
                 items.append(
                     (say(f"picture-cloth-{kind.value}"), [*_cloth(box, layer, flipped=False)], 15)
                 )
+        if self.stack.notches:
+            notch = [Line(((4, -5), (4, 5)), 1.6), *notch_marks(4 + 0j, 1j, 1, _NOTCH)]
+            items.append((say("picture-notches-meet"), notch, 6))
         if self.stack.part:
             bracket = Line(((0, -4), (3, -4), (3, 4), (0, 4)), 1.1)
             items.append((self.stack.part, [bracket], 4))

@@ -22,7 +22,17 @@ from seqplan.load.writing import (
     write_when,
 )
 from seqplan.model.garment import Amount, Choice, Fabric, Garment, LayPlan, Notion, OwnSeam, Waiver
-from seqplan.model.piece import Cut, Edge, Fullness, Layer, Outline, Piece, Slit, Spot
+from seqplan.model.piece import (
+    Cut,
+    Edge,
+    Fullness,
+    Layer,
+    Notch,
+    Outline,
+    Piece,
+    Slit,
+    Spot,
+)
 from seqplan.model.station import DEFAULT_STATIONS, Station
 
 
@@ -249,7 +259,18 @@ def _face(piece: Piece) -> Values:
         "spots": write_texts(map(_spot, piece.spots)),
         "lines": write_texts(piece.lines),
         "begins": write_braces(begins) if begins else None,
+        "notches": _notches(piece.notches),
     }
+
+
+def _notches(notches: tuple[Notch, ...]) -> str | None:
+    """The notches of each edge, in their order."""
+    edges = dict.fromkeys(notch.edge for notch in notches)
+    listed = {
+        quoted_text(edge): write_list(quoted_text(str(n)) for n in notches if n.edge == edge)
+        for edge in edges
+    }
+    return write_braces(listed) if listed else None
 
 
 def _edges(edges: tuple[Edge, ...]) -> str | None:

@@ -77,6 +77,7 @@ class Takes(Enum):
     SLITS = "slits with where they begin"
     LENGTH_BY_SIZE = "a length, or a length for each size"
     BEGINNINGS = "spots or lines with a length from an edge"
+    NOTCHES = "edges with their notches"
     WHEN = "a choice with an option"
     WAIVERS = "rules with a reason"
     HOURS = "a number of hours"
@@ -356,7 +357,11 @@ KEYS: Final[tuple[Key, ...]] = (
     _PIECE(
         name="lengths", takes=Takes.LENGTHS, help="How long edges are, along the stitching line."
     ),
-    *_planned(Section.PIECE, "notches"),
+    _PIECE(
+        name="notches",
+        takes=Takes.NOTCHES,
+        help="Edges with the notches on them: `side: 20 from waist`, `cap: [single, double]`.",
+    ),
     # Darts or pleats of a piece.
     _FULLNESS(name="on", takes=Takes.TEXT, is_required=True, help="The edge at which they open."),
     _FULLNESS(name="number", takes=Takes.NUMBER, bounds=(1, 99), help="How many; 1 if left out."),

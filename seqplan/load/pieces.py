@@ -26,7 +26,7 @@ from seqplan.load.names import (
 )
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
-from seqplan.model.piece import Cut, Edge, Layer, Piece, Spot, Worn
+from seqplan.model.piece import Cut, Edge, Layer, Notch, Piece, Spot, Worn
 from seqplan.words.say import say
 
 EDGE_LIMIT = 200
@@ -38,8 +38,8 @@ _NONE: frozenset[str] = frozenset()
 class _Draft(NamedTuple):
     """A piece as written: what it has itself, before ``like:`` is followed.
 
-    ``named`` are the edges that it names, with the places where it does; ``spots`` and ``lines``
-    come with theirs, too.
+    ``named`` are the edges that it names, with the places where it does; ``spots``, ``lines`` and
+    ``notches`` come with theirs, too.
     """
 
     piece: Piece
@@ -50,6 +50,7 @@ class _Draft(NamedTuple):
     named: tuple[tuple[str, Placed], ...]
     spots: tuple[tuple[Spot, Node], ...]
     lines: tuple[tuple[str, Node], ...]
+    notches: tuple[tuple[Notch, Node], ...]
 
 
 class Around(NamedTuple):
@@ -84,6 +85,10 @@ def read_pieces(
             _check_edge(piece, name, at, sink)
         spots = () if key in uncut else drafts[key].spots
         check_face(piece, spots, drafts[key].lines, sink)
+        if drafts[key].notches and key not in uncut:
+            from seqplan.load.notches import check_notches
+
+            check_notches(piece, drafts[key].notches, sink)
     return pieces, uncut
 
 
@@ -127,6 +132,7 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
     spots = read_spots(found.get("spots"), sink)
     marks = (*(spot.name for spot, _ in spots), *(name for name, _ in lines))
     begins = read_begins(found.get("begins"), marks, around.units, sink)
+    notches, notched = _notches(found, around.units, sink)
     return _Draft(
         piece._replace(
             selvage=tuple(name for name, _ in selvage),
@@ -135,6 +141,7 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
             spots=tuple(spot for spot, _ in spots),
             lines=tuple(name for name, _ in lines),
             begins=tuple(item for item, _ in begins),
+            notches=tuple(notch for notch, _ in notches),
         ),
         has_cut="cut" in found,
         is_cut_known=is_cut_known,
@@ -144,11 +151,24 @@ def _draft(pair: Pair, around: Around, sink: Sink) -> _Draft | None:
             *selvage,
             *((item.on, at) for item, at in (*darts, *pleats)),
             *((item.edge, at) for item, at in begins),
+            *notched,
             *measured,
         ),
         spots=spots,
         lines=tuple(lines),
+        notches=notches,
     )
+
+
+def _notches(
+    found: fields.Fields, units: str, sink: Sink
+) -> tuple[tuple[tuple[Notch, Node], ...], tuple[tuple[str, Placed], ...]]:
+    """The notches with their places, and the edges that they name."""
+    if "notches" not in found:
+        return (), ()
+    from seqplan.load.notches import read_notches
+
+    return read_notches(found["notches"], units, sink)
 
 
 def _cloth(pair: Pair, found: fields.Fields, around: Around, sink: Sink) -> Piece:
@@ -318,7 +338,12 @@ def _with_edges(draft: _Draft, done: dict[str, Piece | None]) -> Piece | None:
     # Half an outline is not that of a whole piece.
     is_same = (piece.cut is Cut.FOLD) == (other.cut is Cut.FOLD)
     lengths = tuple({**dict(other.lengths), **dict(piece.lengths)}.items())
-    return piece._replace(shape=other.shape if is_same else None, lengths=lengths)
+    piece = piece._replace(shape=other.shape if is_same else None, lengths=lengths)
+    if not other.notches:
+        return piece
+    from seqplan.load.notches import taken_over
+
+    return piece._replace(notches=taken_over(piece, other))
 
 
 def _check_edge(piece: Piece, name: str, at: Placed, sink: Sink) -> None:

@@ -6,11 +6,12 @@ pair, or the whole of a piece cut singly; the half or copy described has the fol
 its left when it lies right side up with its top away from you.
 """
 
+from collections.abc import Mapping
 from enum import Enum
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from seqplan.base.ids import PieceId
-from seqplan.base.measure import Length
+from seqplan.base.measure import Length, format_written
 from seqplan.base.path import DocPath
 
 
@@ -139,6 +140,44 @@ class Beginning(NamedTuple):
     edge: str
 
 
+MARKS: Final[Mapping[str, int]] = {"single": 1, "double": 2, "triple": 3}
+"""Of how many marks a notch is."""
+
+
+class Notch(NamedTuple):
+    """A notch at an edge, which meets another one when the edge is sewn.
+
+    Parameters
+    ----------
+    edge
+        The name of the edge; all edges of this name bear it.
+    marks
+        1 for a single notch, 2 for a double one, 3 for a triple one: see ``MARKS``.
+    length
+        How far along the stitching line it is from where the edge meets ``neighbour``; ``None``
+        where nobody says.
+    neighbour
+        The edge beside, or ``fold`` for the fold of the piece.
+    is_middle
+        Whether it is in the middle of the edge.
+    """
+
+    edge: str
+    marks: int = 1
+    length: Length | None = None
+    neighbour: str | None = None
+    is_middle: bool = False
+
+    def __str__(self) -> str:
+        """As the author may write it."""
+        where = "middle" if self.is_middle else ""
+        if self.length is not None:
+            where = f"{format_written(self.length)} from {self.neighbour}"
+        words = next(word for word, count in MARKS.items() if count == self.marks)
+        is_plain = self.marks == 1 and where
+        return where if is_plain else f"{words} {where}".strip()
+
+
 class Slit(NamedTuple):
     """A slit that begins at a mark between two edges, or in the middle of a fold.
 
@@ -226,6 +265,8 @@ class Piece(NamedTuple):
         Places and lines marked on its face.
     begins
         How far from an edge some of those begin.
+    notches
+        Notches, those of one edge in the order in which they stand along it.
     slits
         Slits; their edges are among ``edges``.
     is_strip
@@ -256,6 +297,7 @@ class Piece(NamedTuple):
     spots: tuple[Spot, ...] = ()
     lines: tuple[str, ...] = ()
     begins: tuple[Beginning, ...] = ()
+    notches: tuple[Notch, ...] = ()
     slits: tuple[Slit, ...] = ()
     is_strip: bool = False
     shape: Outline | None = None

@@ -5,7 +5,7 @@
 is a mark on a straight run.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -113,3 +113,19 @@ def _meets(piece: Piece, index: int, neighbour: str) -> tuple[bool, bool]:
     is_last = index + 1 == len(edges)
     at_end = not (is_fold and is_last) and edges[(index + 1) % len(edges)].name == neighbour
     return at_start, at_end
+
+
+def part_counts(whole: Sequence[Edge], split: Sequence[Edge]) -> Iterator[int]:
+    """Into how many parts each edge is split: they follow it, at marks and of the same name."""
+    place = 0
+    for index, edge in enumerate(whole):
+        rest = len(whole) - index - 1
+        count = 1
+        while (
+            len(split) - place - count > rest
+            and split[place + count].name == edge.name
+            and split[place + count].at_mark
+        ):
+            count += 1
+        place += count
+        yield count

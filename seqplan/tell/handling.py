@@ -7,6 +7,7 @@ from seqplan.model.operation import Action
 from seqplan.model.piece import Fullness, Hand, Layer, Piece, Spot
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, listing, name_pieces, name_seam, quoted, readable
+from seqplan.tell.notches import notches_of
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -65,6 +66,7 @@ def marks_on(piece: Piece) -> list[str]:
         say("step-mark-line", name=quoted(readable(line).removesuffix(" line")))
         for line in piece.lines
     ]
+    found += notches_of(piece)
     found += [say("step-mark-slit", name=quoted(readable(slit.name))) for slit in piece.slits]
     return found
 

@@ -17,6 +17,7 @@ from seqplan.tell.names import (
     quoted,
     readable,
 )
+from seqplan.tell.notches import notches_that_meet
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
@@ -220,14 +221,16 @@ def _round_bags(s: Scene) -> list[str]:
 
 
 def matching(s: Scene) -> tuple[str, ...]:
-    """That seams which the run crosses meet."""
+    """That notches meet, and the seams which the run crosses."""
+    notches = notches_that_meet(s)
     seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
     names = list(dict.fromkeys(name_seam_plainly(entry) for entry in seams))
     if not names:
-        return ()
+        return notches
     if len(names) == 1:
-        return (say("step-match-seam", seams=names[0]),)
-    return (say("step-match-seams", seams=listing(say("step-the", name=n) for n in names)),)
+        return (*notches, say("step-match-seam", seams=names[0]))
+    seams_told = listing(say("step-the", name=name) for name in names)
+    return (*notches, say("step-match-seams", seams=seams_told))
 
 
 def stitch(s: Scene) -> str:

@@ -80,6 +80,18 @@ SENTENCES: Final[dict[str, str]] = {
     "check-band-shorter-fix": (
         "The band {shorter} is too short: make it longer, or gather the edge that it is set on."
     ),
+    "check-notches-apart": (
+        "in `{entry}`, the notch `{notch}` of `{one}` and the notch `{mate}` of `{other}` come"
+        " {gap} apart"
+    ),
+    "check-notches-apart-fix": (
+        "Look whether two other edges were meant, or an edge lies the wrong way round; else mend"
+        " the distance of one of them."
+    ),
+    "check-notch-alone": "in `{entry}`, the notch `{notch}` of `{one}` meets nothing on {other}",
+    "check-notch-alone-fix": (
+        "Give the other edge a notch of as many marks there, or mend the distance; or take it out."
+    ),
     "check-no-seam-below-zip": "nothing sews `{name}`, where the opening of `{entry}` ends",
     "check-no-seam-below-zip-fix": (
         "Sew it, with `sew: {name}` for a centre seam, or say what becomes of it below the zip."

@@ -34,6 +34,9 @@ SENTENCES: Final[dict[str, str]] = {
     "editor-expected-marks": "expected an edge such as `side`, or edges such as `side | slot`",
     "editor-expected-run-or-name": "expected an edge such as `front.side`, or a name",
     "editor-expected-operation": "expected an operation such as `hem` or `side-seams/press`",
+    "editor-expected-notch": (
+        "expected a notch, such as `20 from waist`, `double` or `single middle`"
+    ),
     "editor-expected-portion": "expected a length and an edge, such as `10 from waist`",
     "editor-expected-direction": "expected a direction such as `to back` or `open`",
 }

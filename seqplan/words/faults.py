@@ -345,6 +345,24 @@ SENTENCES: Final[dict[str, str]] = {
         "expected spots or lines with their distance from an edge, found {found}"
     ),
     "fix-expected-begins": "Write them like `begins: {{frill-line: 2 from neck}}`.",
+    "fault-expected-notches": "expected edges with their notches, found {found}",
+    "fix-expected-notches": (
+        "Write them like `notches: {{side: 20 from waist, cap: [single, double]}}`."
+    ),
+    "fault-expected-notch": "expected a notch such as `double 20 from waist`, found {found}",
+    "fix-expected-notch": (
+        "Write `single`, `double` or `triple`, and then `middle`, or a length, `from` and the edge"
+        " at whose end it begins. Each of the two can be left out."
+    ),
+    "fault-notch-either-end": (
+        "{edge} meets {neighbour} at both of its ends, so nobody knows from which one the notch is"
+        " measured"
+    ),
+    "fix-notch-either-end": "Give one of the two neighbours a name of its own.",
+    "fault-notch-beyond": "this notch lies beyond the end of {edge}",
+    "fix-notch-beyond": (
+        "Measure it along the stitching line, from where the edge meets {neighbour}."
+    ),
     "fault-unknown-mark": "no spot or line of this piece is called {name}",
     "fix-no-marks": "Name it under `spots:` or `lines:` of the piece.",
     "fault-expected-part": "expected a part such as `10 from waist`, found {found}",

@@ -28,6 +28,7 @@ SENTENCES: Final[dict[str, str]] = {
     "map-key-sewn": "sewn to another edge",
     "map-key-hemmed": "folded over: hem, casing, pressed under",
     "map-key-enclosed": "enclosed",
+    "map-key-notch": "notch",
     "map-key-finished": "finished, so that it does not ravel",
     "map-key-fold": "fold of the piece or the strip",
     "map-key-slit": "slit, not cut yet",

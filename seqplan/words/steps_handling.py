@@ -28,6 +28,8 @@ SENTENCES: Final[dict[str, str]] = {
     "step-mark-spot-left": "the {name} mark on the wearer's left",
     "step-mark-spot-right": "the {name} mark on the wearer's right",
     "step-mark-line": "the {name} line",
+    "step-mark-notches-one": "the notch of the {edge} edge ({notches})",
+    "step-mark-notches": "the notches of the {edge} edge ({notches})",
     "step-mark-slit": "the {name} line with its end",
     "step-mark-point": "the point where {one} and {other} meet",
     "step-mark": (

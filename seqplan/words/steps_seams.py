@@ -162,6 +162,17 @@ SENTENCES: Final[dict[str, str]] = {
     "step-roll-out": (
         "Draw everything that lies inside through an open end of the seam, and lay the seam smooth."
     ),
+    "step-notch-1": "single",
+    "step-notch-2": "double",
+    "step-notch-3": "triple",
+    "step-notch-middle": "{marks} in the middle",
+    "step-notch-from": "{marks} {length} from the {edge} edge",
+    "step-notch-from-fold": "{marks} {length} from the fold",
+    "step-notch-at-seam": "{notch} (it meets a seam there)",
+    "step-notch-at-mark": "{notch} (it meets a mark there)",
+    "step-notch-at-fold": "{notch} (it meets the middle of the {piece} there)",
+    "step-notches-one": "Let the notch of {edges} meet that of the other layer: {notches}.",
+    "step-notches": "Let the notches of {edges} meet those of the other layer: {notches}.",
     "step-match-seams": (
         "Where the seam crosses {seams}, put a pin straight through both layers at the stitching,"
         " and let the allowances lie as they were pressed."

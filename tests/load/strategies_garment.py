@@ -19,6 +19,7 @@ from seqplan.load.fields import LONGEST_MM
 from seqplan.load.keys import SEAMS, keys_with
 from seqplan.load.names import check_title, clean
 from seqplan.load.nodes import Pair, Scalar
+from seqplan.load.notches import taken_over
 from seqplan.load.resolve import neighbours
 from seqplan.load.sink import Sink
 from seqplan.load.text import first_unseen
@@ -45,6 +46,7 @@ from seqplan.model.piece import (
     Fullness,
     Hand,
     Layer,
+    Notch,
     Outline,
     Piece,
     Place,
@@ -53,6 +55,7 @@ from seqplan.model.piece import (
     Worn,
 )
 from seqplan.model.station import DEFAULT_STATIONS, Station
+from seqplan.shape.notches import beside, length_of
 
 T = TypeVar("T")
 
@@ -291,7 +294,9 @@ def pieces(
             piece = piece._replace(like=other.id, shape=outline, lengths=other.lengths, **ring)
         else:
             piece = draw(measured(draw(shaped(piece, least))))
-        made.append(draw(marked(piece)) if draw(st.booleans()) else piece)
+        piece = draw(marked(piece)) if draw(st.booleans()) else piece
+        likes = [other for other in made if other.id == piece.like]
+        made.append(piece._replace(notches=taken_over(piece, *likes)) if likes else piece)
     return tuple(made)
 
 
@@ -368,7 +373,30 @@ def marked(draw: st.DrawFn, piece: Piece) -> Piece:
         Beginning(name, draw(lengths())._replace(pair=None), draw(st.sampled_from(edges)))
         for name in begun
     )
-    return piece._replace(begins=tuple(begins))
+    return piece._replace(begins=tuple(begins), notches=tuple(draw(notches(piece))))
+
+
+@st.composite
+def notches(draw: st.DrawFn, piece: Piece) -> list[Notch]:
+    """Notches of some edges of a piece, each where it can stand."""
+    found: list[Notch] = []
+    for place, edge in enumerate(piece.edges):
+        if edge.is_slit or any(edge.name == notch.edge for notch in found):
+            continue
+        marks = draw(st.lists(st.integers(1, 3), max_size=3))
+        ends = beside(piece, place)
+        is_alone = sum(other.name == edge.name for other in piece.edges) == 1
+        for count in marks:
+            whole = length_of(piece, place)
+            room = draw(lengths())._replace(pair=None)
+            is_within = whole is None or float(room.mm) < whole
+            notch = Notch(edge.name, count, is_middle=draw(st.booleans()))
+            if is_alone and is_within and ends[0] != ends[1] and draw(st.booleans()):
+                end = draw(st.sampled_from([name for name in ends if name]))
+                notch = Notch(edge.name, count, room, end)
+            if notch.length is None or notch not in found:
+                found.append(notch)
+    return found
 
 
 def edge_lists(least: int = 0) -> st.SearchStrategy[tuple[Edge, ...]]:

@@ -232,6 +232,26 @@ ERRORS: tuple[tuple[str, str], ...] = (
         "unknown-edge",
         file_with(piece="flap: {edges: [top, foot], lines: frill, begins: {¶frill: 2 from tip}}"),
     ),
+    ("wrong-type", file_with(piece="flap: {edges: [a, b], notches: ¶2}")),
+    ("wrong-type", file_with(piece="flap: {edges: [a, b], notches: ¶{}}")),
+    ("empty-list", file_with(piece="flap: {edges: [a, b], notches: {a: ¶[]}}")),
+    ("unreadable-notch", file_with(piece="flap: {edges: [a, b, c], notches: {a: ¶3}}")),
+    ("unreadable-notch", file_with(piece="flap: {edges: [a, b, c], notches: {a: ¶twofold}}")),
+    ("unreadable-notch", file_with(piece="flap: {edges: [a, b, c], notches: {a: ¶x from b}}")),
+    (
+        "unreadable-notch",
+        file_with(piece="flap: {edges: [a, b, c], notches: {a: [single, ¶middle 2 from b]}}"),
+    ),
+    ("unreadable-notch", file_with(piece="flap: {edges: [a, b, c], notches: {a: ¶9999 m from b}}")),
+    ("unknown-edge", file_with(piece="flap: {edges: [a, b, c], notches: {¶d: single}}")),
+    ("not-next-to", file_with(piece="flap: {edges: [a, b, c, d], notches: {a: ¶2 from c}}")),
+    ("not-next-to", file_with(piece="flap: {edges: [a, b, c], notches: {a: ¶2 from fold}}")),
+    ("not-next-to", file_with(piece="flap: {cut: fold, edges: [a, b], notches: {a: ¶2 from c}}")),
+    ("notch-either-end", file_with(piece="flap: {edges: [a, b, c, b], notches: {a: ¶2 from b}}")),
+    (
+        "notch-beyond",
+        file_with(piece="flap: {edges: [a, b, c], lengths: {a: 9}, notches: {a: [¶9 from b]}}"),
+    ),
     ("unknown-spot", file_with(operation="x: {buttonhole: ¶patch.tab}")),
     ("spot-on-other-side", file_with(operation="x: {buttonhole: ¶cuff.dot@right}")),
     ("no-sides", file_with(operation="x: {buttonhole: ¶strap@left}")),
@@ -385,7 +405,10 @@ LOST: tuple[tuple[str, str], ...] = (
 
 WARNINGS: tuple[tuple[str, str], ...] = (
     ("not-looked-at-yet", file_with(top="¶glossary: {ease: room}")),
-    ("not-looked-at-yet", file_with(piece="flap: {¶notches: chest}")),
+    (
+        "listed-twice",
+        file_with(piece="flap: {edges: [a, b, c], notches: {a: [3 from b, ¶3 from b]}}"),
+    ),
     ("unlike-lengths", file_with(top="allowance: ¶{cm: 1.5, in: 3/4}")),
     ("options-alike", file_with(top="choices: {¶view: [plain, lined]}")),
     (

@@ -71,9 +71,9 @@ def test_pieces_outside_a_circle_that_lead_into_it_are_not_blamed() -> None:
     assert fault.path == ("pieces", "b", "like")
 
 
-def test_a_piece_whose_notches_are_planned_says_so_before_its_edges_are_missed() -> None:
+def test_a_piece_whose_notches_are_wrong_says_so_before_its_edges_are_missed() -> None:
     loaded = load_text(file_with(piece="band: {notches: long}", operation="x: {hem: band.attach}"))
-    assert [item.slug for item in loaded.diagnostics] == ["not-looked-at-yet", "unknown-edge"]
+    assert [item.slug for item in loaded.diagnostics] == ["wrong-type", "unknown-edge"]
     assert loaded.diagnostics[1].fix == "It has no edges at all; list them under `edges:`."
 
 

@@ -190,8 +190,9 @@ def test_a_narrow_hem_is_not_turned_in_deeper_than_it_is():
 
 def test_points_to_mark_are_listed():
     marks = sheet("breakwater-skirt").marks
-    assert "On the back pieces: the point where centre and opening meet" in marks[0]
-    assert "2.5 cm (1 in) above its bottom stop" in marks[1]
+    assert "On the front piece: the notch of the side edge (single 20 cm" in marks[0]
+    assert "On the back pieces: the point where centre and opening meet" in marks[2]
+    assert "2.5 cm (1 in) above its bottom stop" in marks[3]
     assert len(sheet("rope-walk-bag").marks) == 3
 
 

@@ -44,6 +44,7 @@ def told(
     path: DocPath,
     *,
     severity: Severity = Severity.WARNING,
+    words: str = "",
     fix: str = "",
     **names: object,
 ) -> Diagnostic:
@@ -57,6 +58,8 @@ def told(
         Where in the document.
     severity
         How bad it is.
+    words
+        The key of another sentence that says what is wrong.
     fix
         The key of another sentence that says what would put it right.
     names
@@ -66,7 +69,7 @@ def told(
     return Diagnostic(
         slug=RuleSlug(slug),
         severity=severity,
-        message=say(f"check-{slug}", **names),
+        message=say(words or f"check-{slug}", **names),
         path=path,
         notes=(Note(say(why, **names)),) if has(why) else (),
         fix=say(fix or f"check-{slug}-fix", **names),

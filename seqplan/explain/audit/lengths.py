@@ -12,12 +12,10 @@ from seqplan.explain.audit.ledger import Ledger
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.operation import Action
 from seqplan.model.piece import Piece, Segment
+from seqplan.recipes.notches import TOLERANCE
 from seqplan.recipes.shape import Shape
 from seqplan.shape.outline import edge_length
 from seqplan.surface.portion import is_clear
-
-TOLERANCE: Final = 3.0
-"""Millimetres by which edges differ without a word: an eighth of an inch, common practice."""
 
 _MEASURED: Final = frozenset({Verb.SEW, Verb.BAND})
 """Joins of edges that have to fit; bindings and plackets are cut to length on the garment."""

@@ -36,6 +36,11 @@ _FRACTION = r"[0-9]{1,3}/(?!0+(?![0-9]))[0-9]{1,3}"
 _NUMBER = rf"([0-9]{{1,6}}\s+{_FRACTION}|{_FRACTION}|[0-9]{{1,6}}(\.[0-9]{{1,4}})?)"
 _LENGTH = rf'{_NUMBER}\s*(mm|cm|m|in|yd|")?'
 
+_NOTCH = (
+    rf"((single|double|triple)(\s+middle)?|middle"
+    rf"|((single|double|triple)\s+)?{_LENGTH}\s+from\s+\S+)"
+)
+
 
 def section_reference(section: Section) -> Data:
     """A thing with keys of its own, described once under ``$defs``."""
@@ -300,6 +305,7 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.PLANS: _one_or_more(section_reference(Section.PLAN)),
     Takes.BEGINNINGS: _named(_written(rf"{_LENGTH}\s+from\s+\S+", "portion"))
     | {"minProperties": 1},
+    Takes.NOTCHES: _named(_one_or_more(_written(_NOTCH, "notch"))) | {"minProperties": 1},
     Takes.WHEN: {"type": "object", "additionalProperties": _one_or_more(_TEXT)},
     Takes.WAIVERS: _one_or_more(section_reference(Section.WAIVER)),
 }
