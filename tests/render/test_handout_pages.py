@@ -1,4 +1,4 @@
-"""The booklet on paper: no page is left nearly empty, on A4 and on Letter."""
+"""The booklet on paper: no page is left half empty, on A4 and on Letter."""
 
 import re
 import shutil
@@ -20,9 +20,13 @@ TOP, FOOT = 14 / 25.4 * 72, 17 / 25.4 * 72
 PRINTS = list(product(SHIPPED, Paper))
 IN_A_BROWSER = list(zip(SHIPPED, cycle(Paper), strict=False))
 """Each on one of the papers: a browser takes its time."""
+USUAL = 0.6
 LEAST = 0.5
 LEAST_LAST = 0.07
-"""How full a page is, and the last one, which may hold nothing but the terms of use."""
+"""How full a page is, the worst of a booklet, and the last, which may hold but the terms of use.
+
+What fills half a page, a long operation with high pictures, may leave the page before it so empty.
+"""
 
 
 @pytest.fixture(scope="module")
@@ -50,7 +54,9 @@ def _fullness(pdf: Path) -> list[float]:
 def _check(*fullness: float) -> None:
     *others, last = fullness
     assert others
-    assert min(others) >= LEAST
+    worst, *usual = sorted(others)
+    assert worst >= LEAST
+    assert all(fullness >= USUAL for fullness in usual)
     assert last >= LEAST_LAST
 
 
@@ -58,7 +64,7 @@ def _check(*fullness: float) -> None:
 @pytest.mark.skipif(not CHROMIUM.exists(), reason=f"there is no chromium at {CHROMIUM}")
 @pytest.mark.skipif(READER is None, reason="there is no pdftotext")
 @pytest.mark.parametrize(("name", "paper"), IN_A_BROWSER)
-def test_no_page_that_a_browser_prints_is_nearly_empty(name, paper, browser, tmp_path):
+def test_no_page_that_a_browser_prints_is_left_half_empty(name, paper, browser, tmp_path):
     page = browser.new_page()
     page.set_content(booklet(name, paper))
     page.pdf(path=tmp_path / "booklet.pdf", prefer_css_page_size=True)
@@ -68,6 +74,6 @@ def test_no_page_that_a_browser_prints_is_nearly_empty(name, paper, browser, tmp
 
 @pytest.mark.skipif(READER is None, reason="there is no pdftotext")
 @pytest.mark.parametrize(("name", "paper"), PRINTS)
-def test_no_page_of_the_pdf_is_nearly_empty(name, paper, tmp_path):
+def test_no_page_of_the_pdf_is_left_half_empty(name, paper, tmp_path):
     (tmp_path / "booklet.pdf").write_bytes(pdf(document(name), paper))
     _check(*_fullness(tmp_path / "booklet.pdf"))
