@@ -7,15 +7,18 @@ from itertools import cycle, product
 from pathlib import Path
 
 import pytest
-from tell.sampler import SHIPPED, booklet, document
+from paper.reading import find, walk
+from tell.sampler import SHIPPED, booklet, built, document, planned
 
-from seqplan.render.handout.paper import Paper
+from seqplan.paper.blocks import Deed, Part
+from seqplan.paper.handouts import Asked, compose
+from seqplan.render.handout.paper import MARGIN_FOOT, MARGIN_TOP, Paper
 from seqplan.render.handout.pdf import pdf
 
 CHROMIUM = Path("/usr/bin/chromium")
 READER = shutil.which("pdftotext")
 
-TOP, FOOT = 14 / 25.4 * 72, 17 / 25.4 * 72
+TOP, FOOT = (each / 25.4 * 72 for each in (MARGIN_TOP, MARGIN_FOOT))
 """The margins of the page in points."""
 PRINTS = list(product(SHIPPED, Paper))
 IN_A_BROWSER = list(zip(SHIPPED, cycle(Paper), strict=False))
@@ -77,3 +80,22 @@ def test_no_page_that_a_browser_prints_is_left_half_empty(name, paper, browser, 
 def test_no_page_of_the_pdf_is_left_half_empty(name, paper, tmp_path):
     (tmp_path / "booklet.pdf").write_bytes(pdf(document(name), paper))
     _check(*_fullness(tmp_path / "booklet.pdf"))
+
+
+@pytest.mark.parametrize(("name", "paper"), PRINTS)
+def test_no_shot_breaks_over_a_page(name, paper, tmp_path):
+    pypdf = pytest.importorskip("pypdf", reason="pypdf is not installed")
+    (made,) = compose("filming", built(name), planned(name), Asked()).values()
+    (tmp_path / "shots.pdf").write_bytes(pdf(made, paper))
+    pages = [_plain(page.extract_text()) for page in pypdf.PdfReader(tmp_path / "shots.pdf").pages]
+    shots = [part for part in find(made, Part) if part.is_whole]
+    assert shots
+    for shot in shots:
+        (page,) = (page for page in pages if _plain(shot.title + shot.remark) in page)
+        deeds = [block for block in walk(shot.blocks) if isinstance(block, Deed)]
+        assert deeds
+        assert all(_plain(text) in page for deed in deeds for text in deed.texts)
+
+
+def _plain(text: str) -> str:
+    return "".join(text.split()).replace("\N{ZERO WIDTH SPACE}", "")
