@@ -6,7 +6,7 @@ points: texts are measured in the shipped font.
 """
 
 from collections.abc import Iterable, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from math import ceil
 from typing import Final, NamedTuple
@@ -171,11 +171,12 @@ def _words_height(terms: Iterable[Term]) -> float:
 
 
 def _height(deeds: Iterable[Deed]) -> float:
-    return sum(_deed_height(deed) + _GAP for deed in deeds)
+    return sum(_deed_height((deed.title, *deed.texts, deed.check)) + _GAP for deed in deeds)
 
 
-def _deed_height(deed: Deed) -> float:
-    texts = [text for text in (deed.title, *deed.texts, deed.check) if text]
+@lru_cache(maxsize=1000)
+def _deed_height(told: tuple[str, ...]) -> float:
+    texts = [text for text in told if text]
     return _LINE * (1 + sum(_lines(text, _WIDTH, _SIZE) for text in texts))
 
 
