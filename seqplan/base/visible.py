@@ -9,7 +9,6 @@ terminal; `straightened` for pages and pictures.
 """
 
 import re
-from functools import cache
 from typing import Final
 from unicodedata import category, combining, east_asian_width
 
@@ -19,6 +18,11 @@ _UNFIT_FOR_TERMINALS: Final = re.compile(
     "[\\x00-\\x09\\x0b-\\x1f\\x7f-\\x9f\\u2028-\\u202e\\u2066-\\u2069\\ud800-\\udfff]"
 )
 """What steers a terminal, what breaks or turns its lines, and what has no bytes to be sent."""
+_NOT_XML: Final = re.compile(
+    "[\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\x7f-\\x9f\\ud800-\\udfff\\ufdd0-\\ufdef\\ufffe\\uffff"
+    "\\U0010fffe\\U0010ffff]"
+)
+"""What no page or picture can hold."""
 _REPLACEMENT: Final = "\ufffd"
 
 
@@ -46,7 +50,9 @@ def straightened(text: str) -> str:
     >>> straightened("a" + chr(0x202E) + "b" + chr(0))
     'ab�'
     """
-    return _not_xml().sub(_REPLACEMENT, _TURNING.sub("", text))
+    if text.isascii() and text.isprintable():
+        return text
+    return _NOT_XML.sub(_REPLACEMENT, _TURNING.sub("", text))
 
 
 def shown(text: str) -> str:
@@ -79,12 +85,3 @@ def _made_visible(letter: str) -> str:
     if category(letter) in {"Cc", "Cf", "Cs", "Zl", "Zp"}:
         return f"<U+{ord(letter):04X}>"
     return letter
-
-
-@cache
-def _not_xml() -> re.Pattern[str]:
-    """What no page or picture can hold. It is slow to compile, and a check never needs it."""
-    return re.compile(
-        "[^\\t\\n\\r\\u0020-\\u007e\\u00a0-\\ud7ff\\ue000-\\ufdcf\\ufdf0-\\ufffd"
-        "\\U00010000-\\U0010fffd]"
-    )

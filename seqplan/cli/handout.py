@@ -14,7 +14,7 @@ from seqplan.cli.options import (
     seconds_option,
 )
 from seqplan.cli.output import write_file
-from seqplan.cli.progress import deadline, stages
+from seqplan.cli.progress import Stages, deadline
 from seqplan.cli.report import open_for_work
 from seqplan.cli.room import read_room, workroom_option
 from seqplan.paper.handouts import HANDOUTS, Asked
@@ -111,12 +111,15 @@ def handout(
         limit=deadline(sheet["seconds"]),
     )
     opened = open_for_work(file, picks, size)
-    show = stages()
-    show(say("handout-composing"))
-    with told_in(opened, sheet["language"]) as read:
-        for name, document in make_handouts(read, kind, asked).items():
+    with told_in(opened, sheet["language"]) as read, Stages() as stages:
+        stages.reach(say("handout-composing"), 0)
+        made = make_handouts(read, kind, asked)
+        told = []
+        for number, (name, document) in enumerate(made.items()):
             path = output.with_stem(f"{output.stem}-{name}") if name else output
-            show(say("handout-writing", name=path.name))
+            stages.reach(say("handout-writing", name=path.name), (1 + number / len(made)) / 2)
             write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))
             if name:
-                click.echo(say("handout-written", name=str(path), kind=document.kind))
+                told.append(say("handout-written", name=str(path), kind=document.kind))
+    for line in told:
+        click.echo(line)

@@ -2,7 +2,8 @@
 
 import sys
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
+from threading import Event, Thread
 
 import click
 
@@ -12,6 +13,7 @@ from seqplan.words.say import say
 
 _QUIET_FOR = 1.0
 _EVERY = 0.5
+_CELLS = 20
 
 
 def deadline(seconds: float) -> Limit:
@@ -20,16 +22,49 @@ def deadline(seconds: float) -> Limit:
     return lambda states: time.monotonic() > end
 
 
-def stages() -> Callable[[str], None]:
-    """Make something that shows on a terminal which stage is reached, after the first second."""
-    quiet_until = time.monotonic() + _QUIET_FOR
-    is_terminal = sys.stderr.isatty()
+class Stages:
+    """A bar on a terminal: which stage is reached, and for how long it has run.
 
-    def show(stage: str) -> None:
-        if is_terminal and time.monotonic() > quiet_until:
-            click.echo(stage, err=True)
+    It is shown after the first second, is drawn anew while the work goes on, and is wiped away at
+    the end. Where nobody looks at a terminal there is none.
+    """
 
-    return show
+    def __init__(self) -> None:
+        self._start = time.monotonic()
+        self._stage, self._share = "", 0.0
+        self._width = 0
+        self._is_over = Event()
+        self._drawing = Thread(target=self._draw, daemon=True)
+
+    def __enter__(self) -> "Stages":
+        if sys.stderr.isatty():
+            self._drawing.start()
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self._is_over.set()
+        if self._drawing.ident is not None:
+            self._drawing.join()
+        if self._width:
+            self._write("")
+
+    def reach(self, stage: str, share: float) -> None:
+        """Tell what is done now, and which share of all was done before."""
+        self._stage, self._share = stage, share
+
+    def _draw(self) -> None:
+        wait = _QUIET_FOR
+        while not self._is_over.wait(wait):
+            done = round(_CELLS * self._share)
+            bar = "#" * done + "-" * (_CELLS - done)
+            seconds = int(time.monotonic() - self._start)
+            self._write(say("stage-bar", bar=bar, stage=self._stage, seconds=seconds))
+            wait = _EVERY
+
+    def _write(self, line: str) -> None:
+        """Write over the line that stands there."""
+        click.echo(f"\r{line.ljust(self._width)}" + ("" if line else "\r"), err=True, nl=False)
+        self._width = max(self._width, len(line))
 
 
 class SearchProgress(Observer):

@@ -6,6 +6,7 @@ and then so that lines are short and pass over as little as possible.
 """
 
 from collections.abc import Iterable, Sequence
+from functools import cache, partial
 from itertools import combinations
 from math import hypot
 from typing import Final, NamedTuple
@@ -79,18 +80,27 @@ def name_things(
     """
     choices = [_choices(thing, columns) for thing in things]
     picks = [0] * len(things)
-    best = _cost(_placed(things, choices, picks, columns), columns, obstacles)
+    spread = cache(partial(_spread, columns))
+
+    def placed(picks: Sequence[int]) -> list[_Label]:
+        labels = [offered[pick] for offered, pick in zip(choices, picks, strict=True)]
+        return [
+            *spread(tuple(label for label in labels if label.is_left)),
+            *spread(tuple(label for label in labels if not label.is_left)),
+        ]
+
+    best = _cost(placed(picks), columns, obstacles)
     for _ in range(_ROUNDS):
         before = best
         for place, offered in enumerate(choices):
             for pick in range(len(offered)):
                 tried = [*picks[:place], pick, *picks[place + 1 :]]
-                cost = _cost(_placed(things, choices, tried, columns), columns, obstacles)
+                cost = _cost(placed(tried), columns, obstacles)
                 if cost < best - 1e-9:
                     best, picks = cost, tried
         if best == before:
             break
-    labels = _placed(things, choices, picks, columns)
+    labels = placed(picks)
     down = max((label.middle + label.height / 2 for label in labels), default=columns.top)
     return tuple(mark for label in labels for mark in _marks(label, columns)), down
 
@@ -100,44 +110,30 @@ def crossings(lines: Sequence[tuple[Spot, Spot]]) -> int:
     return sum(crossing(one, other) is not None for one, other in combinations(lines, 2))
 
 
-def _choices(thing: Named, columns: Columns) -> list[tuple[Spot, bool]]:
-    sides = [is_left for is_left in (True, False) if _width(columns, is_left=is_left)]
-    found = [(spot, is_left) for spot in thing.spots for is_left in sides]
-    return sorted(found, key=lambda item: _reach(item[0], columns, is_left=item[1]))
+def _choices(thing: Named, columns: Columns) -> list[_Label]:
+    """The ways to name a thing, those with the shortest line first."""
+    sides = [
+        (is_left, wrap(thing.text, width, SIZE, lines=_LINES))
+        for is_left, width in ((True, columns.left_width), (False, columns.right_width))
+        if width
+    ]
+    found = [
+        _Label(lines, spot, is_left, spot[1]) for spot in thing.spots for is_left, lines in sides
+    ]
+    return sorted(found, key=lambda label: _reach(label, columns))
 
 
-def _width(columns: Columns, *, is_left: bool) -> float:
-    return columns.left_width if is_left else columns.right_width
+def _reach(label: _Label, columns: Columns) -> float:
+    return abs(label.spot[0] - (columns.left if label.is_left else columns.right))
 
 
-def _reach(spot: Spot, columns: Columns, *, is_left: bool) -> float:
-    return abs(spot[0] - (columns.left if is_left else columns.right))
-
-
-def _placed(
-    things: Sequence[Named],
-    choices: Sequence[Sequence[tuple[Spot, bool]]],
-    picks: Sequence[int],
-    columns: Columns,
-) -> list[_Label]:
-    labels = []
-    for thing, offered, pick in zip(things, choices, picks, strict=True):
-        spot, is_left = offered[pick]
-        lines = wrap(thing.text, _width(columns, is_left=is_left), SIZE, lines=_LINES)
-        labels.append(_Label(lines, spot, is_left, spot[1]))
-    return [*_spread(labels, columns, is_left=True), *_spread(labels, columns, is_left=False)]
-
-
-def _spread(labels: Iterable[_Label], columns: Columns, *, is_left: bool) -> list[_Label]:
+def _spread(columns: Columns, labels: tuple[_Label, ...]) -> list[_Label]:
     """The names of one column, one below the other, each as near to its spot as can be.
 
     Names whose lines cross change places. Each time that makes the lines shorter as long as names
     are of one height, so that it ends; it is not tried for ever where they are not.
     """
-    column = sorted(
-        (label for label in labels if label.is_left == is_left),
-        key=lambda label: (label.spot[1], label.spot[0], label.lines),
-    )
+    column = sorted(labels, key=lambda label: (label.spot[1], label.spot[0], label.lines))
     placed = _moved_apart(column, columns)
     for _ in range(len(column) ** 2):
         lines = [(label.start(columns), label.spot) for label in placed]

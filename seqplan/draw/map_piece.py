@@ -1,6 +1,7 @@
 """One piece on the map: its outline, the state of its edges, and their names round it."""
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from itertools import pairwise
 from typing import Final, NamedTuple
 
@@ -126,8 +127,12 @@ class Sheet(NamedTuple):
     things: tuple[Mark, ...] = ()
 
 
+@lru_cache(maxsize=500)
 def draw_piece(sheet: Sheet) -> Cell:
-    """Draw a piece with the names of its edges so placed that nothing lies on anything."""
+    """Draw a piece with the names of its edges so placed that nothing lies on anything.
+
+    From one map to the next most pieces stay as they are.
+    """
     return _Drawing(sheet).cell()
 
 

@@ -6,7 +6,7 @@ Kerning is left out; it only ever makes a text a little narrower.
 import json
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Final
 from unicodedata import category, east_asian_width
@@ -41,8 +41,14 @@ def text_width(text: str, size: float, *, bold: bool = False) -> float:
     >>> round(text_width("side seams", 10), 1)
     50.6
     """
+    return size * _width(text, bold)
+
+
+@lru_cache(maxsize=10_000)
+def _width(text: str, bold: bool) -> float:
+    """The width at a size of 1; many texts are measured again and again."""
     advances = _advances().bold if bold else _advances().regular
-    return size * sum(_letter_width(letter, advances) for letter in text)
+    return sum([_letter_width(letter, advances) for letter in text])
 
 
 def letters_of_the_font() -> frozenset[str]:

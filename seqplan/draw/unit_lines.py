@@ -1,6 +1,7 @@
 """Lines and spots of the unit in hand, on the canvas: rims, rows inside edges, room for letters."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import pairwise
 from typing import Final
 
@@ -82,6 +83,7 @@ def inside_of(line: Points, outline: Points, by: float = 3.0) -> Sequence[comple
     return beside(line, by)
 
 
+@lru_cache(maxsize=1000)
 def middle_in(outline: Points) -> complex:
     """A spot well inside: the middle of the widest stretch on a few levels."""
     best = (0.0, sum(outline) / len(outline))

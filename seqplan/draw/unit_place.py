@@ -365,11 +365,14 @@ def _within(outline: Sequence[complex]) -> list[complex]:
 def is_inside(spot: complex, outline: Sequence[complex]) -> bool:
     """Whether a spot lies inside an outline: a ray from it crosses that an odd number of times."""
     is_in = False
+    level = spot.imag
     before = outline[-1]
+    was_below = before.imag > level
     for point in outline:
-        if (point.imag > spot.imag) != (before.imag > spot.imag):
-            share = (spot.imag - point.imag) / (before.imag - point.imag)
+        is_below = point.imag > level
+        if is_below != was_below:
+            share = (level - point.imag) / (before.imag - point.imag)
             if spot.real < point.real + share * (before.real - point.real):
                 is_in = not is_in
-        before = point
+        before, was_below = point, is_below
     return is_in

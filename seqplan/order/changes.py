@@ -168,3 +168,8 @@ def _states(needs: Iterable[Key], start: Key | None) -> tuple[Key, ...]:
     if start is not None:
         states[start] = None
     return tuple(states)
+
+
+def count_changes(order: Sequence[OpId], setup_of: Mapping[OpId, Hashable]) -> int:
+    """Count the neighbours in an order that need different set-ups."""
+    return sum(setup_of[one] != setup_of[other] for one, other in pairwise(order))

@@ -5,7 +5,6 @@ What a change costs is said in `changes`. The search under plain arcs is in `che
 """
 
 from collections.abc import Hashable, Mapping, Sequence
-from itertools import pairwise
 
 from seqplan.base.ids import OpId
 from seqplan.graph.choices import Problem
@@ -115,8 +114,3 @@ def _search(operations: Sequence[OpId], changes: Changes) -> InnerSearch:
         if None not in needs:
             return VisitSearch([track.number[need] for need in needs])
     return CheapestSearch(operations, changes)
-
-
-def count_changes(order: Sequence[OpId], setup_of: Mapping[OpId, Hashable]) -> int:
-    """Count the neighbours in an order that need different set-ups."""
-    return sum(setup_of[one] != setup_of[other] for one, other in pairwise(order))

@@ -18,7 +18,7 @@ Cost: a round looks at most at three stretches per operation and n places for ea
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 from seqplan.graph.bits import mask_of
 from seqplan.graph.closure import Closure
@@ -79,7 +79,7 @@ class Sheet:
         """Judge two neighbours: a change of unit, a change of entry; nothing at the ends."""
         if one is None or other is None:
             return 0, 0
-        return int(not self.stays[one][other]), int(self.entries[one] != self.entries[other])
+        return not self.stays[one][other], self.entries[one] != self.entries[other]
 
     def judge(self, order: Sequence[int]) -> Judgement:
         """Judge an order; an entry in k runs is torn k - 1 times."""
@@ -124,8 +124,7 @@ def improve(order: Order, closure: Closure, sheet: Sheet, late: int) -> Order:
         order = best
 
 
-@dataclass(frozen=True, slots=True)
-class _Move:
+class _Move(NamedTuple):
     """The stretch ``order[start:stop]`` goes before the operation now at ``target``."""
 
     start: int
@@ -144,12 +143,10 @@ class _Move:
         first, last = order[self.start], order[self.stop - 1]
         behind, ahead = _at(order, self.start - 1), _at(order, self.stop)
         left, right = _at(order, self.target - 1), _at(order, self.target)
-        new = (sheet.joint(behind, ahead), sheet.joint(left, first), sheet.joint(last, right))
-        old = (sheet.joint(behind, first), sheet.joint(last, ahead), sheet.joint(left, right))
-        return (
-            sum(unit for unit, _ in new) - sum(unit for unit, _ in old),
-            sum(entry for _, entry in new) - sum(entry for _, entry in old),
-        )
+        joint = sheet.joint
+        a, b, c = joint(behind, ahead), joint(left, first), joint(last, right)
+        d, e, f = joint(behind, first), joint(last, ahead), joint(left, right)
+        return a[0] + b[0] + c[0] - d[0] - e[0] - f[0], a[1] + b[1] + c[1] - d[1] - e[1] - f[1]
 
 
 def _at(order: Order, place: int) -> int | None:

@@ -98,7 +98,7 @@ def batch_sheet(
         parts=(
             cautions(say("sheet-cautions"), tell_cautions_everywhere(c), sheet.caution_intro),
             Part(title=say("batch-at-a-glance"), blocks=(_glance(c, visits),)),
-            Part(title=say("batch-part-visits"), blocks=tuple(parts), starts_page=True),
+            Part(title=say("batch-part-visits"), blocks=tuple(parts)),
             Part(title=say("sheet-checks"), blocks=(Items(sheet.checks, is_ticked=True),)),
         ),
         lang=sheet.lang,

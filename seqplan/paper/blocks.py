@@ -190,6 +190,8 @@ class Part:
         What stands under it.
     starts_page
         Whether it begins a page of its own.
+    is_whole
+        Whether it stays on one page, where a page can hold it.
     is_warning
         Whether it tells what can hurt somebody.
     """
@@ -198,6 +200,7 @@ class Part:
     remark: str = ""
     blocks: "tuple[Block, ...]"
     starts_page: bool = False
+    is_whole: bool = False
     is_warning: bool = False
 
 

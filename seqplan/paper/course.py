@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from seqplan.draw.map import map_figure
+from seqplan.draw.pattern import Pattern
 from seqplan.model.workroom import Workroom
 from seqplan.paper.blocks import Beside, Block, Card, Items, Picture
 from seqplan.plan.binding import Binding
@@ -68,19 +69,19 @@ class Course:
         Only what is looked up is worth its time, so it is made for all of them at once.
         """
         safe = {pause.step for pause in self.safe}
-        work = Work(self.c)
+        work, pattern = Work(self.c), Pattern(self.c)
         found = {}
         for step in self.steps:
             for op in step.operations:
                 work.do(op)
             if step.number in safe:
-                found[step.number] = tuple(_state(self.c, work))
+                found[step.number] = tuple(_state(self.c, work, pattern))
         return found
 
 
-def _state(c: Construction, work: Work) -> Iterator[Block]:
+def _state(c: Construction, work: Work, pattern: Pattern) -> Iterator[Block]:
     if c.garment.pieces:
-        yield Picture(map_figure(c, work))
+        yield Picture(map_figure(c, work, pattern=pattern))
     yield Beside(*_told(tell_progress(c, work)))
 
 

@@ -154,6 +154,7 @@ class _Film:
                 *self._deeds(ids),
                 *notes,
             ),
+            is_whole=True,
         )
 
     def _ready(self, shot: Shot) -> Iterator[Card]:

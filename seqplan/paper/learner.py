@@ -62,6 +62,7 @@ def state_cards(course: Course) -> Document:
             title=say("class-card", step=pause.step, heading=course.step[pause.step].heading),
             blocks=(Blanks((say("class-name"), say("class-date"))), *course.state[pause.step]),
             starts_page=number > 0,
+            is_whole=True,
         )
         for number, pause in enumerate(course.safe)
     )
@@ -106,7 +107,7 @@ class _Learner:
                 *self._steps(session),
                 *self._end(session),
             ),
-            starts_page=True,
+            starts_page=session.number > 1,
         )
 
     def _title(self, session: Session) -> str:
@@ -164,7 +165,9 @@ class _Learner:
             place=name_setup(self.c.garment, op.setup),
         )
         yield Part(
-            title=say("class-put-away"), blocks=(Items(lines, is_ticked=True), Prose((coming,)))
+            title=say("class-put-away"),
+            blocks=(Items(lines, is_ticked=True), Prose((coming,))),
+            is_whole=True,
         )
 
     def _waits(self, pause: Pause) -> Iterator[str]:

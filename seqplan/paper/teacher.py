@@ -43,7 +43,7 @@ def teacher_sheet(course: Course) -> Document:
         Part(title=say("class-part-sessions"), blocks=tuple(teacher.sessions())),
         Part(title=say("class-part-queue"), blocks=tuple(teacher.queue())),
         Part(title=say("class-part-samples"), blocks=tuple(teacher.samples())),
-        Part(title=say("class-part-steps"), blocks=tuple(teacher.steps()), starts_page=True),
+        Part(title=say("class-part-steps"), blocks=tuple(teacher.steps())),
         cautions(say("sheet-cautions"), sheet.cautions, sheet.caution_intro),
     )
     return Document(
@@ -144,7 +144,7 @@ class _Teacher:
             texts.append(say("class-turns-about", count=self.course.learners))
         yield Prose(tuple(texts))
         head = (
-            say("class-col-stretch"),
+            say("class-col-steps"),
             *(capital(station_title(station)) for station in stations),
             say("class-col-swap"),
         )
@@ -256,7 +256,7 @@ class _Teacher:
             facts.append((say("class-look-at"), " ".join(map(capital, checks))))
         facts += self._catch(catch) if catch else ()
         title = say("sheet-glance-line", number=step.number, heading=sheet_step.heading)
-        return Part(title=title, blocks=(Pairs(tuple(facts)),))
+        return Part(title=title, blocks=(Pairs(tuple(facts)),), is_whole=True)
 
     def _catch(self, catch: Catch) -> Iterator[tuple[str, str]]:
         yield say("class-latest"), self._latest(catch)

@@ -11,12 +11,11 @@ from seqplan.graph.reason import Reason
 from seqplan.model.operation import Operation, Setup
 from seqplan.model.workroom import Workroom
 from seqplan.order.booklet import booklet_order, unit_changes
-from seqplan.order.fewest import cheapest_order, count_changes, fewest_changes
+from seqplan.order.changes import count_changes
 from seqplan.order.limits import Limit, no_limit
 from seqplan.order.observer import Observer
 from seqplan.order.repair import fewest_moves
 from seqplan.order.result import Proof
-from seqplan.order.workroom import changes_in
 from seqplan.plan.binding import Binding, bind
 from seqplan.plan.lessons import lesson
 from seqplan.plan.setups import change_minutes, needs_of
@@ -205,6 +204,9 @@ class Planner:
         if workroom is not None:
             return self._rehearsed(lambda: self._cheapest(workroom, limit, observer))
 
+        # The searches for a batch are imported here: most orders are for a booklet.
+        from seqplan.order.fewest import fewest_changes
+
         def find() -> Plan:
             result = fewest_changes(
                 self._c.ids, self._held, self._setups, limit=limit, observer=observer
@@ -219,6 +221,9 @@ class Planner:
         return self._rehearsed(find)
 
     def _cheapest(self, workroom: Workroom, limit: Limit, observer: Observer | None) -> Plan:
+        from seqplan.order.fewest import cheapest_order
+        from seqplan.order.workroom import changes_in
+
         room = workroom.filled(self._c.garment.stations)
         changes = changes_in(room, {op.id: needs_of(self._c, op) for op in self._c.operations})
         result = cheapest_order(self._c.ids, self._held, changes, limit=limit, observer=observer)

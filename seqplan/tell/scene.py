@@ -269,8 +269,9 @@ class Scene:
             if shape.entry.id != self.entry.id and self.c.main(shape.entry.id).id in self.before
             for glue in shape.glues
         ]
-        parts = Surface(self.c.rings, sewn).parts
-        one, other = self._part(parts, glues[0].first), self._part(parts, glues[0].second)
+        first, second = glues[0].first, glues[0].second
+        parts = Surface(self.c.rings, sewn).parts_with({first.piece, second.piece})
+        one, other = self._part(parts, first), self._part(parts, second)
         if one is other:
             return False
         closed = (len(part.loops) > 1 or self._is_bag(part, sewn) for part in (one, other))

@@ -91,7 +91,6 @@ SENTENCES: Final[dict[str, str]] = {
         " few machines are wanted by all at once, let one half of the group begin with the"
         " following stretch, if the two may change places."
     ),
-    "class-col-stretch": "Stretch",
     "class-col-swap": "Next may come first",
     "class-swap": "yes",
     "class-no-swap": "\N{EN DASH}",

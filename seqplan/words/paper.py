@@ -5,6 +5,8 @@ from typing import Final
 SENTENCES: Final[dict[str, str]] = {
     "paper-contents": "Contents",
     "paper-page": "Page {page} of {pages}",
-    "paper-check-square": "Check square: outer marks 5 cm, inner marks 2 in",
+    "paper-check-square": "Printed true to size, each side is as long as the square says.",
+    "paper-check-cm": "2 cm",
+    "paper-check-inch": "¾ in",
     "paper-picture": "Picture: {words}",
 }

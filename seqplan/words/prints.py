@@ -77,6 +77,7 @@ SENTENCES: Final[dict[str, str]] = {
     "made-booklet-pdf": "booklet.pdf         the booklet, to print or to send",
     "made-nothing": "No order exists, so only check.txt was written. Mend the errors first.",
     "watching": "Watching {name}; Ctrl-C ends it.",
+    "stage-bar": "[{bar}] {stage} {seconds} s",
     "handout-composing": "Composing and drawing ...",
     "handout-writing": "Writing {name} ...",
     "handout-written": "{name}: {kind}",

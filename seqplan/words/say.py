@@ -126,6 +126,7 @@ def translations(language: str) -> "GNUTranslations":
         return GNUTranslations(file)
 
 
+@cache
 def _home(key: str) -> Mapping[str, str]:
     """The catalogue that has a sentence."""
     for name in CATALOGUES:

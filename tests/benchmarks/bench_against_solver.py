@@ -25,7 +25,8 @@ from typing import NamedTuple
 
 from seqplan.graph.choices import Problem
 from seqplan.graph.directions import settle_all
-from seqplan.order.fewest import count_changes, fewest_changes
+from seqplan.order.changes import count_changes
+from seqplan.order.fewest import fewest_changes
 from seqplan.order.result import Proof
 from seqplan.order.visits import VisitSearch, chain_levels
 from tests.benchmarks.instances import invented, shipped

@@ -1,6 +1,7 @@
 """`seqplan handout`: formats, paper, sizes, and what is refused."""
 
 import re
+import time
 
 import pytest
 from cli.running import GARMENTS, SKIRT, run
@@ -106,11 +107,26 @@ def test_a_size_that_is_not_offered_is_told_with_those_that_are(tmp_path):
     assert not path.exists()
 
 
-def test_what_takes_over_a_second_says_on_a_terminal_where_it_is(monkeypatch, capsys):
-    now = iter([0.0, 0.5, 2.0])
-    monkeypatch.setattr(progress.time, "monotonic", lambda: next(now))
+def test_what_takes_long_shows_a_bar_on_a_terminal(monkeypatch, capsys):
+    monkeypatch.setattr(progress, "_QUIET_FOR", 0.05)
+    monkeypatch.setattr(progress, "_EVERY", 0.05)
     monkeypatch.setattr("sys.stderr.isatty", lambda: True)
-    show = progress.stages()
-    show("composing")
-    show("writing")
-    assert capsys.readouterr().err == "writing\n"
+    with progress.Stages() as stages:
+        stages.reach("composing", 0)
+        time.sleep(0.3)
+        stages.reach("writing", 0.5)
+        time.sleep(0.3)
+    told = capsys.readouterr().err
+    assert f"\r[{20 * '-'}] composing 0 s" in told
+    assert f"\r[{10 * '#'}{10 * '-'}] writing" in told
+    assert told.endswith(" \r")
+
+
+def test_what_is_quick_and_what_nobody_watches_shows_none(monkeypatch, capsys):
+    for is_terminal, slept in ((True, 0.0), (False, 0.2)):
+        monkeypatch.setattr(progress, "_QUIET_FOR", 0.05 if slept else 5)
+        monkeypatch.setattr("sys.stderr.isatty", lambda shown=is_terminal: shown)
+        with progress.Stages() as stages:
+            stages.reach("composing", 0)
+            time.sleep(slept)
+        assert capsys.readouterr().err == ""

@@ -8,7 +8,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from strategies import problems, reason, reasons, setups
 
-from seqplan.order.fewest import count_changes, fewest_changes
+from seqplan.order.changes import count_changes
+from seqplan.order.fewest import fewest_changes
 from seqplan.order.limits import StateLimit
 from seqplan.order.result import Proof
 

@@ -182,7 +182,7 @@ def test_the_teacher_reads_until_when_and_at_what_cost():
 
 def test_a_queue_is_the_turns_of_all_learners_at_each_machine():
     teacher = in_the_hall("class", "breakwater-skirt")["teacher"]
-    (table,) = [t for t in find(teacher, b.Table) if t.head[0] == say("class-col-stretch")]
+    (table,) = [t for t in find(teacher, b.Table) if t.head[0] == say("class-col-steps")]
     column = table.head.index("Overlocker")
     machines, *rows = table.rows
     assert machines.cells[column] == "1"

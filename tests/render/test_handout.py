@@ -127,7 +127,8 @@ def test_the_page_is_printed_on_the_paper_that_is_asked_for(paper):
     written = html(every_block(), paper)
     assert f"size: {paper.value};" in written
     foot = css_counters(page_of_pages())
-    assert f"@bottom-right {{ content: {foot}; }}" in written
+    title = css_string(every_block().title)
+    assert f'@bottom-right {{ content: {title} "\\a" {foot}; }}' in written
     assert "counter(page)" in foot
     assert "counter(pages)" in foot
 

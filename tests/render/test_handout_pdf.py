@@ -14,8 +14,7 @@ from paper.documents import every_block, texts_of
 from tell.sampler import GARMENTS, SHIPPED, document
 
 from seqplan.draw.textwidth import letters_of_the_font
-from seqplan.render.handout.check_square import strokes
-from seqplan.render.handout.paper import CHECK_CM, CHECK_INCH, Paper
+from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.pdf import breakable, only_known_letters, pdf
 
 pypdf = pytest.importorskip("pypdf", reason="pypdf is not installed")
@@ -160,7 +159,7 @@ def test_no_text_stands_outside_the_page(name, paper, tmp_path):
     for left, top, right, foot in (tuple(map(float, box)) for box in boxes):
         assert left >= 15 / 25.4 * 72 - 1
         assert right <= wide - 15 / 25.4 * 72 + 1
-        assert top >= 14 / 25.4 * 72 - 4
+        assert top >= 12 / 25.4 * 72 - 4
         assert foot <= high - 10
 
 
@@ -175,15 +174,62 @@ def test_the_fonts_are_within(name, tmp_path):
     assert all(re.search(r" yes +yes +yes ", line) for line in told)
 
 
-def test_the_check_square_has_sides_of_5_cm_and_2_inches():
-    across = [(x, y, u, v) for x, y, u, v in strokes() if x == u]
-    up = [(x, y, u, v) for x, y, u, v in strokes() if y == v]
-    marks_across = sorted({x for x, y, u, v in across if abs(v - y) < 10})
-    marks_up = sorted({y for x, y, u, v in up if abs(u - x) < 10})
-    assert marks_across == marks_up
-    corner = max(x for x, y, u, v in across if abs(v - y) > 10)
-    assert [mark - corner for mark in marks_across] == pytest.approx([CHECK_CM, CHECK_INCH])
-    assert (CHECK_CM, CHECK_INCH) == (50, 50.8)
+@pytest.mark.parametrize("paper", Paper)
+def test_the_check_squares_on_every_page_are_as_large_as_they_say(paper, tmp_path):
+    for page in opened("breakwater-skirt", paper, tmp_path).pages:
+        found = dict(_squares_at_the_foot(page))
+        assert sorted(found) == pytest.approx([0.75 * 25.4, 20], abs=0.1)
+        assert all(high == pytest.approx(wide, abs=0.1) for wide, high in found.items())
+        for label in ("2 cm", "¾ in"):
+            assert plain(label) in plain(page.extract_text())
+
+
+def _squares_at_the_foot(page):
+    """Width and height, in millimetres, of the closed outlines below the text of a page."""
+    stack, matrix, path = [], (1, 0, 0, 1, 0, 0), []
+
+    def see(operator, operands, *_):
+        nonlocal matrix, path
+        values = [float(value) for value in operands if isinstance(value, int | float)]
+        match operator:
+            case b"q":
+                stack.append(matrix)
+            case b"Q":
+                matrix = stack.pop()
+            case b"cm":
+                matrix = _times(values, matrix)
+            case b"re":
+                x, y, wide, high = values
+                path = [_at(matrix, x, y), _at(matrix, x + wide, y + high)]
+            case b"m":
+                path = [_at(matrix, *values)]
+            case b"l":
+                path.append(_at(matrix, *values))
+            case b"S" | b"s" if path and max(y for _, y in path) < 28:
+                wide, high = (max(each) - min(each) for each in zip(*path, strict=True))
+                found.append((wide, high))
+
+    found = []
+    page.extract_text(visitor_operand_before=lambda op, args, _cm, _tm: see(op, args))
+    return found
+
+
+def _times(one, other):
+    a, b, c, d, e, f = one
+    p, q, r, s, t, u = other
+    return (
+        a * p + b * r,
+        a * q + b * s,
+        c * p + d * r,
+        c * q + d * s,
+        e * p + f * r + t,
+        e * q + f * s + u,
+    )
+
+
+def _at(matrix, x, y):
+    a, b, c, d, e, f = matrix
+    return tuple(each / 72 * 25.4 for each in (a * x + c * y + e, b * x + d * y + f))
 
 
 def test_a_letter_without_a_shape_is_a_box_and_nothing_else_is_lost(tmp_path):

@@ -1,34 +1,70 @@
-"""Two sides of a square in the lower left corner of every page, to check a print with a ruler."""
+"""Two small squares at the foot of every page, to check the size of a print with a ruler."""
 
-from typing import Final
+from html import escape
+from textwrap import wrap
+from typing import Final, NamedTuple
 
-from seqplan.render.handout.paper import CHECK_CM, CHECK_CORNER, CHECK_INCH
+from seqplan.render.handout.paper import CHECK_CM, CHECK_FOOT, CHECK_INCH, MARGIN_SIDE
+from seqplan.words.say import say
 
-SIDE: Final = 70
-"""The picture is so wide and high, in millimetres, from the corner of the page."""
-TICK: Final = 2.5
+_GAP: Final = 3.0
+_CAPTION: Final = 38.0
+_LINE_LETTERS: Final = 32
+"""How wide the caption beside the squares is, in millimetres, and in letters."""
+LINE: Final = 0.18
+"""How wide the lines of the squares are, in millimetres; sides are measured at their middle."""
 
 
-def strokes() -> tuple[tuple[float, float, float, float], ...]:
-    """The strokes in millimetres from the lower left corner of the page: from x, y to x, y.
+class Square(NamedTuple):
+    """A square with what its sides measure written in it; millimetres from the lower left corner.
 
-    One line goes across and one up, both 2 inches long. A mark on their outer side stands at 5 cm,
-    one on the inner side at 2 inches; in the corner there are both.
+    ``x`` counts from the left edge of the page, ``y`` up from its foot.
     """
-    c, out, into = CHECK_CORNER, CHECK_CORNER - TICK, CHECK_CORNER + TICK
-    across = [
-        (c - TICK, c, c + CHECK_INCH, c),
-        (c + CHECK_CM, c, c + CHECK_CM, out),
-        (c + CHECK_INCH, c, c + CHECK_INCH, into),
-    ]
-    return (*across, *((y, x, v, u) for x, y, u, v in across))
+
+    x: float
+    y: float
+    side: float
+    label: str
+
+
+def squares() -> tuple[Square, Square]:
+    """One square in centimetres and one in inches, side by side in the margin."""
+    right = MARGIN_SIDE + CHECK_CM + _GAP
+    return (
+        Square(MARGIN_SIDE, CHECK_FOOT, CHECK_CM, say("paper-check-cm")),
+        Square(right, CHECK_FOOT, CHECK_INCH, say("paper-check-inch")),
+    )
+
+
+def width() -> float:
+    """How far the squares reach from the left margin, in millimetres, with a gap behind them."""
+    last = squares()[-1]
+    return last.x + last.side - MARGIN_SIDE + _GAP
 
 
 def check_square_svg() -> str:
-    """The strokes as a picture whose lower left corner is that of the page."""
-    ways = "".join(f"M{x:g} {SIDE - y:g}L{u:g} {SIDE - v:g}" for x, y, u, v in strokes())
+    """The squares and what they are for, as a picture: its foot is the edge of the paper.
+
+    A picture is printed by every browser, a background only by some.
+    """
+    high = CHECK_FOOT + CHECK_CM + 1
+    lines = wrap(say("paper-check-square"), _LINE_LETTERS)
+    parts = []
+    for x, y, side, label in squares():
+        left, top = x - MARGIN_SIDE + LINE / 2, high - y - side
+        parts.append(f'<rect x="{left:g}" y="{top:g}" width="{side:g}" height="{side:g}"/>')
+        parts.append(_text(left + side / 2, top + side / 2 + 1, label, ' text-anchor="middle"'))
+    middle = high - CHECK_FOOT - CHECK_CM / 2 + 1
+    for place, line in enumerate(lines):
+        parts.append(_text(width(), middle + 3.2 * (place - (len(lines) - 1) / 2), line))
+    wide = width() + _CAPTION
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" width="{SIDE}mm" height="{SIDE}mm"'
-        f' viewBox="0 0 {SIDE} {SIDE}"><path d="{ways}" fill="none" stroke="#52606a"'
-        ' stroke-width=".18"/></svg>'
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{wide:g}mm" height="{high:g}mm"'
+        f' viewBox="0 0 {wide:g} {high:g}"><style>rect{{fill:none;stroke:#52606a;stroke-width:'
+        f"{LINE}}}text{{font:2.5px Arimo,Liberation Sans,Arial,sans-serif;fill:#52606a}}</style>"
+        f"{''.join(parts)}</svg>"
     )
+
+
+def _text(x: float, y: float, text: str, more: str = "") -> str:
+    return f'<text x="{x:g}" y="{y:g}"{more}>{escape(text)}</text>'

@@ -6,7 +6,7 @@ points: texts are measured in the shipped font.
 """
 
 from collections.abc import Iterable, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from math import ceil
 from typing import Final, NamedTuple
@@ -30,15 +30,13 @@ _TALLEST_WORDS: Final = 130
 """How high the words beside a step are at most: the row that holds them stays on one page."""
 _SKETCH: Final = 85
 """How high the place for a sketch is at least."""
-_TALLEST: Final = 330
-"""How high the pictures of a row are together at most, unless they belong to one operation."""
+_HIGH: Final = 200
+"""A row that is higher leaves much of a page empty where it does not fit."""
 _GAP: Final = 7
 _PADDING: Final = 9
 _CELL_GAP: Final = 8.0
 _WIDEST_CELL: Final = 260.0
 """What stands right of a text in a table, and how wide a cell is at most without need."""
-_NEARLY: Final = 0.7
-"""A row is full when what is done is so much of the height of its picture."""
 _HANDFUL: Final = 3
 """How many pairs of terms stay together at least."""
 
@@ -72,27 +70,52 @@ def lay(step: Step) -> Laid:
 
 
 def _rows(step: Step) -> list[StepRow]:
-    """Operations with the pictures beside them; where there is no picture each is a row."""
-    rows: list[StepRow] = []
-    above = _SKETCH if step.sketch else 0.0
+    """Part the operations into rows: as low as they get together, and none higher than need be.
 
-    for deed in step.deeds:
-        told = _height(rows[-1].deeds) if rows else 0.0
-        tall = sum(map(shown, deed.figures))
-        is_short = told < _NEARLY * above and (not tall or above + tall <= _TALLEST)
-        if rows and is_short:
-            last = rows[-1]
-            rows[-1] = StepRow((*last.deeds, deed), (*last.figures, *deed.figures))
-            above += tall
-        else:
-            rows.append(StepRow((deed,), deed.figures))
-            above = tall if len(rows) > 1 else max(above, tall)
-    return rows
+    Beside a high picture several operations may stand, which saves paper; but what stands in one
+    row cannot part at a page's end, so height beyond ``_HIGH`` counts twice. Of ways that are as
+    good, the one with the most rows parts best.
+    """
+    best: list[tuple[float, int, tuple[StepRow, ...]]] = [(0.0, 0, ())]
+    for end in range(1, len(step.deeds) + 1):
+        ways = []
+        for start in range(end):
+            row = _row(step.deeds[start:end])
+            if _is_in_order(row):
+                tall = _row_height(row, step.sketch if start == 0 else "")
+                cost, more, rows = best[start]
+                ways.append((cost + max(tall, 2 * tall - _HIGH), more - 1, (*rows, row)))
+        best.append(min(ways, key=lambda way: way[:2]))
+    return list(best[-1][-1])
+
+
+def _is_in_order(row: StepRow) -> bool:
+    """Whether no picture stands higher than the operation that it shows."""
+    told = above = 0.0
+    for deed in row.deeds:
+        if deed.figures and told > above + _LINE:
+            return False
+        told += _height([deed])
+        above += sum(map(shown, deed.figures))
+    return True
+
+
+def _row(deeds: tuple[Deed, ...]) -> StepRow:
+    return StepRow(deeds, tuple(figure for deed in deeds for figure in deed.figures))
+
+
+def _row_height(row: StepRow, sketch: str) -> float:
+    return max(_height(row.deeds), _beside(row, sketch))
+
+
+def _beside(row: StepRow, sketch: str) -> float:
+    """How high the pictures of a row are, or the place for one."""
+    return sum(map(shown, row.figures)) + (_SKETCH if sketch else 0)
 
 
 def _room(row: StepRow, sketch: str) -> float:
     """How much is free beside a row, below its pictures."""
-    return _height(row.deeds) - (_SKETCH if sketch else sum(map(shown, row.figures)))
+    return _height(row.deeds) - _beside(row, sketch)
 
 
 def shown(figure: Figure) -> float:
@@ -148,11 +171,12 @@ def _words_height(terms: Iterable[Term]) -> float:
 
 
 def _height(deeds: Iterable[Deed]) -> float:
-    return sum(_deed_height(deed) + _GAP for deed in deeds)
+    return sum(_deed_height((deed.title, *deed.texts, deed.check)) + _GAP for deed in deeds)
 
 
-def _deed_height(deed: Deed) -> float:
-    texts = [text for text in (deed.title, *deed.texts, deed.check) if text]
+@lru_cache(maxsize=1000)
+def _deed_height(told: tuple[str, ...]) -> float:
+    texts = [text for text in told if text]
     return _LINE * (1 + sum(_lines(text, _WIDTH, _SIZE) for text in texts))
 
 

@@ -13,10 +13,17 @@ from seqplan.base.visible import straightened
 from seqplan.draw.figure import Figure
 from seqplan.draw.svg import inline_svg
 from seqplan.paper.blocks import Blanks, Block, Document, Facts, Image, Table
-from seqplan.render.handout.check_square import check_square_svg
+from seqplan.render.handout import check_square
 from seqplan.render.handout.flow import column_widths, handfuls, lay
 from seqplan.render.handout.letters import printed
-from seqplan.render.handout.paper import LARGE, Paper, page_of_pages
+from seqplan.render.handout.paper import (
+    LARGE,
+    MARGIN_FOOT,
+    MARGIN_SIDE,
+    MARGIN_TOP,
+    Paper,
+    page_of_pages,
+)
 from seqplan.words.say import say
 
 _PAGE: Final = "handout.html"
@@ -42,6 +49,7 @@ def html(document: Document, paper: Paper) -> str:
         to_fill=[block for block in document.cover if isinstance(block, Blanks)],
         cover=[block for block in document.cover if not isinstance(block, Facts | Blanks)],
         page_of_pages=page_of_pages(),
+        margins=f"{MARGIN_TOP}mm {MARGIN_SIDE}mm {MARGIN_FOOT}mm",
         ids=_Ids(),
     )
 
@@ -120,9 +128,8 @@ def _fonts() -> Markup:
     return Markup("\n".join(faces))
 
 
-@cache
-def _check_square() -> Markup:
-    address = data_address(check_square_svg().encode("ascii"), "image/svg+xml")
+def _check_squares() -> Markup:
+    address = data_address(check_square.check_square_svg().encode(), "image/svg+xml")
     return Markup(f'url("{address}")')
 
 
@@ -145,6 +152,6 @@ def _environment() -> Environment:
         "say": say,
         "style": Markup(here.joinpath(_STYLE).read_text("utf-8")),
         "fonts": _fonts,
-        "check_square": _check_square,
+        "check_squares": _check_squares,
     }
     return environment

@@ -1,19 +1,19 @@
-"""Sheets of paper, what their foot says, and the corner by which a print is checked."""
+"""Sheets of paper, what their foot says, and the squares by which a print is checked."""
 
 from enum import Enum
 from typing import Final
 
 from seqplan.words.say import say
 
-MARGIN_TOP: Final = 14
+MARGIN_TOP: Final = 12
 MARGIN_SIDE: Final = 15
-MARGIN_FOOT: Final = 17
+MARGIN_FOOT: Final = 26.5
 """Margins in millimetres, on any paper."""
-CHECK_CORNER: Final = 9
-"""How far from the left and the lower edge the check square stands, in millimetres."""
-CHECK_CM: Final = 50.0
-CHECK_INCH: Final = 50.8
-"""The two sides that it shows: 5 cm and 2 inches, in millimetres."""
+CHECK_FOOT: Final = 5.5
+"""How far above the edge of the paper the check squares stand, in millimetres."""
+CHECK_CM: Final = 20.0
+CHECK_INCH: Final = 19.05
+"""Their sides: 2 cm and ¾ of an inch, in millimetres."""
 LARGE: Final = 1.8
 """How much larger everything is in large print: letters of 18 points instead of 10."""
 

@@ -74,8 +74,8 @@ def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) ->
         "paper": _PAPERS[paper],
         "size": told.size,
         "margin": {"top": MARGIN_TOP, "side": MARGIN_SIDE, "foot": MARGIN_FOOT},
-        "square": check_square.strokes(),
-        "side": check_square.SIDE,
+        "squares": [told.of(square) for square in check_square.squares()],
+        "squares_width": check_square.width(),
         "foot": page_of_pages(),
         "say": {name: told.of(say(key)) for key, name in _TEXT.items()},
     }
