@@ -24,6 +24,7 @@ from seqplan.tell.names import (
     quoted,
     readable,
 )
+from seqplan.tell.pressing import meets_bags
 from seqplan.tell.usual import told
 from seqplan.words.say import say
 
@@ -291,9 +292,7 @@ class Scene:
     @cached_property
     def meets_bags(self) -> bool:
         """Whether the bags of pockets in the seam were sewn to its edges."""
-        pockets = (e for e in self.garment.entries if e.verb is Verb.IN_SEAM_POCKET)
-        run = set(self.op.segments)
-        return any(run & set(self.c.shapes[entry.id].run) for entry in pockets)
+        return meets_bags(self.c, self.op.segments)
 
     @cached_property
     def turns_corner(self) -> bool:

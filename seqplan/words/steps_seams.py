@@ -311,7 +311,7 @@ SENTENCES: Final[dict[str, str]] = {
     # The flat-felled and the lapped seam.
     "step-press-fell": (
         "Press the {seam} flat as it was sewn; then press both allowances to the side on which it"
-        " is to be felled, towards the back where there is one."
+        " is to be felled (either will do)."
     ),
     "step-trim-fell": (
         "Trim the allowance of the {seam} that lies underneath to {width}; leave the upper one as"
@@ -466,9 +466,13 @@ SENTENCES: Final[dict[str, str]] = {
         "Press the {seam} flat as it was sewn; then press both allowances downwards, from the"
         " wrong side and once more from the right side."
     ),
+    "step-press-seam-pieces": (
+        "Press the {seam} flat as it was sewn; then press both allowances towards {pieces}, from"
+        " the wrong side and once more from the right side."
+    ),
     "step-press-seam-aside": (
-        "Press the {seam} flat as it was sewn; then press both allowances to one side, from the"
-        " wrong side and once more from the right side."
+        "Press the {seam} flat as it was sewn; then press both allowances to one side (either will"
+        " do), from the wrong side and once more from the right side."
     ),
     "step-topstitch-seam": (
         "Topstitch along the {seam} from the right side, {distance} from it, through the"
