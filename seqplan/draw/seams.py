@@ -7,10 +7,11 @@ from seqplan.base.ids import PieceId
 from seqplan.draw import folds
 from seqplan.draw.cloth import End, Material, Ply, Section, Stitch
 from seqplan.draw.folds import ALLOWANCE, NARROW, WIDE, Caught, Side
-from seqplan.draw.lay import Way, layers
+from seqplan.draw.lay import Way, layers, lower_and_upper
 from seqplan.draw.subject import RowSpec, Subject
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Hand
 from seqplan.tell.names import readable
 from seqplan.tell.pressing import is_called, pressed_side
 from seqplan.words.say import say
@@ -183,6 +184,10 @@ class _Seam:
         if word == "open":
             return _Lies.OPEN
         away = word.startswith("away from ")
+        if word in {hand.value for hand in Hand}:
+            lower, upper = map(self.s.hand, lower_and_upper(self.s) or self.s.here)
+            is_lower = lower is Hand(word) is not upper
+            return _Lies.LOWER if is_lower else _Lies.UPPER
         name = readable(word.removeprefix("away from ").removeprefix("the "))
         is_lower = self._is_called(self.lower, name) and not self._is_called(self.upper, name)
         return _Lies.LOWER if is_lower != (away and self._is_either(name)) else _Lies.UPPER

@@ -36,7 +36,7 @@ def set_zip(s: Scene) -> Told:
         return Told((say("step-set-centred", **values), row))
     if s.entry.method is ZipMethod.LAPPED:
         rows = [say(key, distance=s.usual(widths.LAPPED_ZIP)) for key in _LAPPED_ROWS]
-        return Told((say("step-set-lapped", **values), *rows))
+        return Told((on_top(s), say("step-set-lapped", **values), *rows))
     if s.entry.method is ZipMethod.FLY:
         return Told(_set_fly(s), say("step-check-zip-runs"))
     values["edges"] = s.edges
@@ -67,8 +67,14 @@ def set_fly_facing(s: Scene) -> Told:
     """Sewing the facing of a fly on."""
     values = {"facing": _fly_facing(s), "opening": s.edge_title(s.op.segments[0])}
     if s.allowance is None:
-        return Told((say("step-fly-facing-unknown", **values),))
-    return Told((say("step-fly-facing", allowance=both(s.allowance), **values),))
+        return Told((on_top(s), say("step-fly-facing-unknown", **values)))
+    return Told((on_top(s), say("step-fly-facing", allowance=both(s.allowance), **values)))
+
+
+def on_top(s: Scene) -> str:
+    """Which side of an opening covers its zip."""
+    side = s.entry.on_top
+    return say("step-on-top" if side is None else f"step-on-top-{side.value}")
 
 
 def press_zip(s: Scene) -> Told:
@@ -121,10 +127,12 @@ def attach(s: Scene) -> Told:
     how_many = (say("step-attach-count", count=count),) if count > 1 else ()
     where = s.edges_and_places
     if "hook" in kind:
-        return Told((say("step-attach-hook", edges=where), *how_many), check)
+        key = "step-attach-hook-over" if s.laps_over else "step-attach-hook"
+        return Told((say(key, edges=where), *how_many), check)
     if "button" in kind:
         text = say("step-attach-button", count=count, edges=where)
-        return Told((text, *how_many), check)
+        under = (say("step-button-under", count=count),) if s.laps_over else ()
+        return Told((text, *under, *how_many), check)
     return Told((say("step-attach", notion=name, edges=where), *how_many))
 
 

@@ -72,6 +72,14 @@ SENTENCES: Final[dict[str, str]] = {
         " stitch across below the bottom stop and up the side that lies on top, {distance} from"
         " the seam line, through cloth, allowance and the second tape."
     ),
+    "step-on-top-left": "The wearer's left lies on top, the right underneath.",
+    "step-on-top-right": "The wearer's right lies on top, the left underneath.",
+    "step-on-top-front": "The front lies on top, the back underneath.",
+    "step-on-top-back": "The back lies on top, the front underneath.",
+    "step-on-top": (
+        "Decide which side will lie on top: the one that the pattern shows, else either; chalk a"
+        " cross on it, and keep to it."
+    ),
     "step-fly-the-facing": "the fly facing",
     "step-fly-the-shield": "the fly shield",
     "step-fly-facing": (

@@ -142,6 +142,13 @@ SENTENCES: Final[dict[str, str]] = {
         " the eye opposite on the other, so that the two sides just meet; either may bear the"
         " hook. Sew through the inner layers only."
     ),
+    "step-attach-hook-over": (
+        "By hand, sew the hook to the inside of the end that lies on top, at {edges}, a little"
+        " back from its edge, and the eye to the outside of the end underneath, so that both lie"
+        " flat when the hook holds. Sew through as few layers as will bear it."
+    ),
+    "step-button-under": "They belong on the end that lies underneath.",
+    "step-button-under-one": "It belongs on the end that lies underneath.",
     "step-attach-button-one": (
         "By hand, sew the button on at {edges}, opposite its buttonhole or where the pattern"
         " marks it, with a short shank so that it does not pull."
