@@ -13,6 +13,7 @@ from seqplan.model.entry import Entry, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Half, Hand, Place
 from seqplan.recipes.construction import Construction
+from seqplan.tell.closures import holds_free_ends
 from seqplan.tell.lapping import zip_over
 from seqplan.tell.names import listing, readable
 from seqplan.words.say import say
@@ -56,7 +57,8 @@ class Thing(NamedTuple):
     title
         What the key calls it.
     is_inwards
-        Whether a strap lies with its end level with the edge, for a seam to come.
+        Whether a strap lies on its piece, its end level with the edge: for a seam to come, or
+        since its other end is in one.
     is_far
         Whether it lies at the other end of its piece: a button opposite its hole.
     is_single
@@ -161,7 +163,8 @@ def _count(c: Construction, op: Operation, places: int) -> int:
 def _thing(c: Construction, entry: Entry, kind: ThingKind, place: Place, count: int) -> Thing:
     piece = c.garment.piece[place.piece]
     edge = place.name if place.name in piece.edge_names else ""
-    is_inwards = bool(edge and c.seams_at(piece.segments(edge)))
+    is_seam = bool(edge and c.seams_at(piece.segments(edge)))
+    is_inwards = is_seam or (bool(edge) and holds_free_ends(c, entry))
     half = _half(c, place)
     thing = Thing(kind, place.piece, edge or "", half, count, is_inwards=is_inwards)
     sewn = (name for name in piece.edge_names if c.seams_at(piece.segments(name)))

@@ -1,11 +1,12 @@
 """Sentences for zips and for what is sewn on."""
 
 from seqplan.base.measure import both
-from seqplan.model.entry import Verb, ZipMethod
+from seqplan.model.entry import Entry, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Segment
 from seqplan.model.station import IRON
 from seqplan.recipes import widths
+from seqplan.recipes.construction import Construction
 from seqplan.tell import usual
 from seqplan.tell.names import (
     name_edges,
@@ -144,7 +145,11 @@ def stitch_on(s: Scene) -> Told:
         if s.entry.pieces and s.copies(s.entry.pieces) == 1 < len(s.op.segments):
             where = say("step-one-of", edges=where)
         values = {"name": name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
-        return Told((say("step-stitch-in-seam", **values),), say("step-check-stitch-in-seam"))
+        key = "step-stitch-piece-in-seam" if s.entry.pieces else "step-stitch-in-seam"
+        return Told((say(key, **values),), say("step-check-stitch-in-seam"))
+    if holds_free_ends(s.c, s.entry):
+        values = {"pieces": s.entry_pieces, "place": where, "under": s.usual(usual.STRAP_END)}
+        return Told((say("step-stitch-free-ends", **values),), say("step-check-stitch-on"))
     if s.entry.pieces:
         text = say("step-stitch-piece-on", pieces=s.entry_pieces, place=where)
         return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))
@@ -154,6 +159,14 @@ def stitch_on(s: Scene) -> Told:
     if "loop" in s.notion_kind:
         return Told((say("step-stitch-loop-on", **values),), say("step-check-stitch-on"))
     return Told((say("step-stitch-trimming-on", distance=s.usual(usual.EDGE_STITCH), **values),))
+
+
+def holds_free_ends(c: Construction, entry: Entry) -> bool:
+    """Whether straps are sewn down by the ends that the seam at their other ends leaves free."""
+    if not entry.pieces or c.seams_at(c.shapes[entry.id].run):
+        return False
+    others = (e for e in c.garment.entries if e.verb is Verb.ATTACH and e.pieces == entry.pieces)
+    return any(c.seams_at(c.shapes[other.id].run) for other in others)
 
 
 def tack(s: Scene) -> Told:

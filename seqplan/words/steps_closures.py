@@ -124,6 +124,17 @@ SENTENCES: Final[dict[str, str]] = {
         " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
         " comes later catches it for good."
     ),
+    "step-stitch-piece-in-seam": (
+        "Lay {name}, right side down, on the right side at {place} where the pattern shows it, the"
+        " raw ends level with the raw edge and all the rest pointing inwards; stitch across the"
+        " ends within the seam allowance, {distance} outside the seam line, forwards and backwards."
+        " The seam that comes later catches it for good."
+    ),
+    "step-stitch-free-ends": (
+        "Lay the free ends of {pieces} over to {place}, flat and not twisted; turn them under by"
+        " {under}, so that the folds lie there, cut off what is too long, and pin. Stitch across"
+        " close to each fold, forwards and backwards."
+    ),
     "step-one-of": "one of {edges}",
     "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",
     "step-stitch-piece-on": (
