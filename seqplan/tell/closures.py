@@ -81,9 +81,13 @@ def on_top(s: Scene) -> str:
 def press_zip(s: Scene) -> Told:
     """Pressing what a zip is set into: a basted opening, or the facing of a fly."""
     if s.entry.method is ZipMethod.FLY:
-        return Told(
-            (say("step-fly-press", facing=_fly_facing(s), opening=s.edge_title(s.op.segments[0])),)
-        )
+        values = {"facing": _fly_facing(s), "opening": s.edge_title(s.op.segments[0])}
+        if s.allowance is None:
+            less = s.usual(usual.FLY_UNDER[0])
+            return Told((say("step-fly-press-unknown", less=less, **values),))
+        under, nearer = usual.shorter(s.allowance, by=usual.FLY_UNDER)
+        measures = {"under": both(under), "less": both(nearer)}
+        return Told((say("step-fly-press", **measures, **values),))
     return Told((say("step-zip-press", opening=s.edge_title(s.op.segments[0])),))
 
 

@@ -62,10 +62,12 @@ def finish_bag(s: Scene) -> Told:
 
 def set_bag(s: Scene) -> Told:
     """Sewing pocket bags to the edges of a seam to be."""
-    texts = [say("step-bag-lay", bag=s.entry_pieces, edges=s.edges)]
+    values = {"bag": s.entry_pieces, "edges": s.edges}
     if s.allowance is None:
+        texts = [say("step-bag-lay-unknown", **values)]
         texts.append(say("step-bag-stitch-unknown", less=s.usual(usual.BAG_NEARER[0])))
     else:
+        texts = [say("step-bag-lay", allowance=both(s.allowance), **values)]
         row, nearer = usual.shorter(s.allowance, by=usual.BAG_NEARER)
         texts.append(say("step-bag-stitch", row=both(row), less=both(nearer)))
     count = s.copies(s.entry.pieces)

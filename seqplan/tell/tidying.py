@@ -164,7 +164,8 @@ def finish(s: Scene) -> Told:
     if s.entry.cuts is not None:
         return _finish_cutting(s, both(s.entry.cuts))
     if s.entry.seam is SeamKind.FINISHED_TOGETHER and s.is_join:
-        return Told((say("step-finish-together", seam=s.seam), *again(s)))
+        bags = (say("step-finish-past-bags"),) if s.meets_bags else ()
+        return Told((say("step-finish-together", seam=s.seam), *bags, *again(s)))
     if s.entry.seam is SeamKind.BOUND and s.is_join:
         key = "step-bind-apart" if s.entry.press_to == "open" else "step-bind-together"
         is_named = bool(s.entry.partners or s.entry.notion)

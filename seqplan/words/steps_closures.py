@@ -94,8 +94,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-fly-press": (
         "Fold {facing} to the inside, roll the {opening} seam a thread's width inwards, and press;"
-        " on the other side press the edge to the wrong side, a little nearer to the raw edge, so"
-        " that it reaches under the fly."
+        " on the side that lies underneath press the edge to the wrong side by only {under}, so"
+        " that it reaches {less} under the fly."
+    ),
+    "step-fly-press-unknown": (
+        "Fold {facing} to the inside, roll the {opening} seam a thread's width inwards, and press;"
+        " on the side that lies underneath press the edge to the wrong side {less} nearer to the"
+        " raw edge than the seam line, so that it reaches under the fly."
     ),
     "step-set-fly-under": (
         "On the side that lies underneath, lay the closed {notion} under the pressed fold of the"

@@ -50,8 +50,13 @@ _POCKETS: Final[dict[str, str]] = {
     ),
     "step-bag-lay": (
         "Lay the straight edge of {bag} on {edges}, right sides together, its upper and lower end"
-        " at the pocket marks, the raw edges level, and pin; the bag points away from the edge,"
-        " into the garment."
+        " {allowance} beyond the pocket marks, the raw edges level, and pin; the bag points away"
+        " from the edge, into the garment."
+    ),
+    "step-bag-lay-unknown": (
+        "Lay the straight edge of {bag} on {edges}, right sides together, its upper and lower end a"
+        " seam allowance beyond the pocket marks, the raw edges level, and pin; the bag points away"
+        " from the edge, into the garment."
     ),
     "step-bag-stitch": (
         "Stitch {row} from the raw edges, that is {less} nearer to them than the seam that comes"

@@ -57,16 +57,22 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-gather": (
         "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"
-        " and leave long thread ends; draw up the lower threads until the edge is as long as the"
-        " one it is joined to, and spread the gathers evenly."
+        " from the right side and breaking off at seams, and leave long thread ends; draw up the"
+        " lower threads, those of the bobbin, until the edge is as long as the one it is joined to,"
+        " and spread the gathers evenly."
+    ),
+    "step-gather-quarters": (
+        "First divide {edges} and {other} into four equal parts each, with pins or chalk: as it is"
+        " drawn up, mark will meet mark."
     ),
     "step-check-gather": (
         "laid together, both edges are equally long, and the gathers are spread evenly."
     ),
     "step-gather-to": (
-        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw"
-        " edge, and leave long thread ends; draw up the lower threads until the edge is as long"
-        " as what it will be sewn to, {other}, and spread the gathers evenly."
+        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"
+        " from the right side and breaking off at seams, and leave long thread ends; draw up the"
+        " lower threads, those of the bobbin, until the edge is as long as what it will be sewn to,"
+        " {other}, and spread the gathers evenly."
     ),
     "step-baste": (
         "Lay {one} on {other} with right sides together and baste them within the seam allowance"
