@@ -286,9 +286,7 @@ def zip_(s: Subject) -> Section | None:
     run = s.shape.run
     if s.entry.notion is None or len(run) < 2:
         return None
-    left, right = s.side(run[0]), s.side(run[1])
-    if run[0].piece == run[1].piece:
-        right = right._replace(material=s.material(run[1].piece, "~"))
+    left, right = s.over_and_under
     method = s.entry.method or ZipMethod.CENTRED
     if method is ZipMethod.INVISIBLE:
         return _invisible(s, left, right)

@@ -73,20 +73,20 @@ def _join(s: Subject) -> tuple[Lying, ...]:
 
 def _pair(s: Subject) -> tuple[Side, Side] | None:
     """The lower and the upper side of a join."""
+    edges = lower_and_upper(s)
+    return s.copies(*edges) if edges else None
+
+
+def lower_and_upper(s: Subject) -> tuple[Segment, Segment] | None:
+    """The two cut edges of a join as they lie: the lower one first."""
     if len(s.here) < 2:
         run = s.shape.run
         other = [x for x in run if x in s.shape.to] or list(run[1:2])
-        if not run or not other:
-            return None
-        first, second = other[0], run[0]
-    else:
-        first, second = s.here
-        if first not in s.shape.to and second in s.shape.to:
-            first, second = second, first
-    lower, upper = s.side(first), s.side(second)
-    if first.piece == second.piece:
-        upper = upper._replace(material=s.material(second.piece, "~"))
-    return lower, upper
+        return (other[0], run[0]) if run and other else None
+    first, second = s.here
+    if first not in s.shape.to and second in s.shape.to:
+        return second, first
+    return first, second
 
 
 def caught(s: Subject, pair: tuple[Side, Side]) -> tuple[Lying, ...]:
@@ -230,9 +230,9 @@ def _zip_opening(s: Subject) -> tuple[Lying, ...]:
     if s.op.action is Action.BASTE:
         return _join(s)
     is_faced = s.entry.method is ZipMethod.FLY and s.op.action is Action.SET_ON
-    if not is_faced or not s.shape.run:
+    if not is_faced or len(s.shape.run) < 2:
         return ()
-    return (Lying(s.side(s.shape.run[0]), True), Lying(Side(fly_facing(s)), False))
+    return (Lying(s.over_and_under[0], True), Lying(Side(fly_facing(s)), False))
 
 
 def fly_facing(s: Subject) -> Material:

@@ -22,9 +22,7 @@ def fly(s: Subject) -> Section | None:
     """A fly cut across: faced, pressed, the zip set, the shield behind it, topstitched."""
     if len(s.shape.run) < 2:
         return None
-    over, under = s.side(s.shape.run[0]), s.side(s.shape.run[1])
-    if s.shape.run[0].piece == s.shape.run[1].piece:
-        under = under._replace(material=s.material(s.shape.run[1].piece, "~"))
+    over, under = s.over_and_under
     facing = Side(fly_facing(s), end=End.FINISHED)
     faced = s.done(Action.SET_ON)
     if faced is None:

@@ -7,11 +7,13 @@ from seqplan.base.ids import PieceId
 from seqplan.draw import folds
 from seqplan.draw.cloth import End, Material, Ply, Section, Stitch
 from seqplan.draw.folds import ALLOWANCE, NARROW, WIDE, Caught, Side
-from seqplan.draw.lay import Way, layers
+from seqplan.draw.lay import Way, layers, lower_and_upper
 from seqplan.draw.subject import RowSpec, Subject
 from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
+from seqplan.model.piece import Hand
 from seqplan.tell.names import readable
+from seqplan.tell.pressing import is_called, pressed_side
 from seqplan.words.say import say
 
 _ABOVE: Final = 0.6
@@ -164,10 +166,14 @@ class _Seam:
             return self.towards(s.entry.press_to)
         if s.entry.seam is SeamKind.FACED or s.will(Action.UNDERSTITCH):
             return self._towards_facing()
-        if self._is_either(readable(s.entry.topstitch or "")):
-            return self.towards(s.entry.topstitch or "")
         is_open = s.entry.seam in {SeamKind.PRESSED_OPEN, SeamKind.PLAIN}
-        return _Lies.OPEN if is_open else self.towards("back")
+        return _Lies.OPEN if is_open else self.by_custom()
+
+    def by_custom(self) -> _Lies:
+        """The side towards which it is pressed where the author names none."""
+        side = pressed_side(self.s.c, self.s.entry)
+        is_lower = self.piece(self.lower) in side and self.piece(self.upper) not in side
+        return _Lies.LOWER if is_lower else _Lies.UPPER
 
     def _towards_facing(self) -> _Lies:
         return _Lies.LOWER if self.outer_first()[1].material == self.lower.material else _Lies.UPPER
@@ -178,6 +184,10 @@ class _Seam:
         if word == "open":
             return _Lies.OPEN
         away = word.startswith("away from ")
+        if word in {hand.value for hand in Hand}:
+            lower, upper = map(self.s.hand, lower_and_upper(self.s) or self.s.here)
+            is_lower = lower is Hand(word) is not upper
+            return _Lies.LOWER if is_lower else _Lies.UPPER
         name = readable(word.removeprefix("away from ").removeprefix("the "))
         is_lower = self._is_called(self.lower, name) and not self._is_called(self.upper, name)
         return _Lies.LOWER if is_lower != (away and self._is_either(name)) else _Lies.UPPER
@@ -186,12 +196,7 @@ class _Seam:
         return self._is_called(self.lower, name) or self._is_called(self.upper, name)
 
     def _is_called(self, side: Side, name: str) -> bool:
-        piece = self.s.c.garment.piece[self.piece(side)]
-        return bool(name) and name in {
-            piece.title,
-            piece.worn.value if piece.worn else "",
-            *piece.title.split(),
-        }
+        return is_called(self.s.c, self.piece(side), name)
 
     def section(self) -> Section:
         """The section in the state in which it is."""
@@ -347,7 +352,8 @@ def _french(s: Subject) -> Section:
                 (Stitch.SEAM, enclose, (_SHORT, -0.5, _SHORT, -4 - _ABOVE)),
             ]
         )
-        where = _Seam(s).towards(s.entry.press_to) if s.entry.press_to else _Lies.UPPER
+        seam = _Seam(s)
+        where = seam.towards(s.entry.press_to) if s.entry.press_to else seam.by_custom()
         if where is _Lies.LOWER:
             section = Section(folds.french_pressed(upper, lower), rows, is_outside_up=True)
             return section.the_other_way()
@@ -369,7 +375,7 @@ def _felled(s: Subject) -> Section:
     seam = _Seam(s)
     if not s.done(Action.PRESS, Action.TRIM, Action.PRESS_OVER, Action.ENCLOSE):
         return seam.section()
-    direction = seam.towards(s.entry.press_to or "back")
+    direction = seam.towards(s.entry.press_to) if s.entry.press_to else seam.by_custom()
     left, right = seam.lower, seam.upper
     if direction is _Lies.LOWER:
         left, right = right, left

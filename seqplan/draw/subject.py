@@ -10,7 +10,7 @@ from seqplan.draw.cloth import Cloth, End, Material, Row, Stitch
 from seqplan.draw.folds import ALLOWANCE, Side
 from seqplan.model.entry import Entry, SeamKind, Sides, Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Layer, Segment
+from seqplan.model.piece import Hand, Layer, Segment
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.shape import SETTING_ON, Shape
 from seqplan.rehearse.work import Work
@@ -25,6 +25,11 @@ CLOTH_OF: Final[Mapping[Layer, Cloth]] = {
     Layer.INTERLINING: Cloth.INTERLINING,
 }
 
+
+_OF_HAND: Final[Mapping[Hand, str]] = {
+    Hand.LEFT: "picture-left-copy",
+    Hand.RIGHT: "picture-right-copy",
+}
 
 RowSpec = tuple[Stitch, Operation | None, tuple[float, ...]]
 """A row, the operation that sews it if it is done, and its place as x, y, x, y.
@@ -115,6 +120,43 @@ class Subject:
             word = "picture-same-copy" if self._is_of_one_copy else "picture-other-copy"
             title = say(word, piece=title)
         return Material(f"{piece}{key}", title, CLOTH_OF[found.layer])
+
+    def copies(self, first: Segment, second: Segment) -> tuple[Side, Side]:
+        """Two edges as the sides of a join, so that copies of one piece can be told apart.
+
+        By the wearer's hand where that decides what lies on top or which way it is pressed, else
+        as one and the other.
+        """
+        one, other = self.side(first), self.side(second)
+        if first.piece != second.piece:
+            return one, other
+        hands = self.hand(first), self.hand(second)
+        is_named = self.entry.on_top or self.entry.press_to in {hand.value for hand in Hand}
+        if not is_named or None in hands or hands[0] is hands[1]:
+            return one, other._replace(material=self.material(second.piece, "~"))
+        title = one.material.title
+        names = [say(_OF_HAND[hand], piece=title) for hand in hands if hand is not None]
+        other_key = f"{one.material.key}~"
+        return (
+            one._replace(material=one.material._replace(title=names[0])),
+            other._replace(material=other.material._replace(key=other_key, title=names[1])),
+        )
+
+    def hand(self, segment: Segment) -> Hand | None:
+        """Which of the wearer's sides a cut edge is on, where that is known."""
+        halves = ((hand, self.c.garment.piece[segment.piece].half_worn(hand)) for hand in Hand)
+        return next((hand for hand, half in halves if half and half.value == segment.half), None)
+
+    @cached_property
+    def over_and_under(self) -> tuple[Side, Side]:
+        """The sides of an opening, that which lies on top first: as the author says, else any."""
+        first, second = self.shape.run[:2]
+        on_top = self.entry.on_top
+        if on_top in {self.hand(second), self.c.garment.piece[second.piece].worn} - {None}:
+            is_first = on_top in {self.hand(first), self.c.garment.piece[first.piece].worn}
+            if not is_first:
+                return self.copies(second, first)
+        return self.copies(first, second)
 
     @cached_property
     def _is_of_one_copy(self) -> bool:

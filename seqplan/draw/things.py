@@ -9,10 +9,12 @@ from enum import Enum
 from typing import Final, NamedTuple
 
 from seqplan.base.ids import PieceId
-from seqplan.model.entry import Verb
+from seqplan.model.entry import Entry, Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Half, Place
+from seqplan.model.piece import Half, Hand, Place
 from seqplan.recipes.construction import Construction
+from seqplan.tell.closures import holds_free_ends
+from seqplan.tell.lapping import zip_over
 from seqplan.tell.names import listing, readable
 from seqplan.words.say import say
 
@@ -55,7 +57,8 @@ class Thing(NamedTuple):
     title
         What the key calls it.
     is_inwards
-        Whether a strap lies with its end level with the edge, for a seam to come.
+        Whether a strap lies on its piece, its end level with the edge: for a seam to come, or
+        since its other end is in one.
     is_far
         Whether it lies at the other end of its piece: a button opposite its hole.
     is_single
@@ -108,9 +111,9 @@ def _found(c: Construction, op: Operation) -> tuple[Thing, ...]:
     if kind is ThingKind.CUT:
         return tuple(dict.fromkeys(Thing(kind, ref.piece, ref.edge) for ref in entry.run))
     places = [p for p in entry.places if not op.pieces or p.piece in op.pieces]
-    found = [_thing(c, kind, place, _count(c, op, len(places))) for place in places]
+    found = [_thing(c, entry, kind, place, _count(c, op, len(places))) for place in places]
     found += [
-        _thing(c, kind, Place(ref.piece, ref.edge, ref.hand), 1)
+        _thing(c, entry, kind, Place(ref.piece, ref.edge, ref.hand), 1)
         for ref in entry.run
         if entry.verb in {Verb.ATTACH, Verb.TACK, Verb.BUTTONHOLE}
     ]
@@ -157,14 +160,16 @@ def _count(c: Construction, op: Operation, places: int) -> int:
     return min(max(1, on_each), _MANY)
 
 
-def _thing(c: Construction, kind: ThingKind, place: Place, count: int) -> Thing:
+def _thing(c: Construction, entry: Entry, kind: ThingKind, place: Place, count: int) -> Thing:
     piece = c.garment.piece[place.piece]
     edge = place.name if place.name in piece.edge_names else ""
-    is_inwards = bool(edge and c.seams_at(piece.segments(edge)))
+    is_seam = bool(edge and c.seams_at(piece.segments(edge)))
+    is_inwards = is_seam or (bool(edge) and holds_free_ends(c, entry))
     half = _half(c, place)
     thing = Thing(kind, place.piece, edge or "", half, count, is_inwards=is_inwards)
     sewn = (name for name in piece.edge_names if c.seams_at(piece.segments(name)))
-    return thing._replace(is_far=_is_opposite(c, thing), sewn=frozenset(sewn))
+    is_far = _is_opposite(c, thing) != _laps_to_the_right(c, entry)
+    return thing._replace(is_far=is_far, sewn=frozenset(sewn))
 
 
 def _is_opposite(c: Construction, thing: Thing) -> bool:
@@ -173,6 +178,15 @@ def _is_opposite(c: Construction, thing: Thing) -> bool:
         return False
     holes = (p for e in c.garment.entries if e.verb is Verb.BUTTONHOLE for p in e.places)
     return any(p.piece == thing.piece and _half(c, p) is thing.half for p in holes)
+
+
+def _laps_to_the_right(c: Construction, entry: Entry) -> bool:
+    """Whether the wearer's right lies on top, so that holes and buttons change their ends.
+
+    A band is drawn with the edge at the top by which it is sewn on: the wearer's left at the left.
+    """
+    zip_ = zip_over(c, entry)
+    return zip_ is not None and zip_.on_top is Hand.RIGHT
 
 
 def _half(c: Construction, place: Place) -> Half | None:

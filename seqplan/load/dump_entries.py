@@ -163,6 +163,7 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("ends", Takes.CHOICE): lambda e: e.ends.value if e.ends else None,
     ("close", Takes.CHOICE): lambda e: e.closing.value if e.closing else None,
     ("from", Takes.CHOICE): _from,
+    ("on top", Takes.CHOICE): lambda e: e.on_top.value if e.on_top else None,
     ("turned", Takes.CHOICE): lambda e: e.turned,
     ("by", Takes.CHOICE): lambda e: "hand" if e.by_hand else None,
     # Measures.

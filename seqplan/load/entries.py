@@ -14,11 +14,12 @@ from seqplan.load.nodes import ListNode, Node, Scalar
 from seqplan.load.scope import Scope
 from seqplan.load.sink import found_instead, quoted
 from seqplan.model.entry import Closing, Ends, Entry, Purpose, StrapMethod, Verb, ZipMethod
+from seqplan.model.piece import Hand, Worn
 from seqplan.words.say import say
 
 _HOURS = re.compile(r"^(?P<count>\d{1,4})\s*(?P<unit>h|hours?|days?)?$", re.IGNORECASE)
 _MOST_HOURS = 9999
-_OF_ZIPS = frozenset({"method", "with", "part", "stop"})
+_OF_ZIPS = frozenset({"method", "on top", "with", "part", "stop"})
 
 Reader = Callable[[Entry, Fields, Scope], Entry]
 
@@ -272,8 +273,21 @@ def _insert(entry: Entry, found: Fields, scope: Scope) -> Entry:
         run=run,
         portion=joins.read_portion(run, found, scope),
         method=ZipMethod(method),
+        on_top=_on_top(found, ZipMethod(method), scope),
         partners=partners,
     )
+
+
+def _on_top(found: Fields, method: ZipMethod, scope: Scope) -> Hand | Worn | None:
+    """The side that lies on top, of a zip that one side covers."""
+    node = found.get("on top")
+    if node is not None and not method.is_covered:
+        scope.sink.error("on-top-of-zip", node, method=method.value)
+        return None
+    side = fields.choice(node, scope.sink, keys_with(Verb.INSERT)["on top"])
+    if side is None:
+        return None
+    return Hand(side) if side in {hand.value for hand in Hand} else Worn(side)
 
 
 def _casing(node: Node, scope: Scope) -> EntryId | None:

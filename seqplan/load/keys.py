@@ -18,7 +18,7 @@ from seqplan.model.entry import (
     ZipMethod,
 )
 from seqplan.model.garment import Wearer
-from seqplan.model.piece import Layer, Worn
+from seqplan.model.piece import Hand, Layer, Worn
 
 
 class Section(Enum):
@@ -736,6 +736,13 @@ KEYS: Final[tuple[Key, ...]] = (
         verbs=(Verb.INSERT,),
         choices=tuple(method.value for method in ZipMethod),
         help="How a zip is set.",
+    ),
+    _ENTRY(
+        name="on top",
+        takes=Takes.CHOICE,
+        verbs=(Verb.INSERT,),
+        choices=(*(hand.value for hand in Hand), *(worn.value for worn in Worn)),
+        help="Of a fly or a lapped zip: the side that lies on top, by the wearer.",
     ),
     _ENTRY(name="overlap", takes=Takes.LENGTH, verbs=(Verb.INSERT,), help="How far ends overlap."),
     _ENTRY(name="at", takes=Takes.EDGES_OR_PLACES, verbs=(Verb.ATTACH,), help="Where."),

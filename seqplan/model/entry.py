@@ -10,7 +10,7 @@ from typing import NamedTuple
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId
 from seqplan.base.measure import Length
 from seqplan.base.path import DocPath
-from seqplan.model.piece import EdgeRef, Place
+from seqplan.model.piece import EdgeRef, Hand, Place, Worn
 
 
 class Verb(Enum):
@@ -97,6 +97,11 @@ class ZipMethod(Enum):
     CENTRED = "centred"
     LAPPED = "lapped"
     FLY = "fly"
+
+    @property
+    def is_covered(self) -> bool:
+        """Whether one side of the opening lies over the other and covers the zip."""
+        return self in {ZipMethod.LAPPED, ZipMethod.FLY}
 
 
 class SeamMethod(Enum):
@@ -211,6 +216,8 @@ class Entry(NamedTuple):
         For ``insert`` of elastic or cord: the casing entry it goes through.
     seam, method
         How a seam is made; how a zip is set.
+    on_top
+        Of a zip that is covered: the side of its opening that lies on top.
     ease
         How much longer one side of a join may be than the other.
     allowance, depth, gap, overlap
@@ -322,6 +329,7 @@ class Entry(NamedTuple):
     into: EntryId | None = None
     seam: SeamKind = SeamKind.PLAIN
     method: ZipMethod | None = None
+    on_top: Hand | Worn | None = None
     ease: Length | None = None
     allowance: Length | None = None
     depth: Length | None = None

@@ -250,12 +250,15 @@ def fold_strap(s: Scene) -> Told:
     """Pressing a strap in."""
     texts = [say("step-strap-fold", pieces=s.entry_pieces)]
     if not all(_has_hidden_ends(s, piece) for piece in s.entry.pieces):
-        texts.append(say("step-strap-fold-end", under=s.usual(usual.STRAP_END)))
+        texts.insert(0, say("step-strap-fold-end", under=s.usual(usual.STRAP_END)))
     return Told((*texts, *_each_strap(s)))
 
 
 def _has_hidden_ends(s: Scene, piece: PieceId) -> bool:
-    """Whether both ends of a strap are caught in seams."""
+    """Whether both ends of a strap are caught in seams, or sewn on one after the other."""
+    sewn_on = [e for e in s.garment.entries if e.verb is Verb.ATTACH and piece in e.pieces]
+    if len(sewn_on) > 1:
+        return True
     caught = {
         item.edge.edge
         for entry in s.garment.entries

@@ -1,11 +1,12 @@
 """Sentences for zips and for what is sewn on."""
 
 from seqplan.base.measure import both
-from seqplan.model.entry import Verb, ZipMethod
+from seqplan.model.entry import Entry, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.model.piece import Segment
 from seqplan.model.station import IRON
 from seqplan.recipes import widths
+from seqplan.recipes.construction import Construction
 from seqplan.tell import usual
 from seqplan.tell.names import (
     name_edges,
@@ -36,7 +37,7 @@ def set_zip(s: Scene) -> Told:
         return Told((say("step-set-centred", **values), row))
     if s.entry.method is ZipMethod.LAPPED:
         rows = [say(key, distance=s.usual(widths.LAPPED_ZIP)) for key in _LAPPED_ROWS]
-        return Told((say("step-set-lapped", **values), *rows))
+        return Told((on_top(s), say("step-set-lapped", **values), *rows))
     if s.entry.method is ZipMethod.FLY:
         return Told(_set_fly(s), say("step-check-zip-runs"))
     values["edges"] = s.edges
@@ -67,16 +68,26 @@ def set_fly_facing(s: Scene) -> Told:
     """Sewing the facing of a fly on."""
     values = {"facing": _fly_facing(s), "opening": s.edge_title(s.op.segments[0])}
     if s.allowance is None:
-        return Told((say("step-fly-facing-unknown", **values),))
-    return Told((say("step-fly-facing", allowance=both(s.allowance), **values),))
+        return Told((on_top(s), say("step-fly-facing-unknown", **values)))
+    return Told((on_top(s), say("step-fly-facing", allowance=both(s.allowance), **values)))
+
+
+def on_top(s: Scene) -> str:
+    """Which side of an opening covers its zip."""
+    side = s.entry.on_top
+    return say("step-on-top" if side is None else f"step-on-top-{side.value}")
 
 
 def press_zip(s: Scene) -> Told:
     """Pressing what a zip is set into: a basted opening, or the facing of a fly."""
     if s.entry.method is ZipMethod.FLY:
-        return Told(
-            (say("step-fly-press", facing=_fly_facing(s), opening=s.edge_title(s.op.segments[0])),)
-        )
+        values = {"facing": _fly_facing(s), "opening": s.edge_title(s.op.segments[0])}
+        if s.allowance is None:
+            less = s.usual(usual.FLY_UNDER[0])
+            return Told((say("step-fly-press-unknown", less=less, **values),))
+        under, nearer = usual.shorter(s.allowance, by=usual.FLY_UNDER)
+        measures = {"under": both(under), "less": both(nearer)}
+        return Told((say("step-fly-press", **measures, **values),))
     return Told((say("step-zip-press", opening=s.edge_title(s.op.segments[0])),))
 
 
@@ -121,10 +132,12 @@ def attach(s: Scene) -> Told:
     how_many = (say("step-attach-count", count=count),) if count > 1 else ()
     where = s.edges_and_places
     if "hook" in kind:
-        return Told((say("step-attach-hook", edges=where), *how_many), check)
+        key = "step-attach-hook-over" if s.laps_over else "step-attach-hook"
+        return Told((say(key, edges=where), *how_many), check)
     if "button" in kind:
         text = say("step-attach-button", count=count, edges=where)
-        return Told((text, *how_many), check)
+        under = (say("step-button-under", count=count),) if s.laps_over else ()
+        return Told((text, *under, *how_many), check)
     return Told((say("step-attach", notion=name, edges=where), *how_many))
 
 
@@ -136,7 +149,11 @@ def stitch_on(s: Scene) -> Told:
         if s.entry.pieces and s.copies(s.entry.pieces) == 1 < len(s.op.segments):
             where = say("step-one-of", edges=where)
         values = {"name": name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
-        return Told((say("step-stitch-in-seam", **values),), say("step-check-stitch-in-seam"))
+        key = "step-stitch-piece-in-seam" if s.entry.pieces else "step-stitch-in-seam"
+        return Told((say(key, **values),), say("step-check-stitch-in-seam"))
+    if holds_free_ends(s.c, s.entry):
+        values = {"pieces": s.entry_pieces, "place": where, "under": s.usual(usual.STRAP_END)}
+        return Told((say("step-stitch-free-ends", **values),), say("step-check-stitch-on"))
     if s.entry.pieces:
         text = say("step-stitch-piece-on", pieces=s.entry_pieces, place=where)
         return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))
@@ -146,6 +163,14 @@ def stitch_on(s: Scene) -> Told:
     if "loop" in s.notion_kind:
         return Told((say("step-stitch-loop-on", **values),), say("step-check-stitch-on"))
     return Told((say("step-stitch-trimming-on", distance=s.usual(usual.EDGE_STITCH), **values),))
+
+
+def holds_free_ends(c: Construction, entry: Entry) -> bool:
+    """Whether straps are sewn down by the ends that the seam at their other ends leaves free."""
+    if not entry.pieces or c.seams_at(c.shapes[entry.id].run):
+        return False
+    others = (e for e in c.garment.entries if e.verb is Verb.ATTACH and e.pieces == entry.pieces)
+    return any(c.seams_at(c.shapes[other.id].run) for other in others)
 
 
 def tack(s: Scene) -> Told:

@@ -1,8 +1,11 @@
 """Sentences for what is folded: hems and casings, and what is drawn through a casing."""
 
 from seqplan.base.measure import Length, both
+from seqplan.model.entry import Verb
 from seqplan.model.operation import Action
-from seqplan.model.piece import Worn
+from seqplan.model.piece import EdgeRef, Worn
+from seqplan.shape.curve import is_straight
+from seqplan.shape.outline import Laid, lay
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, in_garment_order, name_pieces
 from seqplan.tell.scene import Scene
@@ -21,10 +24,48 @@ def turn_up(s: Scene) -> Told:
     if s.entry.depth is None:
         return Told((say("step-turn-up-unknown", edges=s.edges), *again(s)), check)
     values = {"edges": s.edges, "depth": both(s.entry.depth)}
+    after = (*_eased(s, s.entry.depth), *again(s))
     if s.entry.turned == "once":
-        return Told((say(f"step-turn-up-once{ring}", **values), *again(s)), check)
+        return Told((say(f"step-turn-up-once{ring}", **values), *after), check)
     first = both(usual.first_turn(s.entry.depth))
-    return Told((say(f"step-turn-up-twice{ring}", first=first, **values), *again(s)), check)
+    return Told((say(f"step-turn-up-twice{ring}", first=first, **values), *after), check)
+
+
+def _eased(s: Scene, depth: Length) -> tuple[str, ...]:
+    """What to do where a deep hem that runs all round is not as long as what it lies on."""
+    is_deep = s.entry.verb is Verb.HEM and s.is_ring and depth.mm >= usual.DEEP_HEM
+    if not is_deep or all(_is_straight(s, ref) for ref in s.refs):
+        return ()
+    return (say("step-turn-up-ease"),)
+
+
+def _is_straight(s: Scene, ref: EdgeRef) -> bool:
+    """Whether an edge is known to be one straight line, square to those beside it."""
+    laid = lay(s.garment.piece[ref.piece])
+    if laid is None:
+        return False
+    edges = s.garment.piece[ref.piece].edges
+    places = [place for place, edge in enumerate(edges) if edge.name == ref.edge]
+    return all(_is_square(laid, place) for place in places)
+
+
+def _is_square(laid: Laid, place: int) -> bool:
+    paths = laid.edges
+    line = paths[place]
+    if not all(map(is_straight, line)):
+        return False
+    along = line[-1][-1] - line[0][0]
+    last = len(paths) - 1
+    before = None if laid.is_fold and place == 0 else paths[place - 1]
+    after = None if laid.is_fold and place == last else paths[(place + 1) % len(paths)]
+    beside = [path[-1][-1] - path[-1][-2] for path in (before,) if path]
+    beside += [path[0][1] - path[0][0] for path in (after,) if path]
+    reach = [abs((way * along.conjugate()).real) / abs(way * along) for way in beside]
+    return all(share < _SQUARE for share in reach)
+
+
+_SQUARE = 0.05
+"""The cosine of an angle that is as good as a right one: 87 degrees."""
 
 
 def hem(s: Scene) -> Told:

@@ -62,10 +62,12 @@ def finish_bag(s: Scene) -> Told:
 
 def set_bag(s: Scene) -> Told:
     """Sewing pocket bags to the edges of a seam to be."""
-    texts = [say("step-bag-lay", bag=s.entry_pieces, edges=s.edges)]
+    values = {"bag": s.entry_pieces, "edges": s.edges}
     if s.allowance is None:
+        texts = [say("step-bag-lay-unknown", **values)]
         texts.append(say("step-bag-stitch-unknown", less=s.usual(usual.BAG_NEARER[0])))
     else:
+        texts = [say("step-bag-lay", allowance=both(s.allowance), **values)]
         row, nearer = usual.shorter(s.allowance, by=usual.BAG_NEARER)
         texts.append(say("step-bag-stitch", row=both(row), less=both(nearer)))
     count = s.copies(s.entry.pieces)
@@ -213,14 +215,24 @@ def slash(s: Scene) -> Told:
     return Told((text,), say("step-check-slash"))
 
 
+_UNCOUNTED = 2
+"""Buttonholes whose number nobody gives are told as several."""
+
+
 def buttonhole(s: Scene) -> Told:
-    """Working buttonholes."""
+    """Working buttonholes; those that come later are sewn and cut like the first."""
+    count = s.entry.number or _UNCOUNTED
     is_first = not any(op.id in s.before for op in s.c.acting(Action.BUTTONHOLE))
-    texts = [say("step-buttonhole-try")] if is_first else []
     is_marked = any(place.name for place in s.entry.places)
+    texts = [say("step-buttonhole-try")] if is_first else []
     key = "step-buttonhole-at" if is_marked else "step-buttonhole-on"
-    texts += [say(key, place=s.places), *_how_many(s)]
-    return Told((*texts, say("step-buttonhole-open")), say("step-check-buttonhole"))
+    texts.append(say(key if is_first else "step-buttonhole-again", place=s.places, count=count))
+    if s.laps_over:
+        texts.append(say("step-buttonhole-over", count=count))
+    texts += _how_many(s)
+    if is_first:
+        texts.append(say("step-buttonhole-open", count=count))
+    return Told(tuple(texts), say("step-check-buttonhole"))
 
 
 def bind_hole(s: Scene) -> Told:

@@ -14,6 +14,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.surface.glued import Glue, Part, Surface
 from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
+from seqplan.tell.lapping import beside, zip_over
 from seqplan.tell.names import (
     listing,
     name_edges,
@@ -24,6 +25,7 @@ from seqplan.tell.names import (
     quoted,
     readable,
 )
+from seqplan.tell.pressing import meets_bags
 from seqplan.tell.usual import told
 from seqplan.words.say import say
 
@@ -292,9 +294,7 @@ class Scene:
     @cached_property
     def meets_bags(self) -> bool:
         """Whether the bags of pockets in the seam were sewn to its edges."""
-        pockets = (e for e in self.garment.entries if e.verb is Verb.IN_SEAM_POCKET)
-        run = set(self.op.segments)
-        return any(run & set(self.c.shapes[entry.id].run) for entry in pockets)
+        return meets_bags(self.c, self.op.segments)
 
     @cached_property
     def turns_corner(self) -> bool:
@@ -308,21 +308,17 @@ class Scene:
 
     def beside(self, segments: Iterable[Segment], *, at_mark: bool) -> tuple[Segment, ...]:
         """Edges next to these on their pieces, at a mark or at a corner, each name once."""
-        run = set(segments)
-        found: dict[str, Segment] = {}
-        for segment in sorted(run):
-            for at_end in (False, True):
-                corner = self.c.rings.across(EdgeEnd(segment, at_end))
-                other = corner.neighbour.segment
-                is_fold = other.place == segment.place and other.half != segment.half
-                if other not in run and corner.is_straight == at_mark and not is_fold:
-                    found.setdefault(self.c.rings.name(other), other)
-        return tuple(found.values())
+        return beside(self.c, segments, at_mark=at_mark)
 
     def zip_at(self, segment: Segment) -> Operation | None:
         """The operation that sets a zip into this edge."""
         ops = self.c.on_segment.get(segment, ())
         return next((op for op in ops if op.action is Action.SET_ZIP), None)
+
+    @cached_property
+    def laps_over(self) -> bool:
+        """Whether what is closed here lies with one end over the other, as over a fly."""
+        return zip_over(self.c, self.entry) is not None
 
     def is_faced(self, segment: Segment) -> bool:
         """Whether a facing is sewn to this edge."""

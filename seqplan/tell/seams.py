@@ -32,7 +32,7 @@ def sew(s: Scene) -> Told:
         return _lap(s)
     crosses_zip = _crosses_zip(s)
     texts = [say(_open_first(s))] if crosses_zip else []
-    texts += [*_rolled(s), _lay(s), *_caught(s), *matching(s), stitch(s), *_ends(s)]
+    texts += [*_rolled(s), _lay(s), *_caught(s), *matching(s), stitch(s), *_in_one(s), *_ends(s)]
     if crosses_zip:
         texts.append(say("step-over-zip"))
     texts += [*_round_bags(s), *_drawn_out(s)]
@@ -45,6 +45,13 @@ def sew(s: Scene) -> Told:
     if s.entry.cuts is not None and s.entry.seam is SeamKind.OVERLOCKED:
         texts.append(say("step-knife", cuts=both(s.entry.cuts)))
     return Told(tuple(texts), say(_check(s)))
+
+
+def _in_one(s: Scene) -> list[str]:
+    """That both copies are one seam, over the seams at which they meet."""
+    if not s.entry.is_in_one or not s.crossed or s.is_ring:
+        return []
+    return [say("step-in-one", seams=_the_seams(s))]
 
 
 def _check(s: Scene) -> str:
@@ -222,15 +229,21 @@ def _round_bags(s: Scene) -> list[str]:
 
 def matching(s: Scene) -> tuple[str, ...]:
     """That notches meet, and the seams which the run crosses."""
-    notches = notches_that_meet(s)
-    seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
-    names = list(dict.fromkeys(name_seam_plainly(entry) for entry in seams))
+    notches, names = notches_that_meet(s), _crossed_names(s)
     if not names:
         return notches
     if len(names) == 1:
         return (*notches, say("step-match-seam", seams=names[0]))
-    seams_told = listing(say("step-the", name=name) for name in names)
-    return (*notches, say("step-match-seams", seams=seams_told))
+    return (*notches, say("step-match-seams", seams=_the_seams(s)))
+
+
+def _crossed_names(s: Scene) -> tuple[str, ...]:
+    seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
+    return tuple(dict.fromkeys(name_seam_plainly(entry) for entry in seams))
+
+
+def _the_seams(s: Scene) -> str:
+    return listing(say("step-the", name=name) for name in _crossed_names(s))
 
 
 def stitch(s: Scene) -> str:

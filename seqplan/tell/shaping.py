@@ -68,8 +68,9 @@ def gather(s: Scene) -> Told:
     if not s.sewn_to:
         return Told((say("step-gather", edges=s.edges, **rows),), say("step-check-pleat"))
     other = name_edges(s.garment, s.sewn_to)
+    quarters = say("step-gather-quarters", edges=s.edges, other=other)
     text = say("step-gather-to", edges=s.edges, other=other, **rows)
-    return Told((text,), say("step-check-gather"))
+    return Told((quarters, text), say("step-check-gather"))
 
 
 def where_topstitched(s: Scene, unsaid: int = usual.TOPSTITCH) -> tuple[str, str]:

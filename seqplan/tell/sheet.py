@@ -173,7 +173,8 @@ def _heading(c: Construction, group: Group, step: Step, sewn: Sequence[frozenset
     if len(layers) == 1 and layers <= set(_LAYER_HEADINGS):
         return say(_LAYER_HEADINGS[layers.pop()])
     if not group.unit:
-        return say("sheet-unit-none")
+        is_cloth = all(op.action is Action.PRETREAT for op in step.operations)
+        return say("sheet-unit-cloth" if is_cloth else "sheet-unit-none")
     if group.unit == set(c.garment.piece) and len(group.unit) > 1:
         return say("sheet-unit-whole")
     return _pieces_in_hand(c, in_garment_order(c.garment, group.unit))

@@ -3,10 +3,11 @@
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import SeamKind, Verb
 from seqplan.model.operation import Action
-from seqplan.model.piece import Layer
+from seqplan.model.piece import Layer, Worn
 from seqplan.recipes import widths
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, in_garment_order, name_pieces, where_words
+from seqplan.tell.pressing import pressed_side, worn
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
@@ -109,6 +110,8 @@ def _press_join(s: Scene) -> str:
     seam = s.entry.seam
     if s.entry.press_to is not None:
         return _press_seam(s)
+    if seam is SeamKind.FLAT_FELLED and pressed_side(s.c, s.entry):
+        return _press_by_custom(s)
     if seam in _PRESSED_THEIR_WAY:
         return say(_PRESSED_THEIR_WAY[seam], seam=s.seam)
     if seam is SeamKind.FACED or (s.inner() and s.c.doing(s.entry.id, Action.UNDERSTITCH)):
@@ -161,7 +164,8 @@ def finish(s: Scene) -> Told:
     if s.entry.cuts is not None:
         return _finish_cutting(s, both(s.entry.cuts))
     if s.entry.seam is SeamKind.FINISHED_TOGETHER and s.is_join:
-        return Told((say("step-finish-together", seam=s.seam), *again(s)))
+        bags = (say("step-finish-past-bags"),) if s.meets_bags else ()
+        return Told((say("step-finish-together", seam=s.seam), *bags, *again(s)))
     if s.entry.seam is SeamKind.BOUND and s.is_join:
         key = "step-bind-apart" if s.entry.press_to == "open" else "step-bind-together"
         is_named = bool(s.entry.partners or s.entry.notion)
@@ -263,10 +267,9 @@ _PLAIN_DIRECTIONS = {"open": "open", "up": "up", "down": "down", "one side": "as
 def _press_seam(s: Scene) -> str:
     where = (s.entry.press_to or "").strip()
     word = where.removeprefix("the ").casefold()
-    if not word:
-        word = "open" if s.entry.seam in _PRESSED_OPEN else "one side"
-        if _goes_to_front(s):
-            where = word = "front"
+    if not word and s.entry.seam not in _PRESSED_OPEN:
+        return _press_by_custom(s)
+    word = word or "open"
     if word in _PLAIN_DIRECTIONS:
         return say(f"step-press-seam-{_PLAIN_DIRECTIONS[word]}", seam=s.seam)
     if word in {"left", "right"}:
@@ -276,6 +279,20 @@ def _press_seam(s: Scene) -> str:
         return say("step-press-seam-away", seam=s.seam, where=where_words(away))
     told = where_words(where.removeprefix("the "))
     return say("step-press-seam-to", seam=s.seam, where=told)
+
+
+def _press_by_custom(s: Scene) -> str:
+    """Pressing a seam to the side that custom wants, or to either."""
+    side = pressed_side(s.c, s.entry)
+    where = worn(s.c, side[0]) if side else None
+    if where is not None:
+        return say("step-press-seam-to", seam=s.seam, where=where_words(where.value))
+    if side:
+        pieces = name_pieces(s.garment, side)
+        return say("step-press-seam-pieces", seam=s.seam, pieces=pieces)
+    if _goes_to_front(s):
+        return say("step-press-seam-to", seam=s.seam, where=where_words(Worn.FRONT.value))
+    return say("step-press-seam-aside", seam=s.seam)
 
 
 def _inner(s: Scene) -> str:

@@ -29,6 +29,8 @@ FIRST_TURN = 10
 LIPS = 3
 """Each lip of a bound buttonhole, 1/8 in: The Bound Buttonhole, Circular 442, Univ. of Hawaii (from
 memory)."""
+DEEP_HEM = 20
+"""A hem so deep has to be eased where it is flared, a narrower one gives way: common practice."""
 SLIP_STITCH_APART = 6
 """Between hand stitches of a hem: common practice."""
 OVERLAP_OF_STITCHING = 20
@@ -43,6 +45,9 @@ INVISIBLE_ZIP_LONGER = 25
 practice."""
 ZIP_BEYOND = 13
 """What is left of the tape of a zip beyond the stop that is sewn, 1/2 in: common practice."""
+FLY_UNDER = (3, 2, 4)
+"""How much further the side beneath reaches than the fly that covers it: common practice of
+trousers, 1/8 in."""
 FOLD_CLEAR_OF_ZIP = 3
 """Between the fold of a facing and the teeth: common practice."""
 BASTE_OUTSIDE = 3

@@ -424,6 +424,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-key-of-zip": "Leave it out, or name edges after `in`.",
     "fault-overlap-of-zip": "`overlap` is for what goes through a casing, and this is set in edges",
     "fix-overlap-of-zip": "Leave `overlap` out, or name the casing after `in`.",
+    "fault-on-top-of-zip": "neither side of a zip that is {method} lies on top",
+    "fix-on-top-of-zip": "Leave `on top` out, or set the zip with `method: lapped` or `fly`.",
     "fault-to-itself": "{entry} cannot be fastened to itself",
     "fix-to-itself": "Name a notion or another operation.",
     "fault-after-itself": "{entry} cannot come after itself",

@@ -5,6 +5,8 @@ from typing import Final
 SENTENCES: Final[dict[str, str]] = {
     # Names of what is drawn.
     "picture-other-copy": "{piece}, the other one",
+    "picture-left-copy": "{piece}, wearer's left",
+    "picture-right-copy": "{piece}, wearer's right",
     "picture-same-copy": "{piece}, its other edge",
     "picture-band": "band",
     "picture-binding": "binding",

@@ -53,7 +53,7 @@ _FOLDING: Final[dict[str, str]] = {
         " fold both long edges in to the crease and press; fold once more along the crease and"
         " press, so that all raw edges lie inside."
     ),
-    "step-strap-fold-end": "Before that, turn an end that will show in by {under}.",
+    "step-strap-fold-end": "First turn any end that will hang free in by {under}.",
     "step-strap-sew": (
         "Fold {pieces} lengthwise along the middle with right sides together, pin, and stitch"
         " along the open long edge, {allowance} from the raw edges, with backstitches at both"

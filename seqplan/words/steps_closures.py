@@ -72,6 +72,14 @@ SENTENCES: Final[dict[str, str]] = {
         " stitch across below the bottom stop and up the side that lies on top, {distance} from"
         " the seam line, through cloth, allowance and the second tape."
     ),
+    "step-on-top-left": "The wearer's left lies on top, the right underneath.",
+    "step-on-top-right": "The wearer's right lies on top, the left underneath.",
+    "step-on-top-front": "The front lies on top, the back underneath.",
+    "step-on-top-back": "The back lies on top, the front underneath.",
+    "step-on-top": (
+        "Decide which side will lie on top: the one that the pattern shows, else either; chalk a"
+        " cross on it, and keep to it."
+    ),
     "step-fly-the-facing": "the fly facing",
     "step-fly-the-shield": "the fly shield",
     "step-fly-facing": (
@@ -86,8 +94,13 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-fly-press": (
         "Fold {facing} to the inside, roll the {opening} seam a thread's width inwards, and press;"
-        " on the other side press the edge to the wrong side, a little nearer to the raw edge, so"
-        " that it reaches under the fly."
+        " on the side that lies underneath press the edge to the wrong side by only {under}, so"
+        " that it reaches {less} under the fly."
+    ),
+    "step-fly-press-unknown": (
+        "Fold {facing} to the inside, roll the {opening} seam a thread's width inwards, and press;"
+        " on the side that lies underneath press the edge to the wrong side {less} nearer to the"
+        " raw edge than the seam line, so that it reaches under the fly."
     ),
     "step-set-fly-under": (
         "On the side that lies underneath, lay the closed {notion} under the pressed fold of the"
@@ -115,6 +128,17 @@ SENTENCES: Final[dict[str, str]] = {
         " with the raw edge and all the rest pointing inwards; stitch across the ends within the"
         " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
         " comes later catches it for good."
+    ),
+    "step-stitch-piece-in-seam": (
+        "Lay {name}, right side down, on the right side at {place} where the pattern shows it, the"
+        " raw ends level with the raw edge and all the rest pointing inwards; stitch across the"
+        " ends within the seam allowance, {distance} outside the seam line, forwards and backwards."
+        " The seam that comes later catches it for good."
+    ),
+    "step-stitch-free-ends": (
+        "Lay the free ends of {pieces} over to {place}, flat and not twisted; turn them under by"
+        " {under}, so that the folds lie there, cut off what is too long, and pin. Stitch across"
+        " close to each fold, forwards and backwards."
     ),
     "step-one-of": "one of {edges}",
     "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",

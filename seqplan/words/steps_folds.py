@@ -23,6 +23,11 @@ SENTENCES: Final[dict[str, str]] = {
         "Fold {edges} to the wrong side on the fold lines of your pattern, press, and pin close to"
         " the inner edge."
     ),
+    "step-turn-up-ease": (
+        "Where the raw edge is longer than the cloth that it lies on, as on a flared or rounded"
+        " edge, draw it in with a row of long stitches until it lies flat; where it is shorter,"
+        " unpick the seams in the fold as far as it needs."
+    ),
     "step-check-turn-up": "measure as you fold: the depth is the same everywhere.",
     "step-check-turn-up-ring": (
         "measure as you fold: the depth is the same all round, and the seams in it meet."

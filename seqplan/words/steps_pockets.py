@@ -50,8 +50,13 @@ _POCKETS: Final[dict[str, str]] = {
     ),
     "step-bag-lay": (
         "Lay the straight edge of {bag} on {edges}, right sides together, its upper and lower end"
-        " at the pocket marks, the raw edges level, and pin; the bag points away from the edge,"
-        " into the garment."
+        " {allowance} beyond the pocket marks, the raw edges level, and pin; the bag points away"
+        " from the edge, into the garment."
+    ),
+    "step-bag-lay-unknown": (
+        "Lay the straight edge of {bag} on {edges}, right sides together, its upper and lower end a"
+        " seam allowance beyond the pocket marks, the raw edges level, and pin; the bag points away"
+        " from the edge, into the garment."
     ),
     "step-bag-stitch": (
         "Stitch {row} from the raw edges, that is {less} nearer to them than the seam that comes"
@@ -198,9 +203,28 @@ _CORNERS: Final[dict[str, str]] = {
     ),
     # Buttonholes.
     "step-buttonhole-try": (
-        "First sew one on a scrap with the same layers and the same interfacing, cut it open, and"
-        " try whether the button passes through."
+        "First sew one on a scrap with the same layers and the same interfacing, as long as the"
+        " button is wide and thick; cut it open, and try whether the button passes through."
     ),
+    "step-buttonhole-at-one": (
+        "Mark both ends of the buttonhole with chalk, and sew it at {place}, with the buttonhole"
+        " stitch of the machine, the mark in the middle of the row."
+    ),
+    "step-buttonhole-on-one": (
+        "Mark both ends of the buttonhole with chalk on {place}, where the pattern shows it, and"
+        " sew it with the buttonhole stitch of the machine, the mark in the middle of the row."
+    ),
+    "step-buttonhole-again": (
+        "Mark both ends of each buttonhole with chalk on {place}, and sew and cut the buttonholes"
+        " in the same way as those before: a pin across each end before you cut, and never towards"
+        " your hand."
+    ),
+    "step-buttonhole-again-one": (
+        "Mark both ends of the buttonhole with chalk on {place}, and sew and cut it in the same way"
+        " as those before: a pin across each end before you cut, and never towards your hand."
+    ),
+    "step-buttonhole-over": "They belong in the end that lies on top.",
+    "step-buttonhole-over-one": "It belongs in the end that lies on top.",
     "step-buttonhole-at": (
         "Mark both ends of each buttonhole with chalk, and sew the buttonholes at {place}, with"
         " the buttonhole stitch of the machine, the mark in the middle of the row."
@@ -212,6 +236,10 @@ _CORNERS: Final[dict[str, str]] = {
     ),
     "step-buttonhole-number": "There are {count} of them.",
     "step-buttonhole-number-all": "There are {count} of them in the whole garment.",
+    "step-buttonhole-open-one": (
+        "Put a pin across each end of the buttonhole, just inside the bar, and cut it open with the"
+        " seam ripper, from each end towards the middle, never towards your hand."
+    ),
     "step-buttonhole-open": (
         "Put a pin across each end of a buttonhole, just inside the bar, and cut it open with the"
         " seam ripper, from each end towards the middle, never towards your hand."

@@ -191,6 +191,7 @@ SENTENCES: Final[dict[str, str]] = {
     "step-over-zip": (
         "At the zip stitch over the tops of the tapes, above the top stops, right to the raw ends."
     ),
+    "step-in-one": ("Sew it in one go, from the one end over {seams} to the other end."),
     "step-turned-at-corner": (
         "At each corner stop with the needle in the cloth, lift the foot, turn the work and go on."
     ),
@@ -268,7 +269,8 @@ SENTENCES: Final[dict[str, str]] = {
         " and backstitch at both ends."
     ),
     "step-at-mark": (
-        "Begin and end exactly at the mark where the {edge} begins: beyond it the edges stay open."
+        "Stop exactly at the mark where the {edge} begins, and backstitch there: beyond it the"
+        " edges stay open."
     ),
     "step-below-zip": (
         "Begin exactly where the stitching of the zip ends, with the loose ends of the tapes held"
@@ -281,7 +283,7 @@ SENTENCES: Final[dict[str, str]] = {
     "step-stitch-set": "Set the machine to this stitch: {stitch}.",
     "step-twice-sides": "Sew this seam twice, once for each side.",
     "step-seam-times": "Sew {count} such seams in all.",
-    "step-other-side": "Do the same on the other side.",
+    "step-other-side": "Do the same on the other side of the garment.",
     "step-the-other": "Do the same with the other one.",
     "step-the-others": "Do the same with the others, {count} in all.",
     "step-check-seam": (
@@ -322,7 +324,7 @@ SENTENCES: Final[dict[str, str]] = {
     # The flat-felled and the lapped seam.
     "step-press-fell": (
         "Press the {seam} flat as it was sewn; then press both allowances to the side on which it"
-        " is to be felled, towards the back where there is one."
+        " is to be felled (either will do)."
     ),
     "step-trim-fell": (
         "Trim the allowance of the {seam} that lies underneath to {width}; leave the upper one as"
@@ -390,8 +392,8 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-check-clip": "every snip stops one or two threads before the stitching.",
     "step-press-facing": (
-        "Press the {seam} flat as it was sewn; then fold {inner} up and away from the outside,"
-        " and press all allowances in that direction, too."
+        "Press the {seam} flat as it was sewn; then fold {inner} over the seam, away from the"
+        " outside, and press all allowances in that direction, too."
     ),
     "step-press-facing-plain": (
         "Press the {seam} flat as it was sewn; then press all allowances towards the facing."
@@ -418,6 +420,10 @@ SENTENCES: Final[dict[str, str]] = {
     "step-finish-together": (
         "Finish the two allowances of the {seam} together as one layer, from end to end, trimming"
         " no more than loose threads."
+    ),
+    "step-finish-past-bags": (
+        "At the pocket leave the bag out, whose edges are finished already: finish the allowances"
+        " above and below it together, and along the mouth each with that of its bag."
     ),
     "step-finish-apart": (
         "Before they are joined, finish {edges} on one layer, each by itself, from end to end, so"
@@ -477,9 +483,13 @@ SENTENCES: Final[dict[str, str]] = {
         "Press the {seam} flat as it was sewn; then press both allowances downwards, from the"
         " wrong side and once more from the right side."
     ),
+    "step-press-seam-pieces": (
+        "Press the {seam} flat as it was sewn; then press both allowances towards {pieces}, from"
+        " the wrong side and once more from the right side."
+    ),
     "step-press-seam-aside": (
-        "Press the {seam} flat as it was sewn; then press both allowances to one side, from the"
-        " wrong side and once more from the right side."
+        "Press the {seam} flat as it was sewn; then press both allowances to one side (either will"
+        " do), from the wrong side and once more from the right side."
     ),
     "step-topstitch-seam": (
         "Topstitch along the {seam} from the right side, {distance} from it, through the"

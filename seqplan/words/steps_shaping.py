@@ -57,16 +57,22 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-gather": (
         "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"
-        " and leave long thread ends; draw up the lower threads until the edge is as long as the"
-        " one it is joined to, and spread the gathers evenly."
+        " from the right side and breaking off at seams, and leave long thread ends; draw up the"
+        " lower threads, those of the bobbin, until the edge is as long as the one it is joined to,"
+        " and spread the gathers evenly."
+    ),
+    "step-gather-quarters": (
+        "First divide {edges} and {other} into four equal parts each, with pins or chalk: as it is"
+        " drawn up, mark will meet mark."
     ),
     "step-check-gather": (
         "laid together, both edges are equally long, and the gathers are spread evenly."
     ),
     "step-gather-to": (
-        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw"
-        " edge, and leave long thread ends; draw up the lower threads until the edge is as long"
-        " as what it will be sewn to, {other}, and spread the gathers evenly."
+        "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"
+        " from the right side and breaking off at seams, and leave long thread ends; draw up the"
+        " lower threads, those of the bobbin, until the edge is as long as what it will be sewn to,"
+        " {other}, and spread the gathers evenly."
     ),
     "step-baste": (
         "Lay {one} on {other} with right sides together and baste them within the seam allowance"
@@ -142,6 +148,13 @@ SENTENCES: Final[dict[str, str]] = {
         " the eye opposite on the other, so that the two sides just meet; either may bear the"
         " hook. Sew through the inner layers only."
     ),
+    "step-attach-hook-over": (
+        "By hand, sew the hook to the inside of the end that lies on top, at {edges}, a little"
+        " back from its edge, and the eye to the outside of the end underneath, so that both lie"
+        " flat when the hook holds. Sew through as few layers as will bear it."
+    ),
+    "step-button-under": "They belong on the end that lies underneath.",
+    "step-button-under-one": "It belongs on the end that lies underneath.",
     "step-attach-button-one": (
         "By hand, sew the button on at {edges}, opposite its buttonhole or where the pattern"
         " marks it, with a short shank so that it does not pull."

@@ -27,6 +27,8 @@ MAY_LACK = {
     ("lantern-dress", "try-on"): "who knows the pattern need not try it on",
     ("lantern-dress", "hang"): "the file does not tell how the skirt is cut to the grain",
     ("lantern-dress", "look-over"): "looking over is a counsel",
+    ("pilot-boat-trousers", "belt-loops"): "what is sewn to a band may hang from one end",
+    ("pilot-boat-trousers", "loop-ends"): "what a seam catches may hang from one end",
     ("pilot-boat-trousers", "fit"): "who knows the pattern need not try it on",
     ("slipway-pinafore", "bib-waist"): "the waist seam catches the facing with the bib anyway",
     ("slipway-pinafore", "gathers"): "the file does not tell that the skirt is wider than its band",

@@ -318,6 +318,12 @@ ERRORS: tuple[tuple[str, str], ...] = (
     ("edge-wanted", file_with(operation="x: {insert: zip, in: ¶back}")),
     ("key-of-zip", file_with(operation="x: {insert: tape, in: channel, method: ¶centred}")),
     ("cuts-without-finish", file_with(operation="x: {sew: back.centre, cuts: ¶6 mm}")),
+    (
+        "on-top-of-zip",
+        file_with(
+            operation="x: {insert: zip, in: back.opening, method: centred, on top: ¶left}"
+        ),
+    ),
     ("overlap-of-zip", file_with(operation="x: {insert: zip, in: back.opening, overlap: ¶2}")),
     ("unknown-fastening", file_with(operation="x: {tack: front.hem, to: ¶zipp}")),
     ("to-itself", file_with(operation="x: {tack: front.hem, to: ¶x}")),

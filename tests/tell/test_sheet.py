@@ -214,7 +214,7 @@ def test_headings_name_the_part_in_hand():
 
 def test_free_words_alone_make_a_sheet():
     made = sheet_of("operations: {one: {do: Fold the paper}, two: {do: Fly it, station: table}}")
-    assert [group.heading for group in made.groups] == ["To do"]
+    assert [group.heading for group in made.groups] == ["The whole work"]
     assert made.cutting == ()
     assert made.marks == ()
     assert made.glossary == ()

@@ -98,7 +98,7 @@ FACTS = {
         "edge": "the neck edge of the back piece|edge edges of the front pieces",
         "back-hem": "leave 12 cm (4¾ in) open between them.",
     },
-    "galley-apron": {"straps/fold": "turn an end that will show in by 1 cm (⅜ in)"},
+    "galley-apron": {"straps/fold": "turn any end that will hang free in by 1 cm (⅜ in)"},
     "gull-skirt": {"upper-sides/press": "both allowances towards the front|in that direction, too"},
     "lamp-room-tee": {
         "shoulders": "clear elastic tape along the seam line|without stretching it",

@@ -6,11 +6,12 @@ A facing end is sewn to the tape of a zip that is set, a label to a band that is
 
 Fires
 -----
-`zip` before `facing-ends`, which tacks the facing to the zip.
+`zip` before `facing-ends`, which tacks the facing to the zip; `waistband/close` before belt loops
+are sewn down at the fold of the band.
 
 Stays quiet
 -----------
-The entry fastens to nothing by name.
+The entry fastens to nothing by name, and the edge is one that a seam takes up.
 
 Sources
 -------
@@ -22,6 +23,7 @@ from collections.abc import Iterator
 from seqplan.base.ids import EntryId, RuleSlug
 from seqplan.base.strength import Strength
 from seqplan.graph.reason import Reason, ReasonKind
+from seqplan.model.entry import Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.recipes.construction import Construction
 from seqplan.rules.rule import Rule, arc
@@ -36,6 +38,14 @@ def _derive(c: Construction) -> Iterator[Reason]:
             holds = other.action in _HOLDING and name in other.notions
             if other.entry != op.entry and (holds or other is _entry_end(c, name)):
                 yield arc(RULE, other, op, name=name)
+    bands = [entry for entry in c.garment.entries if entry.verb is Verb.BAND]
+    for op in c.acting(Action.STITCH_ON):
+        entry = c.entry(op)
+        if entry.verb is not Verb.ATTACH or c.seams_at(op.segments):
+            continue
+        for band in bands:
+            if any(segment.piece in band.partners for segment in op.segments):
+                yield arc(RULE, c.closing(band.id), op, name=band.id)
 
 
 _HOLDING = frozenset({Action.SET_ZIP, Action.ATTACH, Action.THREAD})
