@@ -20,7 +20,10 @@ from seqplan.words.say import say
 def fold_mouth(s: Scene) -> Told:
     """Folding the mouth of a pocket."""
     edges = s.op_edges or s.entry_pieces
-    return Told((say("step-pocket-mouth-fold", edges=edges),))
+    if s.entry.depth is None:
+        return Told((say("step-pocket-mouth-fold", edges=edges),))
+    values = {"first": both(usual.first_turn(s.entry.depth)), "depth": both(s.entry.depth)}
+    return Told((say("step-turn-up-twice", edges=edges, **values),))
 
 
 def hem_mouth(s: Scene) -> Told:
@@ -263,6 +266,9 @@ def _how_many(s: Scene) -> list[str]:
         return []
     if len(s.c.of_entry[s.entry.id]) > 1:
         return [say("step-buttonhole-number-all", count=number)]
+    pieces = {place.piece for place in s.entry.places if place.hand is None}
+    if len(pieces) == 1 and number == s.copies(pieces):
+        return [say("step-buttonhole-number-each", count=number)]
     return [say("step-buttonhole-number", count=number)]
 
 

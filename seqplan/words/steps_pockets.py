@@ -235,6 +235,7 @@ _CORNERS: Final[dict[str, str]] = {
         " the row."
     ),
     "step-buttonhole-number": "There are {count} of them.",
+    "step-buttonhole-number-each": "There are {count} of them, one on each piece.",
     "step-buttonhole-number-all": "There are {count} of them in the whole garment.",
     "step-buttonhole-open-one": (
         "Put a pin across each end of the buttonhole, just inside the bar, and cut it open with the"
