@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.ids import EntryId
@@ -350,6 +350,36 @@ def write_handout(document: Document, suffix: str, paper: Paper) -> bytes:
     from seqplan.render.handout.writers import writer
 
     return writer(suffix)(document, paper)
+
+
+class Printed(NamedTuple):
+    """A handout as a file, and what of the garment it cannot show.
+
+    ``data`` is ``None`` where there is an error among the findings.
+    """
+
+    data: bytes | None
+    findings: tuple[Diagnostic, ...] = ()
+
+
+def print_handout(opened: Opened, document: Document, suffix: str, paper: Paper) -> Printed:
+    """Write a handout as ``write_handout`` does, and find what of the garment it cannot show."""
+    import warnings
+
+    from seqplan.paper.unprinted import boxed_letters, damaged_images
+    from seqplan.render.handout.unprinted import BoxedLettersWarning, UnprintableImagesError
+
+    loaded = opened.loaded
+    with warnings.catch_warnings(record=True) as told:
+        warnings.simplefilter("always", BoxedLettersWarning)
+        try:
+            data = write_handout(document, suffix, paper)
+        except UnprintableImagesError as error:
+            damaged = damaged_images(opened.garment.garment, error.images)
+            return Printed(None, place(damaged, loaded.where))
+    boxed = (w.message.letters for w in told if isinstance(w.message, BoxedLettersWarning))
+    letters = frozenset[str]().union(*boxed)
+    return Printed(data, boxed_letters(loaded.text, letters))
 
 
 def step_pictures(

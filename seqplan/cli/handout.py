@@ -5,6 +5,7 @@ from typing import TypedDict, Unpack
 
 import click
 
+from seqplan.base.diagnostic import Diagnostic
 from seqplan.cli.options import (
     command,
     file_argument,
@@ -15,10 +16,10 @@ from seqplan.cli.options import (
 )
 from seqplan.cli.output import write_file
 from seqplan.cli.progress import Stages, deadline
-from seqplan.cli.report import open_for_work
+from seqplan.cli.report import open_for_work, tell_unprinted
 from seqplan.cli.room import read_room, workroom_option
 from seqplan.paper.handouts import HANDOUTS, Asked
-from seqplan.pipeline import make_handouts, told_in, write_handout
+from seqplan.pipeline import make_handouts, print_handout, told_in
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.writers import SUFFIXES
 from seqplan.words.say import say
@@ -114,12 +115,19 @@ def handout(
     with told_in(opened, sheet["language"]) as read, Stages() as stages:
         stages.reach(say("handout-composing"), 0)
         made = make_handouts(read, kind, asked)
-        told = []
+        told: list[str] = []
+        findings: dict[Diagnostic, None] = {}
         for number, (name, document) in enumerate(made.items()):
             path = output.with_stem(f"{output.stem}-{name}") if name else output
             stages.reach(say("handout-writing", name=path.name), (1 + number / len(made)) / 2)
-            write_file(path, write_handout(document, path.suffix.lower(), Paper(sheet["paper"])))
+            paper = Paper(sheet["paper"])
+            printed = print_handout(read, document, path.suffix.lower(), paper)
+            findings |= dict.fromkeys(printed.findings)
+            if printed.data is None:
+                continue
+            write_file(path, printed.data)
             if name:
                 told.append(say("handout-written", name=str(path), kind=document.kind))
     for line in told:
         click.echo(line)
+    tell_unprinted(opened, findings)

@@ -10,7 +10,7 @@ from typing import Any
 
 import click
 
-from seqplan.base.diagnostic import Severity
+from seqplan.base.diagnostic import Diagnostic, Severity
 from seqplan.base.errors import SeqplanError
 from seqplan.base.ids import RuleSlug
 from seqplan.cli.options import (
@@ -25,11 +25,11 @@ from seqplan.cli.options import (
 )
 from seqplan.cli.output import write_folder
 from seqplan.cli.progress import SearchProgress, deadline
-from seqplan.cli.report import findings_text, status_of
+from seqplan.cli.report import findings_text, status_of, tell_unprinted
 from seqplan.cli.status import Status
 from seqplan.explain.chart import Lanes
 from seqplan.explain.selection import Selection
-from seqplan.pipeline import Opened, draw_graph, make_handouts, open_garment, told_in, write_handout
+from seqplan.pipeline import Opened, draw_graph, make_handouts, open_garment, print_handout, told_in
 from seqplan.render.handout.paper import Paper
 from seqplan.render.listing import list_steps
 from seqplan.render.machine.document import to_json
@@ -99,7 +99,8 @@ class _Job:
         found = opened.choose(self.selection)
         told = findings_text(opened, found) + "\n"
         with told_in(opened, self.language) as read:
-            files = {"check.txt": told, **_contents(read, self.seconds, self.program)}
+            made, unprinted = _contents(read, self.seconds, self.program)
+        files = {"check.txt": told, **made}
         write_folder(Path(self.output), files)
         if self.form == "json":
             name = opened.loaded.name
@@ -108,6 +109,7 @@ class _Job:
             click.echo(to_json(data), nl=False)
         else:
             self._tell(told, tuple(files))
+        tell_unprinted(opened, unprinted)
         return status_of(found, strict=self.strict)
 
     def _tell(self, told: str, files: tuple[str, ...]) -> None:
@@ -129,9 +131,21 @@ _LABELS = {
 }
 
 
-def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, str | bytes]:
-    """Make what stands in every file but the check's; none where there is nothing to plan."""
-    makers: dict[str, Callable[[], str | bytes]] = {}
+def _contents(
+    opened: Opened, seconds: float, program: str | None
+) -> tuple[dict[str, str | bytes], list[Diagnostic]]:
+    """Make what stands in every file but the check's; none where there is nothing to plan.
+
+    What of the garment the booklet cannot show is told besides.
+    """
+    makers: dict[str, Callable[[], str | bytes | None]] = {}
+    unprinted: list[Diagnostic] = []
+
+    def booklet(suffix: str) -> bytes | None:
+        printed = print_handout(opened, page(), suffix, Paper.A4)
+        unprinted.extend(printed.findings)
+        return printed.data
+
     page = cache(lambda: make_handouts(opened, "booklet")[""])
     blocking = (*opened.loaded.diagnostics, *opened.laid_out)
     if opened.can_be_sewn and all(item.severity is not Severity.ERROR for item in blocking):
@@ -142,14 +156,15 @@ def _contents(opened: Opened, seconds: float, program: str | None) -> dict[str, 
                 c, planner.batch(deadline(seconds), SearchProgress())
             ),
             "graph.svg": lambda: draw_graph(opened, Lanes.UNIT, program),
-            "booklet.html": lambda: write_handout(page(), ".html", Paper.A4),
-            "booklet.pdf": lambda: write_handout(page(), ".pdf", Paper.A4),
+            "booklet.html": lambda: booklet(".html"),
+            "booklet.pdf": lambda: booklet(".pdf"),
         }
     with click.progressbar(makers.items(), file=sys.stderr, item_show_func=_shown) as bar:
-        return {name: maker() for name, maker in bar}
+        made = [(name, maker()) for name, maker in bar]
+    return {name: content for name, content in made if content is not None}, unprinted
 
 
-def _shown(item: tuple[str, Callable[[], str | bytes]] | None) -> str | None:
+def _shown(item: tuple[str, Callable[[], str | bytes | None]] | None) -> str | None:
     return item[0] if item else None
 
 

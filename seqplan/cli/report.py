@@ -62,6 +62,15 @@ def open_for_work(
     return opened
 
 
+def tell_unprinted(opened: Opened, findings: Iterable[Diagnostic]) -> None:
+    """Tell on standard error what of a garment is not shown on paper; errors end the command."""
+    found = tuple(findings)
+    if found:
+        click.echo(_excerpts(opened, found), err=True)
+    if any(item.severity is Severity.ERROR for item in found):
+        click.get_current_context().exit(Status.FINDINGS)
+
+
 def _excerpts(opened: Opened, findings: Iterable[Diagnostic]) -> str:
     """Print findings with the lines they speak of."""
     from seqplan.render.excerpt import print_diagnostics

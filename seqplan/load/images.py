@@ -1,8 +1,9 @@
 """Picture files by what is in them: which kind they are, and whether they can do any harm.
 
 A PNG or JPEG is known by its first bytes, and refused where it would unpack to more than any page
-needs. An SVG is read as a whole and refused, never mended, where it holds more than a drawing:
-scripts, things that move, other documents, or anything that leads out of the file.
+needs, or is damaged (`dots`). An SVG is read as a whole and refused, never mended, where it holds
+more than a drawing: scripts, things that move, other documents, anything that leads out of the
+file, or parts that show one another without end (`repeats`).
 """
 
 import re
@@ -10,14 +11,15 @@ from collections.abc import Mapping
 from typing import Final
 from xml.parsers import expat
 
+from seqplan.load.dots import JPEG, PNG, is_whole_jpeg, is_whole_png, jpeg_size, png_size
+from seqplan.load.repeats import Repeats
+
 SIZE_LIMIT: Final = 5_000_000
 """Bytes of a picture: a page of A4 at 300 dots to the inch has less as a JPEG."""
 
 PIXEL_LIMIT: Final = 50_000_000
 """Dots of a picture: A4 at 600 to the inch has 35 million."""
 
-_PNG: Final = b"\x89PNG\r\n\x1a\n"
-_JPEG: Final = b"\xff\xd8\xff"
 _MARK: Final = b"\xef\xbb\xbf"
 _SVG: Final = "http://www.w3.org/2000/svg"
 _HTML: Final = "http://www.w3.org/1999/xhtml"
@@ -41,6 +43,9 @@ _FETCHING: Final = re.compile(
 )
 """What brings something in otherwise, and the sign that could hide it."""
 
+_SIDES: Final = ("width", "height")
+_NUMBER: Final = re.compile(r"\s*[+-]?(\d+\.?\d*|\.\d+)")
+
 
 class ImageFaultError(ValueError):
     """A picture that is not used.
@@ -49,7 +54,7 @@ class ImageFaultError(ValueError):
     ----------
     kind
         ``large``, ``kind``, ``broken``, ``dots``, ``xml``, ``entity``, ``script``, ``event``,
-        ``moving``, ``document``, ``link`` or ``base``.
+        ``moving``, ``document``, ``link``, ``base`` or ``repeats``.
     line, column
         Where in the file, from 1; 0 where it is about no place.
     found
@@ -84,11 +89,13 @@ def media_of(data: bytes) -> str:
     """
     if len(data) > SIZE_LIMIT:
         raise ImageFaultError("large")
-    if data.startswith(_PNG):
-        _check_dots(_png_size(data))
+    if data.startswith(PNG):
+        _check_dots(png_size(data))
+        _check_whole(is_whole_png(data))
         return "image/png"
-    if data.startswith(_JPEG):
-        _check_dots(_jpeg_size(data))
+    if data.startswith(JPEG):
+        _check_dots(jpeg_size(data))
+        _check_whole(is_whole_jpeg(data))
         return "image/jpeg"
     if not data.removeprefix(_MARK).lstrip().startswith(b"<"):
         raise ImageFaultError("kind")
@@ -104,26 +111,9 @@ def _check_dots(size: tuple[int, int]) -> None:
         raise ImageFaultError("dots", found=f"{wide} by {high}")
 
 
-def _png_size(data: bytes) -> tuple[int, int]:
-    """Width and height, which the first block of a PNG holds."""
-    if data[12:16] != b"IHDR" or len(data) < 24:
-        return 0, 0
-    return int.from_bytes(data[16:20]), int.from_bytes(data[20:24])
-
-
-def _jpeg_size(data: bytes) -> tuple[int, int]:
-    """Width and height from the header of the frame of a JPEG, which is one segment of many."""
-    place = 2
-    while place + 9 <= len(data) and data[place] == 0xFF:
-        marker = data[place + 1]
-        if marker == 0xFF or 0xD0 <= marker <= 0xD8 or marker == 0x01:
-            place += 1 if marker == 0xFF else 2
-            continue
-        if 0xC0 <= marker <= 0xCF and marker not in {0xC4, 0xC8, 0xCC}:
-            high = int.from_bytes(data[place + 5 : place + 7])
-            return int.from_bytes(data[place + 7 : place + 9]), high
-        place += 2 + int.from_bytes(data[place + 2 : place + 4])
-    return 0, 0
+def _check_whole(is_whole: bool) -> None:
+    if not is_whole:
+        raise ImageFaultError("broken")
 
 
 class _Reader:
@@ -132,6 +122,7 @@ class _Reader:
     def __init__(self) -> None:
         self._depth = 0
         self._style: list[str] | None = None
+        self._repeats = Repeats()
         self._parser = expat.ParserCreate(namespace_separator=" ")
         self._parser.EntityDeclHandler = self._entity
         self._parser.ProcessingInstructionHandler = self._instruction
@@ -149,6 +140,8 @@ class _Reader:
             if isinstance(error, ImageFaultError):
                 raise
             raise ImageFaultError("xml", found=str(error)) from error
+        if (endless := self._repeats.first_endless()) is not None:
+            raise ImageFaultError("repeats", endless.line, endless.column, endless.to)
 
     def _fault(self, kind: str, found: str) -> ImageFaultError:
         parser = self._parser
@@ -173,12 +166,15 @@ class _Reader:
         kind = _forbidden(space, name)
         if kind:
             raise self._fault(kind, f"<{name}>")
+        if self._depth == 1 and any(_is_nothing(attributes.get(k, "")) for k in _SIDES):
+            raise self._fault("broken", name)
+        self._repeats.start(attributes.get("id"))
         for key, value in attributes.items():
-            self._attribute(key, value)
+            self._attribute(name, key, value)
         if name == "style":
             self._style = []
 
-    def _attribute(self, key: str, value: str) -> None:
+    def _attribute(self, tag: str, key: str, value: str) -> None:
         space, _, name = key.rpartition(" ")
         if name.casefold().startswith("on"):
             raise self._fault("event", name)
@@ -186,6 +182,8 @@ class _Reader:
             raise self._fault("base", value)
         if name in _LEADING and not _WITHIN.fullmatch(value.strip()):
             raise self._fault("link", value)
+        if name in _LEADING and tag != "a":
+            self._repeat(value)
         self._leads(value, is_style=name == "style")
 
     def _leads(self, text: str, *, is_style: bool) -> None:
@@ -193,9 +191,16 @@ class _Reader:
         for match in _URL.finditer(text):
             if not _WITHIN.fullmatch(match["to"].strip()):
                 raise self._fault("link", match["to"])
+            self._repeat(match["to"])
         found = _FETCHING.search(text) if is_style else None
         if found is not None:
             raise self._fault("link", found[0])
+
+    def _repeat(self, to: str) -> None:
+        """Note that a part of the file is shown here once more."""
+        if to.strip().startswith("#"):
+            line, column = self._parser.CurrentLineNumber, self._parser.CurrentColumnNumber + 1
+            self._repeats.shows(to.strip()[1:], line, column)
 
     def _text(self, text: str) -> None:
         if self._style is not None:
@@ -203,9 +208,16 @@ class _Reader:
 
     def _end(self, _tag: str) -> None:
         self._depth -= 1
+        self._repeats.end()
         if self._style is not None:
             written, self._style = "".join(self._style), None
             self._leads(written, is_style=True)
+
+
+def _is_nothing(written: str) -> bool:
+    """Whether a width or height is nothing or less."""
+    found = _NUMBER.match(written)
+    return found is not None and float(found[0]) <= 0
 
 
 def _forbidden(space: str, name: str) -> str:

@@ -6,6 +6,10 @@ SENTENCES: Final[dict[str, str]] = {
     "arc-line": "`{before}` before `{after}`",
     "and-between-arcs": " and ",
     "or-between-bundles": ", or ",
+    "check-letter-without-shape": "in the PDF a box stands for {letters}",
+    "check-letter-without-shape-fix": "Write it in Latin letters, which the font of the PDF has; or"
+    " print the HTML, which takes other letters from the fonts at hand.",
+    "check-letter": "{letter} ({number})",
     "check-order": "`{early}` comes before `{late}`",
     "check-order-many": "`{early}` comes before {late}",
     "check-other-place": "`{late}` stands here.",

@@ -29,7 +29,7 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-image-large": "Save it smaller: for paper, 300 dots to the inch are enough.",
     "fault-image-kind": "expected SVG, PNG or JPEG in {file}",
     "fix-image-kind": "Save the picture again as one of these.",
-    "fault-image-broken": "the picture {file} breaks off or has no size",
+    "fault-image-broken": "the picture {file} is damaged, breaks off or has no size",
     "fix-image-broken": "Save it again.",
     "fault-image-dots": "the picture {file} has {found} dots, more than {dots} million",
     "fix-image-dots": "Save it smaller: for paper, 300 dots to the inch are enough.",
@@ -47,6 +47,8 @@ SENTENCES: Final[dict[str, str]] = {
     "fix-image-document": "Save it as plain SVG, texts as texts or paths, or as PNG.",
     "fault-image-link": "the picture {file} leads out of itself: {found}",
     "fix-image-link": "Embed what it uses, and take links out; or save it as PNG.",
+    "fault-image-repeats": "the picture {file} shows {found} within itself, or far too often",
+    "fix-image-repeats": "Draw what repeats only as often as it is seen; or save it as PNG.",
     "fault-image-base": "the picture {file} takes its links from elsewhere: {found}",
     "fix-image-base": "Take `xml:base` out; or save it as PNG.",
 }

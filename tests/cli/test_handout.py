@@ -130,3 +130,52 @@ def test_what_is_quick_and_what_nobody_watches_shows_none(monkeypatch, capsys):
             stages.reach("composing", 0)
             time.sleep(slept)
         assert capsys.readouterr().err == ""
+
+
+SEAM = """garment: Quay flag
+allowance: 1.5
+mark: mark.jpg
+fabrics:
+  cloth: {kind: woven, note: "one \u5e06, two \u5e06\u5e03"}
+pieces:
+  flag: {of: cloth, cut: 2, edges: [top, side, foot, pole]}
+operations:
+  sides: {sew: flag.side, to: flag}
+"""
+
+
+def jpeg(*, is_damaged: bool) -> bytes:
+    """A grey picture of 8 by 8 dots: its scan names a table of codes that there is, or not."""
+    quanta = b"\xff\xdb\0\x43\0" + b"\x01" * 64
+    frame = b"\xff\xc0\0\x0b\x08\0\x08\0\x08\x01\x01\x11\0"
+    codes = b"".join(
+        b"\xff\xc4\0\x14" + bytes([kind]) + b"\x01" + b"\0" * 15 + b"\0" for kind in (0x00, 0x10)
+    )
+    table = 0x33 if is_damaged else 0x00
+    scan = b"\xff\xda\0\x08\x01\x01" + bytes([table]) + b"\0\x3f\0" + b"\x3f"
+    return b"\xff\xd8" + quanta + frame + codes + scan + b"\0" * 8 + b"\xff\xd9"
+
+
+@pytest.mark.parametrize("suffix", [".pdf", ".html", ".md"])
+def test_letters_without_a_shape_are_named_with_their_place(suffix, tmp_path):
+    (tmp_path / "flag.yaml").write_text(SEAM, "utf-8")
+    (tmp_path / "mark.jpg").write_bytes(jpeg(is_damaged=False))
+    result = run("handout", tmp_path / "flag.yaml", "-o", tmp_path / f"flag{suffix}")
+    assert result.exit_code == 0
+    told = "flag.yaml:5:35: warning: in the PDF a box stands for \u5e06 (U+5E06), \u5e03 (U+5E03)"
+    assert (told in result.stderr) == (suffix == ".pdf")
+    assert (tmp_path / f"flag{suffix}").exists()
+
+
+def test_a_picture_that_is_damaged_inside_is_a_finding_with_its_place(tmp_path):
+    (tmp_path / "flag.yaml").write_text(SEAM, "utf-8")
+    (tmp_path / "mark.jpg").write_bytes(jpeg(is_damaged=True))
+    result = run("handout", tmp_path / "flag.yaml", "-o", tmp_path / "flag.pdf")
+    assert result.exit_code == 1
+    assert "flag.yaml:3:1: error: the picture `mark.jpg` is damaged" in result.stderr
+    assert not (tmp_path / "flag.pdf").exists()
+    made = run("make", tmp_path / "flag.yaml", "-o", tmp_path / "out")
+    assert made.exit_code == 1
+    assert "flag.yaml:3:1: error: the picture `mark.jpg` is damaged" in made.stderr
+    assert (tmp_path / "out" / "booklet.html").exists()
+    assert not (tmp_path / "out" / "booklet.pdf").exists()

@@ -31,23 +31,56 @@ def svg(inside: str = "", *, top: str = "", head: str = "") -> bytes:
 
 def png(wide: int, high: int) -> bytes:
     """A black picture in one colour."""
-    blocks = (
+    return blocks(
         (b"IHDR", struct.pack(">IIBBBBB", wide, high, 1, 0, 0, 0, 0)),
         (b"IDAT", zlib.compress((b"\0" * (1 + (wide + 7) // 8)) * high)),
         (b"IEND", b""),
     )
+
+
+def jpeg(wide: int, high: int) -> bytes:
+    """The parts of a JPEG without its dots, a comment before the frame."""
+    comment = b"\xff\xfe\0\x06note"
+    frame = b"\xff\xc2\0\x0b\x08" + struct.pack(">HH", high, wide) + b"\x01\x01\x11\0"
+    tables = b"\xff\xdb\0\x02" + b"\xff\xc4\0\x02"
+    scan = b"\xff\xda\0\x08\x01\x01\0\0\x3f\0" + b"\x55" * 9
+    return b"\xff\xd8" + comment + frame + tables + scan + b"\xff\xd9"
+
+
+def blocks(*parts: tuple[bytes, bytes]) -> bytes:
+    """A PNG of these blocks."""
     written = (
         struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
-        for kind, data in blocks
+        for kind, data in parts
     )
     return b"\x89PNG\r\n\x1a\n" + b"".join(written)
 
 
-def jpeg(wide: int, high: int) -> bytes:
-    """The headers of a JPEG, a comment before that of the frame."""
-    comment = b"\xff\xfe\0\x06note"
-    frame = b"\xff\xc2\0\x0b\x08" + struct.pack(">HH", high, wide) + b"\x01\x01\x11\0"
-    return b"\xff\xd8" + comment + frame + b"\xff\xd9"
+def interlaced(colour: int = 2, depth: int = 8) -> bytes:
+    """A black PNG of 3 by 5 dots that comes in passes."""
+    channels = {0: 1, 2: 3, 3: 1, 4: 2, 6: 4}[colour]
+    passes = ((0, 0, 8, 8), (4, 0, 8, 8), (0, 4, 4, 8), (2, 0, 4, 4), (0, 2, 2, 4), (1, 0, 2, 2),
+              (0, 1, 1, 2))  # fmt: skip
+    rows = b""
+    for left, top, across, down in passes:
+        columns, lines = len(range(left, 3, across)), len(range(top, 5, down))
+        rows += (b"\0" * (1 + (columns * channels * depth + 7) // 8)) * lines * bool(columns)
+    head = struct.pack(">IIBBBBB", 3, 5, depth, colour, 0, 0, 1)
+    palette = [(b"PLTE", b"\0" * 6)] if colour == 3 else []
+    return blocks((b"IHDR", head), *palette, (b"IDAT", zlib.compress(rows)), (b"IEND", b""))
+
+
+def bomb(deep: int) -> bytes:
+    """A drawing in which every part shows the one before ten times."""
+    parts = '<rect id="p0" width="1"/>' + "".join(
+        f'<g id="p{n}">' + f'<use href="#p{n - 1}"/>' * 10 + "</g>" for n in range(1, deep)
+    )
+    return svg(f'<defs>{parts}</defs><use href="#p{deep - 1}"/>')
+
+
+HEAD = (b"IHDR", struct.pack(">IIBBBBB", 4, 4, 8, 2, 0, 0, 0))
+ROWS = (b"\0" + b"\x30" * 12) * 4
+END = (b"IEND", b"")
 
 
 ERRORS = (
@@ -95,6 +128,21 @@ PICTURES = (
     ("broken", b"\xff\xd8\xff\xe0\0\x02"),
     ("broken", b"\xff\xd8" + b"\xff\xfe\0\0" * 9),
     ("broken", jpeg(0, 0)),
+    ("broken", jpeg(30, 20)[:-12]),
+    ("broken", jpeg(30, 20).replace(b"\xff\xc4", b"\xff\xfe")),
+    ("broken", png(30, 20)[:-14]),
+    ("broken", png(30, 20).replace(b"IDAT", b"IDAX")),
+    ("broken", blocks(HEAD, END)),
+    ("broken", blocks(HEAD, (b"IDAT", zlib.compress(ROWS[:-1])), END)),
+    ("broken", blocks(HEAD, (b"IDAT", zlib.compress(b"\x09" + ROWS[1:])), END)),
+    ("broken", blocks(HEAD, (b"IDAT", b"no stream at all"), END)),
+    ("broken", blocks((b"IHDR", HEAD[1][:8] + b"\x07\x02\0\0\0"), END)),
+    ("broken", svg(head=' width="0" height="9"')),
+    ("broken", svg(head=' width="9cm" height="-1cm"')),
+    ("repeats", svg('<g id="a"><use href="#a"/></g>')),
+    ("repeats", svg('<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g>')),
+    ("repeats", svg('<pattern id="a"><rect fill="url(#a)"/></pattern>')),
+    ("repeats", bomb(9)),
     ("dots", png(40_000, 40_000)[:60]),
     ("dots", jpeg(60_000, 60_000)),
     ("xml", svg("<g>")),
@@ -131,7 +179,13 @@ SOUND = (
     ("image/svg+xml", svg('<style>a{fill:url(#b)}</style><rect fill="url(#b)"/>')),
     ("image/svg+xml", svg('<image href="data:image/png;base64,iVBOR"/>')),
     ("image/svg+xml", svg('<metadata><w xmlns="urn:w" resource="http://example.org"/></metadata>')),
+    ("image/svg+xml", svg('<g id="top"><a href="#top"/></g><rect width="0"/>')),
+    ("image/svg+xml", bomb(5)),
     ("image/png", png(30, 20)),
+    ("image/png", blocks(HEAD, (b"IDAT", zlib.compress(ROWS)), END)),
+    ("image/png", blocks(HEAD, *((b"IDAT", bytes([b])) for b in zlib.compress(ROWS)), END)),
+    *(("image/png", interlaced(colour)) for colour in (0, 2, 3, 4, 6)),
+    ("image/png", interlaced(0, 1)),
     ("image/jpeg", jpeg(30, 20)),
 )
 

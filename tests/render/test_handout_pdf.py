@@ -16,6 +16,7 @@ from tell.sampler import GARMENTS, SHIPPED, document
 from seqplan.draw.textwidth import letters_of_the_font
 from seqplan.render.handout.paper import Paper
 from seqplan.render.handout.pdf import breakable, only_known_letters, pdf
+from seqplan.render.handout.unprinted import BoxedLettersWarning
 
 pypdf = pytest.importorskip("pypdf", reason="pypdf is not installed")
 
@@ -239,7 +240,9 @@ def test_a_letter_without_a_shape_is_a_box_and_nothing_else_is_lost(tmp_path):
 
     part = replace(made.parts[0], blocks=(strange, *made.parts[0].blocks[1:]))
     path = tmp_path / "strange.pdf"
-    path.write_bytes(pdf(replace(made, parts=(part,)), Paper.A4))
+    with pytest.warns(BoxedLettersWarning) as told:
+        path.write_bytes(pdf(replace(made, parts=(part,)), Paper.A4))
+    assert [each.message.letters for each in told] == [{"縫", "う", "\N{GRINNING FACE}"}]
     assert plain("naïve □□ □ ½ cm") in text_of(pypdf.PdfReader(path))
 
 

@@ -6,6 +6,7 @@ a folder of their own: no text of a garment is ever read as markup.
 
 import json
 import re
+import warnings
 from collections.abc import Callable, Mapping
 from dataclasses import fields, is_dataclass
 from importlib.resources import as_file, files
@@ -31,6 +32,7 @@ from seqplan.render.handout.paper import (
     Paper,
     page_of_pages,
 )
+from seqplan.render.handout.unprinted import BoxedLettersWarning, UnprintableImagesError
 from seqplan.words.say import say
 
 _TEMPLATE: Final = "handout.typ"
@@ -58,11 +60,55 @@ def pdf(document: Document, paper: Paper) -> bytes:
 
     Where a text holds letters that no font at hand has, every letter that the shipped font lacks
     is shown as a box: the standard allows no letter without a shape.
+
+    Warns
+    -----
+    BoxedLettersWarning
+        There are such letters.
+
+    Raises
+    ------
+    UnprintableImagesError
+        A picture is damaged inside.
     """
+    boxed: set[str] = set()
+
+    def spelled(text: str) -> str:
+        known = only_known_letters(text)
+        boxed.update(old for old, new in zip(text, known, strict=True) if old != new)
+        return known
+
     try:
         return _compile(document, paper, str)
     except typst.TypstError:
-        return _compile(document, paper, only_known_letters)
+        try:
+            written = _compile(document, paper, spelled)
+        except typst.TypstError as error:
+            damaged = tuple(each.data for each in _images(document) if not _is_printable(each))
+            if damaged:
+                raise UnprintableImagesError(damaged) from error
+            raise
+    warnings.warn(BoxedLettersWarning(frozenset(boxed)), stacklevel=2)
+    return written
+
+
+def _images(document: Document) -> tuple[Image, ...]:
+    told = _Telling(str, 1.0)
+    told.of(document)
+    return tuple(told.images)
+
+
+def _is_printable(image: Image) -> bool:
+    """Whether a picture alone can be put into a PDF."""
+    page = f'#set document(title: "-")\n#image("one{_SUFFIXES[image.media]}", alt: "-")'
+    with TemporaryDirectory(prefix="seqplan-") as folder:
+        Path(folder, f"one{_SUFFIXES[image.media]}").write_bytes(image.data)
+        Path(folder, "page.typ").write_text(page, "utf-8")
+        try:
+            typst.compile(str(Path(folder, "page.typ")), format="pdf", pdf_standards=[_STANDARD])
+        except typst.TypstError:
+            return False
+    return True
 
 
 def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) -> bytes:
@@ -105,6 +151,7 @@ class _Telling:
         self.size = scale * _SIZE
         self._spelled = spelled
         self.files: dict[str, bytes] = {}
+        self.images: list[Image] = []
         self._own: Mapping[type, Callable[[Any], Any]] = {
             str: self._text,
             Figure: self._figure,
@@ -157,6 +204,7 @@ class _Telling:
         }
 
     def _image(self, image: Image) -> dict[str, Any]:
+        self.images.append(image)
         return {
             "block": "image",
             "file": self._keep(image.data, _SUFFIXES[image.media]),
