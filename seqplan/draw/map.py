@@ -84,6 +84,11 @@ class _Card(NamedTuple):
     def is_mirrored(self) -> bool:
         return all(half is Half.MIRRORED for _, half in self.copies)
 
+    def bears(self, thing: Thing) -> bool:
+        """Whether a thing on its piece lies on one of these copies."""
+        is_whole = thing.half is None or self.piece.cut is Cut.FOLD
+        return is_whole or any(half is thing.half for _, half in self.copies)
+
 
 def draw_map(
     c: Construction, done: Iterable[OpId], step: Collection[OpId] = (), *, title: str = ""
@@ -175,7 +180,7 @@ class _Map:
         else:
             for copy, half in piece.halves():
                 states = (self._states(piece, copy, half),)
-                if not apart or half in apart:
+                if not apart or None in halves or half in apart:
                     by_states.setdefault((states, half in apart), []).append((copy, half))
         is_single = any(t.is_single for t in self._view.things if t.piece == piece.id)
         for (states, _), copies in by_states.items():
@@ -208,7 +213,7 @@ class _Map:
                 *(
                     mark
                     for thing in self._view.things
-                    if thing.piece == card.piece.id
+                    if thing.piece == card.piece.id and card.bears(thing)
                     for mark in thing_marks(thing, card.piece, sized)
                 ),
             ),
@@ -219,16 +224,18 @@ class _Map:
         split = self._c.rings.pieces[card.piece.id].edges
         sized = self._drawn[card.piece.id].piece
         is_named: set[tuple[str, EdgeState]] = set()
-        along = {thing.edge for thing in self._view.things if thing.piece == card.piece.id}
+        things = [thing for thing in self._view.things if thing.piece == card.piece.id]
+        along = {thing.edge for thing in things}
+        worked = {thing.edge for thing in things if thing.kind is not ThingKind.MARK}
         for side, states in enumerate(card.states):
             for place, line in sized.edges.items():
                 edge, state, points = split[place], states[place], line
                 if self._view.things:
-                    state = state._replace(is_active=edge.name in along)
+                    state = state._replace(is_active=edge.name in worked)
                 if side:
                     points = tuple(complex(2 * sized.axis - p.real, p.imag) for p in points)
                 name = "" if (edge.name, state) in is_named else readable(edge.name)
-                if self._view.things and not state.is_active:
+                if self._view.things and edge.name not in along:
                     name = ""
                 is_named.add((edge.name, state))
                 copy, half = card.copies[0]
@@ -264,7 +271,8 @@ class _Map:
         samples: list[tuple[list[Mark], str, str]] = [
             (self._side(is_wrong), say(words), "") for is_wrong, words in self._sides()
         ]
-        is_marked = any(thing.edge for thing in self._view.things) or not self._view.things
+        worked = (t for t in self._view.things if t.edge and t.kind is not ThingKind.MARK)
+        is_marked = any(worked) or not self._view.things
         if is_marked and any(state.is_active for state in states):
             samples.append((_line(EdgeState(Kind.RAW, is_active=True)), say("map-key-active"), ""))
         if any(card.piece.notches for card in self._cards):

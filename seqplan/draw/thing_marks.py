@@ -15,6 +15,14 @@ _INSET: Final = 8.0
 """Points from an edge to what lies along it."""
 
 
+_ON_EACH_HALF: Final = frozenset(
+    {ThingKind.MARK, ThingKind.POCKET, ThingKind.OPENING, ThingKind.SLIT}
+)
+"""What lies on either half of a piece that is cut on the fold, where nobody says on which."""
+_BY_EDGES: Final = frozenset({ThingKind.STRAP, ThingKind.MARK})
+"""What lies away from the fold, even on an edge that goes on over it."""
+
+
 def thing_marks(thing: Thing, piece: Piece, sized: Sized) -> list[Mark]:
     """Draw a thing on a piece that lies right side up, the half that is described at its right."""
     if thing.kind is ThingKind.INTERFACING:
@@ -22,6 +30,8 @@ def thing_marks(thing: Thing, piece: Piece, sized: Sized) -> list[Mark]:
     spots = list(_spots(thing, piece, sized))
     if thing.is_inwards and thing.kind is ThingKind.STRAP:
         return [mark for spot, along in spots for mark in _strap_within(spot, along)]
+    if thing.is_behind and thing.kind is ThingKind.STRAP:
+        return [mark for spot, along in spots for mark in _strap_behind(spot, along)]
     return [mark for spot, along in spots for mark in _DRAWN[thing.kind](spot, along)]
 
 
@@ -32,6 +42,11 @@ def _spots(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex, 
     if middle is not None:
         yield middle
         return
+    if thing.is_at_start and lines:
+        for flip in _flips(thing, piece):
+            at = lines[0][0]
+            yield _flipped(at, sized.axis) if flip else at, 1 + 0j
+        return
     if thing.edge and lines:
         flips = _flips(thing, piece)
         for flip in flips:
@@ -41,7 +56,8 @@ def _spots(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex, 
                 # Its mirror image runs the other way, so that the cloth stays on the same hand.
                 yield (_flipped(at, sized.axis), along.conjugate()) if flip else (at, along)
         return
-    for flip in _flips(thing, piece)[:1]:
+    is_on_both = thing.kind in _ON_EACH_HALF and not thing.is_central
+    for flip in _flips(thing, piece) if is_on_both else _flips(thing, piece)[:1]:
         for spot, along in _on_face(thing, piece, sized):
             yield (_flipped(spot, sized.axis), -along.conjugate()) if flip else (spot, along)
 
@@ -50,7 +66,7 @@ def _in_the_middle(
     thing: Thing, piece: Piece, sized: Sized, lines: Sequence[Sequence[complex]]
 ) -> tuple[complex, complex] | None:
     """At the fold, where one thing lies along an edge that goes on over it."""
-    is_one = thing.number == 1 and thing.half is None and thing.kind is not ThingKind.STRAP
+    is_one = thing.number == 1 and thing.half is None and thing.kind not in _BY_EDGES
     if piece.cut is not Cut.FOLD or not is_one or not lines:
         return None
     for end in (lines[0][0], lines[0][-1]):
@@ -102,7 +118,8 @@ def _on_face(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex
             share = 0.22 + 0.64 * (number + 0.5) / thing.number
             yield _across(sized.ring, top + height * share, 0.1), 1j
         return
-    at = _across(sized.ring, top + height * 0.32, 0.72 if piece.cut is Cut.FOLD else 0.5)
+    is_beside = piece.cut is Cut.FOLD and not thing.is_central
+    at = _across(sized.ring, top + height * 0.32, 0.72 if is_beside else 0.5)
     yield at, 1 + 0j
 
 
@@ -170,6 +187,16 @@ def _strap(spot: complex, along: complex) -> list[Mark]:
     hold = _box(spot - outwards * 2.5, along, 6, 6)
     return [
         Area(_box(spot + outwards * 6, along, 9, 26), TONE, 1.1),
+        Line((*hold, hold[0]), 0.9, (2, 1.2)),
+    ]
+
+
+def _strap_behind(spot: complex, along: complex) -> list[Mark]:
+    """With one end hidden by the cloth, through which the row is seen."""
+    outwards = along * -1j
+    hold = _box(spot - outwards * 4, along, 6, 6)
+    return [
+        Area(_box(spot + outwards * 9.5, along, 9, 19), TONE, 1.1),
         Line((*hold, hold[0]), 0.9, (2, 1.2)),
     ]
 

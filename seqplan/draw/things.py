@@ -4,14 +4,14 @@ Where a thing goes is known by name only (an edge, a marked place), so its place
 schematic; the pattern has the exact one.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from enum import Enum
 from typing import Final, NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Half, Hand, Place
+from seqplan.model.piece import Cut, Half, Hand, Place
 from seqplan.recipes.construction import Construction
 from seqplan.tell.closures import holds_free_ends
 from seqplan.tell.lapping import zip_over
@@ -59,6 +59,12 @@ class Thing(NamedTuple):
     is_inwards
         Whether a strap lies on its piece, its end level with the edge: for a seam to come, or
         since its other end is in one.
+    is_behind
+        Whether it is sewn on from the wrong side, so that the cloth hides its end.
+    is_central
+        Whether it lies over the fold of its piece.
+    is_at_start
+        Whether it lies where its edge begins, at a mark.
     is_far
         Whether it lies at the other end of its piece: a button opposite its hole.
     is_single
@@ -74,6 +80,9 @@ class Thing(NamedTuple):
     number: int = 1
     title: str = ""
     is_inwards: bool = False
+    is_behind: bool = False
+    is_central: bool = False
+    is_at_start: bool = False
     is_far: bool = False
     is_single: bool = False
     sewn: frozenset[str] = frozenset()
@@ -104,14 +113,19 @@ def _found(c: Construction, op: Operation) -> tuple[Thing, ...]:
     if op.action is Action.FUSE:
         return tuple(Thing(ThingKind.INTERFACING, id_) for id_ in sorted(op.pieces))
     if op.action is Action.MARK:
-        return tuple(Thing(ThingKind.MARK, id_) for id_ in sorted(op.pieces))
+        return tuple(thing for id_ in sorted(op.pieces) for thing in _marks(c, id_))
     kind = _kind(c, op)
     if kind is None:
         return ()
     if kind is ThingKind.CUT:
         return tuple(dict.fromkeys(Thing(kind, ref.piece, ref.edge) for ref in entry.run))
     places = [p for p in entry.places if not op.pieces or p.piece in op.pieces]
-    found = [_thing(c, entry, kind, place, _count(c, op, len(places))) for place in places]
+    found = [
+        _thing(c, entry, kind, place, _count(c, op, len(places)))._replace(
+            is_central=_is_central(c, entry, place)
+        )
+        for place in places
+    ]
     found += [
         _thing(c, entry, kind, Place(ref.piece, ref.edge, ref.hand), 1)
         for ref in entry.run
@@ -119,7 +133,30 @@ def _found(c: Construction, op: Operation) -> tuple[Thing, ...]:
     ]
     pieces = c.garment.piece
     is_single = entry.verb is Verb.ATTACH and sum(pieces[p].copies for p in entry.pieces) == 1
-    return tuple(dict.fromkeys(thing._replace(is_single=is_single) for thing in found))
+    is_behind = entry.from_wrong_side
+    return tuple(dict.fromkeys(t._replace(is_single=is_single, is_behind=is_behind) for t in found))
+
+
+def _marks(c: Construction, id_: PieceId) -> Iterator[Thing]:
+    """What is marked on a piece: places on its face, darts and pleats, points between edges."""
+    piece = c.garment.piece[id_]
+    for spot in piece.spots:
+        place = Place(id_, spot.name, spot.hand)
+        users = [e for e in c.garment.entries if (id_, spot.name) in {p[:2] for p in e.places}]
+        is_central = any(_is_central(c, entry, place) for entry in users)
+        yield Thing(ThingKind.MARK, id_, half=_half(c, place), is_central=is_central)
+    for folded in (*piece.darts, *piece.pleats):
+        yield Thing(ThingKind.MARK, id_, folded.on, number=folded.number)
+    for edge in piece.edges:
+        if edge.at_mark:
+            yield Thing(ThingKind.MARK, id_, edge.name, is_at_start=True)
+
+
+def _is_central(c: Construction, entry: Entry, place: Place) -> bool:
+    """Whether a single piece is laid on one that is cut on the fold: in its middle."""
+    ground = c.garment.piece[place.piece]
+    count = sum(c.garment.piece[id_].copies for id_ in entry.pieces)
+    return ground.cut is Cut.FOLD and count == 1 and _half(c, place) is None
 
 
 def _kind(c: Construction, op: Operation) -> ThingKind | None:

@@ -121,7 +121,9 @@ _MAIN: Final[Mapping[Takes, Write]] = {
     Takes.PLACES: _places,
     Takes.FABRICS: _fabrics,
     Takes.NOTION: lambda e: write_text(e.notion),
-    Takes.NOTION_OR_PIECE: lambda e: write_text(e.notion) or _pieces(e),
+    Takes.NOTION_OR_PIECE: lambda e: (
+        write_text(e.notion or (str(e.by) if e.by else None)) or _pieces(e)
+    ),
     Takes.ENTRY: lambda e: write_text(e.closes),
     Takes.HOURS: lambda e: write_number(e.hours),
     Takes.TEXT: lambda e: write_text(e.words),

@@ -178,6 +178,7 @@ def _patch_pocket(entry: Entry, found: Fields, scope: Scope) -> Entry:
     return entry._replace(
         pieces=(PieceId(piece),) if piece else (),
         mouth=tuple(name for name, _ in names),
+        depth=fields.length(found.get("depth"), sink, scope.units),
         places=resolve.places(found.get("at"), scope),
         partners=resolve.pieces(found.get("with"), scope),
     )
@@ -315,13 +316,16 @@ def _attach(entry: Entry, found: Fields, scope: Scope) -> Entry:
         sink.error("at-and-to", found["to"])
     run, places = resolve.edges_or_places(where, scope)
     number = fields.number(found.get("number"), sink, keys_with(entry.verb)["number"].bounds)
-    notion, piece = resolve.notion_or_piece(node, scope)
+    side = fields.choice(found.get("from"), sink, keys_with(entry.verb)["from"])
+    notion, piece, by = resolve.attached(node, scope)
     return entry._replace(
         run=run,
         places=places,
         number=number,
         notion=notion,
         pieces=(piece,) if piece else (),
+        by=by,
+        from_wrong_side=side == "wrong side",
     )
 
 

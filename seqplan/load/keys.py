@@ -70,7 +70,7 @@ class Takes(Enum):
     EDGES_OR_PLACES = "edges, pieces, or places on them"
     CAUGHT = "edges or notions, or where each is caught"
     PIECES_OR_NOTION = "pieces, or a notion"
-    NOTION_OR_PIECE = "a notion, or a piece"
+    NOTION_OR_PIECE = "a notion, a piece, or an edge of one"
     FABRICS = "fabrics, or all"
     FULLNESS = "edges, or edges with a number"
     SPOTS = "names, each with a side if it is on one only"
@@ -491,7 +491,7 @@ KEYS: Final[tuple[Key, ...]] = (
         name="attach",
         takes=Takes.NOTION_OR_PIECE,
         verbs=(Verb.ATTACH,),
-        help="Sew a notion, or a finished piece, on.",
+        help="Sew a notion, or a finished piece, on; a piece that is held by one end: `tie.end`.",
     ),
     _VERB(
         name="patch pocket",
@@ -634,6 +634,13 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(
         name="from",
         takes=Takes.CHOICE,
+        verbs=(Verb.ATTACH,),
+        choices=("right side", "wrong side"),
+        help="The side of the cloth on which a piece is sewn on.",
+    ),
+    _ENTRY(
+        name="from",
+        takes=Takes.CHOICE,
         verbs=(Verb.SHORTEN,),
         choices=("top", "bottom"),
         help="The end that is cut off; the top if it is left out.",
@@ -748,6 +755,12 @@ KEYS: Final[tuple[Key, ...]] = (
     _ENTRY(name="at", takes=Takes.EDGES_OR_PLACES, verbs=(Verb.ATTACH,), help="Where."),
     _ENTRY(name="to", takes=Takes.EDGES_OR_PLACES, verbs=(Verb.ATTACH,), help="Where, likewise."),
     _ENTRY(name="depth", takes=Takes.LENGTH, verbs=_FOLD, help="How deep it is folded."),
+    _ENTRY(
+        name="depth",
+        takes=Takes.LENGTH,
+        verbs=(Verb.PATCH_POCKET,),
+        help="How deep its mouth is folded, twice; by the pattern if it is left out.",
+    ),
     _ENTRY(
         name="gap",
         takes=Takes.LENGTH,

@@ -125,6 +125,20 @@ def notion_or_piece(node: Node | None, scope: Scope) -> tuple[NotionId | None, P
     return None, None
 
 
+def attached(
+    node: Node | None, scope: Scope
+) -> tuple[NotionId | None, PieceId | None, EdgeRef | None]:
+    """Read what is sewn on: a notion, a piece, or the edge by which a piece is held."""
+    if (
+        isinstance(node, Scalar)
+        and "." in node.text
+        and clean(node.text) not in scope.notions.names
+    ):
+        ref = edge_ref(node, scope)
+        return None, ref.piece if ref else None, ref
+    return (*notion_or_piece(node, scope), None)
+
+
 def places(node: Node | None, scope: Scope) -> tuple[Place, ...]:
     """Read pieces, sides of pieces, or places on them: ``band@left``, ``front.pocket``."""
     return tuple(place for place, _ in _each_place(node, scope))

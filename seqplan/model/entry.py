@@ -256,7 +256,9 @@ class Entry(NamedTuple):
     ends, closing
         The ends of a band, and how its loose edge is fastened.
     from_wrong_side
-        Whether a band is set on from the wrong side.
+        Whether a band is set on, or a piece is sewn on, from the wrong side.
+    by
+        For ``attach``: the one edge by which a piece is sewn on, as a tie by one end.
     from_bottom
         Whether a zip is shortened at its lower end.
     topstitch
@@ -350,6 +352,7 @@ class Entry(NamedTuple):
     ends: Ends | None = None
     closing: Closing | None = None
     from_wrong_side: bool = False
+    by: EdgeRef | None = None
     from_bottom: bool = False
     topstitch: str | None = None
     strap: StrapMethod = StrapMethod.TURNED

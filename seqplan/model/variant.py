@@ -13,6 +13,7 @@ from seqplan.base.ids import RuleSlug
 from seqplan.base.path import DocPath
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.garment import Garment, Waiver
+from seqplan.model.piece import Piece
 from seqplan.words.say import say
 
 Picks = Mapping[str, str]
@@ -102,7 +103,11 @@ def choose(garment: Garment, picks: Picks) -> Garment:
         picked,
         fabrics=tuple(item for item in garment.fabrics if item.id not in gone.fabrics),
         plans=tuple(plan for plan in garment.plans if plan.fabric not in gone.fabrics),
-        pieces=tuple(piece for piece in garment.pieces if piece.id not in gone.pieces),
+        pieces=tuple(
+            _unmarked(piece, garment, gone)
+            for piece in garment.pieces
+            if piece.id not in gone.pieces
+        ),
         notions=tuple(notion for notion in garment.notions if notion.id not in gone.notions),
         entries=tuple(_without(entry, gone) for entry in entries),
         waivers=tuple(_waivers(garment.waivers, gone)),
@@ -219,6 +224,26 @@ def _without(entry: Entry, gone: _Gone) -> Entry:
         trimmed = trimmed._replace(pieces=left, half=half)
     cloth = tuple(fabric for fabric in entry.fabrics if fabric not in gone.fabrics)
     return trimmed._replace(fabrics=cloth) if cloth else trimmed
+
+
+def _unmarked(piece: Piece, garment: Garment, gone: _Gone) -> Piece:
+    """The piece without the marks of what is left out, such as the place of a pocket."""
+    marked = {
+        is_left_out: {
+            place.name
+            for entry in garment.entries
+            if (entry.id in gone.entries) is is_left_out
+            for place in entry.places
+            if place.piece == piece.id
+        }
+        for is_left_out in (True, False)
+    }
+    idle = marked[True] - marked[False]
+    return piece._replace(
+        spots=tuple(spot for spot in piece.spots if spot.name not in idle),
+        lines=tuple(line for line in piece.lines if line not in idle),
+        begins=tuple(begin for begin in piece.begins if begin.name not in idle),
+    )
 
 
 def _waivers(waivers: Iterable[Waiver], gone: _Gone) -> Iterator[Waiver]:

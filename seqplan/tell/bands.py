@@ -1,17 +1,19 @@
 """Sentences for what is set on an edge and folded over it, and for straps."""
 
-from seqplan.base.ids import PieceId
 from seqplan.base.measure import both
-from seqplan.model.entry import Closing, Ends, StrapMethod, Verb
+from seqplan.model.entry import Closing, Ends, Verb
 from seqplan.model.operation import Action
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import capital, name_pieces, quoted, readable, where_words
+from seqplan.tell.names import capital, name_copies, name_pieces, quoted, readable, where_words
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again, matching, stitch
 from seqplan.tell.sentence import Told
 from seqplan.tell.shaping import topstitched_side, where_topstitched
 from seqplan.words.say import say
+
+_JOIN = "join"
+_HALVES = 2
 
 # -- bands and bindings --------------------------------------------------------------------
 
@@ -61,6 +63,7 @@ def set_band(s: Scene) -> Told:
         texts = [say(f"step-band-lay{side}", attached=s.attached, edges=s.edges)]
     else:
         texts = [say(f"step-band-lay-plain{side}", band=s.partners, edges=s.edges)]
+    texts += _one_each(s)
     if s.entry.under:
         texts.append(say("step-band-lay-two", inner=_inner(s)))
     return Told((*texts, *_ring_or_ends(s), *matching(s), stitch(s), *again(s)), check)
@@ -83,7 +86,21 @@ def set_binding(s: Scene) -> Told:
         texts.append(say("step-bind-stitch-joined", overlap=overlap))
     else:
         texts.append(say("step-bind-stitch"))
+    ends = [say("step-band-ends-out")] if _are_ends_to_close(s) else []
+    texts[1:1] = [*_one_each(s), *ends]
     return Told((*texts, *again(s)), say("step-check-set-on"))
+
+
+def _one_each(s: Scene) -> list[str]:
+    """Which copy of a band or binding goes where, if the edge is in two halves."""
+    if s.count != _HALVES or s.copies(s.entry.partners) != s.count:
+        return []
+    discs = [
+        {s.c.rings.disc(x) for x in group if x.piece not in s.entry.partners} for group in s.groups
+    ]
+    if not set.intersection(*discs):
+        return []
+    return [say("step-band-each-half", band=name_copies(s.garment, s.entry.partners))]
 
 
 def finish_band(s: Scene) -> Told:
@@ -102,7 +119,7 @@ def press_band(s: Scene) -> Told:
 
 def close_ends(s: Scene) -> Told:
     """Joining a band to a ring, or closing its ends."""
-    if s.op.part == "join":
+    if s.op.part == _JOIN:
         if s.allowance is None:
             return Told((say("step-band-join-unknown", band=s.partners),))
         return Told((say("step-band-join", band=s.partners, allowance=both(s.allowance)),))
@@ -159,9 +176,30 @@ def topstitch_band(s: Scene) -> Told:
 def _ring_or_ends(s: Scene) -> list[str]:
     if s.entry.ends is Ends.JOINED:
         return [say("step-band-ring")]
-    if s.entry.ends is Ends.CLOSED:
+    if s.entry.ends is Ends.CLOSED or _are_ends_to_close(s):
         return [say("step-band-ends-out")]
-    return [say("step-band-ends-level")] if s.entry.ends is Ends.OPEN else []
+    if s.entry.ends is Ends.OPEN:
+        return [say("step-band-ends-level")]
+    return [say("step-band-ends-sewn")] if _are_ends_sewn(s) else []
+
+
+def _are_ends_to_close(s: Scene) -> bool:
+    """Whether the ends of a band are stitched across once it is set on."""
+    return any(op.part != _JOIN for op in s.c.doing(s.entry.id, Action.CLOSE_ENDS))
+
+
+def _are_ends_sewn(s: Scene) -> bool:
+    """Whether the layers of a band are joined round its ends before it is set on."""
+    layers = (set(s.entry.outer), set(s.entry.under))
+    ends = {side.piece for side in s.c.shapes[s.entry.id].to}
+    for shape in s.c.joins:
+        if shape.entry.id == s.entry.id or s.c.main(shape.entry.id).id not in s.before:
+            continue
+        for glue in shape.glues:
+            pair = {glue.first.piece}, {glue.second.piece}
+            if ends & pair[0] | ends & pair[1] and all(map(set.__le__, pair, layers)):
+                return True
+    return False
 
 
 def _outer(s: Scene) -> str:
@@ -243,72 +281,6 @@ def _each_slit(s: Scene) -> tuple[str, ...]:
     return (say("step-the-others", count=count),)
 
 
-# -- straps --------------------------------------------------------------------------------
-
-
-def fold_strap(s: Scene) -> Told:
-    """Pressing a strap in."""
-    texts = [say("step-strap-fold", pieces=s.entry_pieces)]
-    if not all(_has_hidden_ends(s, piece) for piece in s.entry.pieces):
-        texts.insert(0, say("step-strap-fold-end", under=s.usual(usual.STRAP_END)))
-    return Told((*texts, *_each_strap(s)))
-
-
-def _has_hidden_ends(s: Scene, piece: PieceId) -> bool:
-    """Whether both ends of a strap are caught in seams, or sewn on one after the other."""
-    sewn_on = [e for e in s.garment.entries if e.verb is Verb.ATTACH and piece in e.pieces]
-    if len(sewn_on) > 1:
-        return True
-    caught = {
-        item.edge.edge
-        for entry in s.garment.entries
-        for item in entry.between
-        if item.edge is not None and item.edge.piece == piece
-    }
-    return sum(edge.name in caught for edge in s.garment.piece[piece].edges) > 1
-
-
-def make_strap(s: Scene) -> Told:
-    """Stitching a strap along."""
-    check = say("step-check-strap")
-    if s.entry.strap is StrapMethod.FOLDED:
-        distance = s.usual(usual.EDGE_STITCH)
-        key = "step-strap-stitch" if s.entry.topstitch is None else "step-strap-stitch-open"
-        text = say(key, pieces=s.entry_pieces, distance=distance)
-        return Told((text,), check)
-    if s.allowance is None:
-        text = say("step-strap-sew-unknown", pieces=s.entry_pieces)
-    else:
-        text = say("step-strap-sew", pieces=s.entry_pieces, allowance=both(s.allowance))
-    trim = say("step-strap-trim", width=s.usual(widths.TRIMMED))
-    return Told((text, say("step-strap-sew-end"), trim, *_each_strap(s)))
-
-
-def turn_strap(s: Scene) -> Told:
-    """Drawing a strap through itself."""
-    return Told((say("step-strap-turn", pieces=s.entry_pieces),))
-
-
-def press_strap(s: Scene) -> Told:
-    """Pressing a strap."""
-    return Told((say("step-strap-press", pieces=s.entry_pieces),), say("step-check-strap"))
-
-
-def topstitch_strap(s: Scene) -> Told:
-    """Topstitching a strap."""
-    distance, length = where_topstitched(s, usual.EDGE_STITCH)
-    values = {"distance": distance, "stitch": length}
-    is_over = s.entry.strap is StrapMethod.FOLDED and distance == s.usual(usual.EDGE_STITCH)
-    key = "step-strap-topstitch-over" if is_over else "step-strap-topstitch"
-    return Told((say(key, pieces=s.entry_pieces, **values),))
-
-
-def _each_strap(s: Scene) -> tuple[str, ...]:
-    count = s.copies(s.entry.pieces)
-    key = "step-strap-count" if len(s.entry.pieces) == 1 else "step-strap-all"
-    return (say(key, count=count),) if count > 1 else ()
-
-
 _BANDS = {
     Action.FOLD_BAND: fold_band,
     Action.SET_ON: set_band,
@@ -331,12 +303,5 @@ OF_VERB = {
     Verb.BIND: {**_BANDS, Action.SET_ON: set_binding},
     Verb.TOWER_PLACKET: _PLACKETS,
     Verb.CONTINUOUS_PLACKET: _PLACKETS,
-    Verb.STRAP: {
-        Action.FOLD_BAND: fold_strap,
-        Action.MAKE_STRAP: make_strap,
-        Action.TURN: turn_strap,
-        Action.PRESS: press_strap,
-        Action.TOPSTITCH: topstitch_strap,
-    },
 }
 """Who tells what the recipes of these verbs do."""

@@ -18,6 +18,7 @@ from seqplan.tell.names import (
 )
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
+from seqplan.tell.straps import free_ends
 from seqplan.words.say import say
 
 
@@ -144,18 +145,26 @@ def attach(s: Scene) -> Told:
 def stitch_on(s: Scene) -> Told:
     """Sewing a finished piece, a label or a loop onto the garment by machine."""
     where = s.edges_and_places
+    side = "-wrong" if s.entry.from_wrong_side else ""
+    by = name_edges(s.garment, (s.entry.by,)) if s.entry.by else ""
     if s.is_seam_to_come:
         name = s.entry_pieces if s.entry.pieces else say("step-the", name=s.notion_name)
         if s.entry.pieces and s.copies(s.entry.pieces) == 1 < len(s.op.segments):
             where = say("step-one-of", edges=where)
-        values = {"name": name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
+        values = {"name": by or name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
         key = "step-stitch-piece-in-seam" if s.entry.pieces else "step-stitch-in-seam"
-        return Told((say(key, **values),), say("step-check-stitch-in-seam"))
+        text = say("step-stitch-in-seam-wrong" if side else key, **values)
+        return Told((text,), say("step-check-stitch-in-seam"))
     if holds_free_ends(s.c, s.entry):
         values = {"pieces": s.entry_pieces, "place": where, "under": s.usual(usual.STRAP_END)}
         return Told((say("step-stitch-free-ends", **values),), say("step-check-stitch-on"))
     if s.entry.pieces:
-        text = say("step-stitch-piece-on", pieces=s.entry_pieces, place=where)
+        if by:
+            text = say(f"step-stitch-end-on{side}", end=by, place=where)
+        elif any(free_ends(s.garment, piece) is None for piece in s.entry.pieces):
+            text = say(f"step-stitch-ends-on{side}", pieces=s.entry_pieces, place=where)
+        else:
+            text = say(f"step-stitch-piece-on{side}", pieces=s.entry_pieces, place=where)
         return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))
     values = {"notion": s.notion_name, "place": where}
     if "label" in s.notion_kind:

@@ -43,6 +43,8 @@ _HOLDING = (
 )
 _SHAPED = frozenset({Verb.STRAP, Verb.WELT_POCKET, Verb.IN_SEAM_POCKET})
 """Verbs that make something of whole pieces, whatever their edges are called."""
+_TELLING = frozenset({Verb.SEW, Verb.HEM, Verb.CASING, Verb.PATCH_POCKET})
+"""Verbs that may say an allowance of their own."""
 _SLITTING = frozenset({Verb.TOWER_PLACKET, Verb.CONTINUOUS_PLACKET})
 
 
@@ -123,12 +125,13 @@ def tell_allowances(c: Construction) -> tuple[str, ...]:
         else say("sheet-allowance-none")
     ]
     for entry in garment.entries:
-        edges = dict.fromkeys((*entry.run, *entry.to))
+        mouth = (EdgeRef(piece, name) for piece in entry.pieces for name in entry.mouth)
+        edges = dict.fromkeys((*entry.run, *entry.to, *mouth))
         if entry.verb in _SLITTING:
             seam = usual.told(garment, usual.PLACKET_SEAM)
             name = capital(name_edges(garment, entry.run))
             lines.append(say("sheet-allowance-slit", edges=name, seam=seam))
-        if edges and entry.verb in {Verb.SEW, Verb.HEM, Verb.CASING}:
+        if edges and entry.verb in _TELLING:
             name = capital(name_edges(garment, tuple(edges)))
             lines += _own_allowance(entry, name)
     free = _free_edges(c)

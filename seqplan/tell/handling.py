@@ -31,12 +31,12 @@ def cut(s: Scene) -> Told:
 
 def mark(s: Scene) -> Told:
     """Carrying marks over."""
-    marks = [_marks_of(s, id_) for id_ in s.piece_ids]
-    told = listing(text for text in marks if text)
+    marks = {id_: text for id_ in s.piece_ids if (text := _marks_of(s, id_))}
     check = say("step-check-mark")
-    if not told:
+    if not marks:
         return Told((say("step-mark", pieces=s.named_pieces),), check)
-    return Told((say("step-mark-things", pieces=s.named_pieces, marks=told),), check)
+    pieces = name_pieces(s.garment, marks)
+    return Told((say("step-mark-things", pieces=pieces, marks=listing(marks.values())),), check)
 
 
 def _marks_of(s: Scene, id_: PieceId) -> str:

@@ -11,7 +11,6 @@ from seqplan.model.garment import Garment, Notion
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Cut, EdgeRef, Layer, Segment
 from seqplan.recipes.construction import Construction
-from seqplan.surface.glued import Glue, Part, Surface
 from seqplan.surface.ring import EdgeEnd
 from seqplan.surface.stretch import Stretch
 from seqplan.tell.lapping import beside, zip_over
@@ -26,6 +25,7 @@ from seqplan.tell.names import (
     readable,
 )
 from seqplan.tell.pressing import meets_bags
+from seqplan.tell.tubes import Tubes, tubes_at
 from seqplan.tell.usual import told
 from seqplan.words.say import say
 
@@ -260,36 +260,9 @@ class Scene:
         return tuple(entry for entry in entries if entry.verb is Verb.SEW)
 
     @cached_property
-    def joins_tubes(self) -> bool:
-        """Whether a seam joins two tubes, one of which is slipped into the other."""
-        glues = self.c.shapes[self.entry.id].glues
-        if not glues:
-            return False
-        sewn = [
-            glue
-            for shape in self.c.joins
-            if shape.entry.id != self.entry.id and self.c.main(shape.entry.id).id in self.before
-            for glue in shape.glues
-        ]
-        first, second = glues[0].first, glues[0].second
-        parts = Surface(self.c.rings, sewn).parts_with({first.piece, second.piece})
-        one, other = self._part(parts, first), self._part(parts, second)
-        if one is other:
-            return False
-        closed = (len(part.loops) > 1 or self._is_bag(part, sewn) for part in (one, other))
-        return all(closed)
-
-    def _is_bag(self, part: Part, sewn: Iterable[Glue]) -> bool:
-        """Whether the one opening of a part, at which it is joined now, is that of a bag.
-
-        A bag has more than one seam; a single one leaves the cloth flat.
-        """
-        inside = [glue for glue in sewn if self.c.rings.disc(glue.first) in part.discs]
-        return self.is_ring and len(part.loops) == 1 and len(inside) > 1
-
-    def _part(self, parts: tuple[Part, ...], segment: Segment) -> Part:
-        disc = self.c.rings.disc(segment)
-        return next(part for part in parts if disc in part.discs)
+    def tubes(self) -> Tubes | None:
+        """The two tubes that a seam joins, one of which is slipped into the other."""
+        return tubes_at(self.c, self.entry.id, self.before, is_ring=self.is_ring)
 
     @cached_property
     def meets_bags(self) -> bool:

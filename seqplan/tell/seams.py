@@ -5,6 +5,7 @@ from seqplan.base.measure import Length, both
 from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
+from seqplan.model.piece import EdgeRef
 from seqplan.tell import usual
 from seqplan.tell.names import (
     listing,
@@ -12,6 +13,7 @@ from seqplan.tell.names import (
     name_edge,
     name_edges,
     name_pieces,
+    name_seam,
     name_seam_plainly,
     notion_words,
     quoted,
@@ -20,6 +22,8 @@ from seqplan.tell.names import (
 from seqplan.tell.notches import notches_that_meet
 from seqplan.tell.scene import Scene
 from seqplan.tell.sentence import Told
+from seqplan.tell.tubes import Tubes
+from seqplan.tell.turning import gap_to_draw_through
 from seqplan.words.say import say
 
 CHAINING = frozenset({"overlocker", "coverstitch"})
@@ -36,6 +40,8 @@ def sew(s: Scene) -> Told:
     if crosses_zip:
         texts.append(say("step-over-zip"))
     texts += [*_round_bags(s), *_drawn_out(s)]
+    if gap_to_draw_through(s) is not None:
+        texts.append(say("step-push-back-in"))
     if s.turns_corner:
         texts.append(say("step-turned-at-corner"))
     if s.is_once_for_each_side:
@@ -130,8 +136,12 @@ def _open_first(s: Scene) -> str:
 
 def _lay(s: Scene) -> str:
     suffix = _suffix(s)
-    if s.joins_tubes:
-        return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
+    if s.tubes is not None:
+        return _slip_in(s, s.tubes, suffix)
+    gap = gap_to_draw_through(s)
+    if gap is not None:
+        other = name_edges(s.garment, s.entry.to)
+        return say("step-lay-drawn-out", gap=name_seam(s.garment, gap), one=s.edges, other=other)
     if s.joins_itself and suffix != "-over" and not s.has_halves:
         return _fold_over(s, suffix)
     if s.is_alone:
@@ -140,6 +150,16 @@ def _lay(s: Scene) -> str:
         return say(f"{key}{suffix}", pieces=name_copies(s.garment, s.piece_ids), edges=edges)
     other = name_edges(s.garment, s.entry.to)
     return say(f"step-lay{suffix}", one=s.edges, other=other)
+
+
+def _slip_in(s: Scene, tubes: Tubes, suffix: str) -> str:
+    """One tube, the smaller, into the other."""
+    inner = [id_ for id_ in s.piece_ids if id_ in tubes.inner]
+    if not inner or suffix == "-over":
+        return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
+    outer = [id_ for id_ in s.piece_ids if id_ not in tubes.inner]
+    names = {"inner": name_pieces(s.garment, inner), "outer": name_pieces(s.garment, outer)}
+    return say(f"step-lay-into{suffix}", edges=s.all_edges, **names)
 
 
 def _fold_over(s: Scene, suffix: str) -> str:
@@ -175,14 +195,14 @@ def _drawn_out(s: Scene) -> list[str]:
 
 def _caught(s: Scene) -> list[str]:
     """What is caught between the layers, and where."""
-    texts = [_caught_one(s, caught) for caught in s.entry.between]
+    texts = [text for caught in s.entry.between for text in _caught_one(s, caught)]
     notions = [s.garment.notion[c.notion] for c in s.entry.between if c.notion]
     if s.count == 2 and any("zip" in notion.kind for notion in notions):
         texts.append(say("step-caught-zip-second"))
     return texts
 
 
-def _caught_one(s: Scene, caught: Caught) -> str:
+def _caught_one(s: Scene, caught: Caught) -> list[str]:
     if caught.edge is not None:
         name = name_edges(s.garment, (caught.edge,))
         key = "step-caught-end" if is_strap(s.garment, caught.edge.piece) else "step-caught-edge"
@@ -201,8 +221,26 @@ def _caught_one(s: Scene, caught: Caught) -> str:
             key = "step-caught-stay"
         name = say("step-the", name=notion_words(kind))
     if caught.at is None:
-        return say(key, name=name)
-    return say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
+        text = say(key, name=name)
+    else:
+        text = say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
+    if key == "step-caught-edge" and _is_middle_on_middle(s, caught):
+        return [text, say("step-caught-middle")]
+    return [text]
+
+
+def _is_middle_on_middle(s: Scene, caught: Caught) -> bool:
+    """Whether what is caught, and the edge that catches it, both go on over a fold."""
+    if caught.edge is None:
+        return False
+    by = (caught.at,) if caught.at else s.entry.run
+    return all(_is_over_fold(s.garment, ref) for ref in (caught.edge, *by))
+
+
+def _is_over_fold(garment: Garment, ref: EdgeRef) -> bool:
+    """Whether an edge goes on over the fold of its piece, so that it has its middle there."""
+    piece = garment.piece[ref.piece]
+    return piece.stretches(ref.edge, ref.hand) < len(piece.segments(ref.edge, ref.hand))
 
 
 ALONG = ("piping", "lace", "trimming", "braid", "rickrack", "fringe")

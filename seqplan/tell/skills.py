@@ -99,7 +99,7 @@ def _of_entry(c: Construction, op: Operation, done: frozenset[OpId]) -> tuple[st
     if key is None:
         return ()
     main = c.main(entry.id)
-    is_round = entry.verb is Verb.SEW and Scene(c, main, done).joins_tubes
+    is_round = entry.verb is Verb.SEW and Scene(c, main, done).tubes is not None
     return (key, "in-the-round") if is_round else (key,)
 
 

@@ -13,7 +13,7 @@ from seqplan.recipes.book import recipe_for
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.recipes.shape import JOINS
-from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, tidying
+from seqplan.tell import bands, closures, folds, handling, pockets, seams, shaping, straps, tidying
 from seqplan.tell.names import (
     as_clause,
     as_sentence,
@@ -43,6 +43,7 @@ TELLERS: Final[Mapping[Action, Teller]] = {
 
 OF_VERB: Final[Mapping[Verb, Mapping[Action, Teller]]] = {
     **bands.OF_VERB,
+    **straps.OF_VERB,
     **pockets.OF_VERB,
     **closures.OF_VERB,
     **handling.OF_VERB,

@@ -6,12 +6,13 @@ from seqplan.model.operation import Action
 from seqplan.model.piece import Layer, Worn
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import as_clause, in_garment_order, name_pieces, where_words
+from seqplan.tell.names import in_garment_order, name_pieces, where_words
 from seqplan.tell.pressing import pressed_side, worn
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
 from seqplan.tell.shaping import topstitched_side, where_topstitched
+from seqplan.tell.turning import turned_through
 from seqplan.words.say import say
 
 
@@ -147,9 +148,7 @@ def turn(s: Scene) -> Told:
     """Turning a facing to the inside, or pieces right side out."""
     if not s.is_join:
         if s.entry.through:
-            through = as_clause(s.entry.through)
-            text = say("step-turn-through", pieces=s.pieces, through=through)
-            return Told((text,), say("step-check-turned-out"))
+            return Told((turned_through(s),), say("step-check-turned-out"))
         return Told((say("step-turn-pieces", pieces=s.pieces),), say("step-check-turned-out"))
     if s.entry.seam is SeamKind.ENCLOSED or (s.entry.seam is SeamKind.OWN and not s.inner()):
         key = "step-turn-enclosed" if s.entry.gap is None else "step-turn-enclosed-gap"

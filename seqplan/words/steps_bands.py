@@ -54,20 +54,28 @@ _FOLDING: Final[dict[str, str]] = {
         " press, so that all raw edges lie inside."
     ),
     "step-strap-fold-end": "First turn any end that will hang free in by {under}.",
+    "step-strap-fold-ends": (
+        "First fold {edges} to the wrong side by {under} and press: there the strap will hang free."
+    ),
     "step-strap-sew": (
         "Fold {pieces} lengthwise along the middle with right sides together, pin, and stitch"
         " along the open long edge, {allowance} from the raw edges, with backstitches at both"
-        " ends; leave a short end open for turning."
+        " ends."
     ),
     "step-strap-sew-unknown": (
         "Fold {pieces} lengthwise along the middle with right sides together, pin, and stitch"
         " along the open long edge on the seam line of your pattern, with backstitches at both"
-        " ends; leave a short end open for turning."
+        " ends."
     ),
     "step-strap-sew-end": (
-        "If one end will hang free, stitch across that end, too, and cut its corners off at an"
-        " angle."
+        "Leave a short end open for turning. If one end will hang free, stitch across that end,"
+        " too, and cut its corners off at an angle."
     ),
+    "step-strap-sew-across": (
+        "Stitch across {edges}, too, where the strap will hang free, and cut the corners off at an"
+        " angle; leave the other short end open for turning."
+    ),
+    "step-strap-sew-open": "Leave both short ends open: a seam or a row takes them up later.",
     "step-strap-trim": "Trim the allowance to {width}, so that it turns easily.",
     "step-strap-stitch": (
         "Stitch {pieces} along the open long edge, {distance} from it, through all layers, and"
@@ -82,6 +90,10 @@ _FOLDING: Final[dict[str, str]] = {
         "Turn {pieces} right side out: fix a safety pin to one layer at the stitched end, push it"
         " through the tube and draw the strap over it; then push the corners out with something"
         " blunt."
+    ),
+    "step-strap-turn-open": (
+        "Turn {pieces} right side out: fix a safety pin to one layer at one end, push it through"
+        " the tube and draw the strap over it."
     ),
     "step-strap-press": (
         "Roll the seam of {pieces} between your fingers until it lies exactly along one edge, and"
@@ -145,6 +157,9 @@ _SETTING_ON: Final[dict[str, str]] = {
     "step-band-ends-out": (
         "At each end the band reaches beyond the edge by its own allowance; do not trim that off."
     ),
+    "step-band-ends-sewn": (
+        "The sewn ends of the band lie level with the finished ends of the edge."
+    ),
     "step-band-ends-level": "The ends of the band lie level with the ends of the edge.",
     "step-band-ring": "Let the seam of the band meet a seam of the edge where there is one.",
     "step-bind-lay": (
@@ -155,6 +170,10 @@ _SETTING_ON: Final[dict[str, str]] = {
         "Open out one pressed edge of {band} and lay it, right side down, on the wrong side of"
         " {edges}, the raw edges level; pin. Let a curved edge lie as it lies, and do not stretch"
         " it."
+    ),
+    "step-band-each-half": (
+        "This edge lies in two halves, each of which is sewn by itself: of {band}, one goes on each"
+        " half, from end to end."
     ),
     "step-bind-slit": (
         "Draw the slit apart until its two edges make one line; at the end of the slit, where no"

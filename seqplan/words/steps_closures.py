@@ -140,12 +140,41 @@ SENTENCES: Final[dict[str, str]] = {
         " {under}, so that the folds lie there, cut off what is too long, and pin. Stitch across"
         " close to each fold, forwards and backwards."
     ),
+    "step-stitch-in-seam-wrong": (
+        "Lay {name} on the wrong side at {place} where the pattern shows it, the raw ends level"
+        " with the raw edge and all the rest pointing inwards; stitch across the ends within the"
+        " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
+        " comes later catches it for good."
+    ),
     "step-one-of": "one of {edges}",
     "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",
+    "step-stitch-ends-on": (
+        "On the right side of the cloth lay the ends of {pieces} at {place}, as far in as the"
+        " pattern shows, raw ends turned under, and pin; where a piece is held at both ends, see"
+        " that it is not twisted before you pin the second."
+    ),
+    "step-stitch-ends-on-wrong": (
+        "On the wrong side of the cloth lay the ends of {pieces} at {place}, as far in as the"
+        " pattern shows, raw ends turned under, and pin; where a piece is held at both ends, see"
+        " that it is not twisted before you pin the second."
+    ),
     "step-stitch-piece-on": (
-        "Lay the ends of {pieces} at {place}, as far in as the pattern shows, raw ends turned"
-        " under, and pin; where a piece is held at both ends, see that it is not twisted before"
-        " you pin the second."
+        "On the right side of the cloth lay both ends of {pieces} at {place}, as far in as the"
+        " pattern shows, raw ends turned under, and pin; see that it is not twisted before you pin"
+        " the second end."
+    ),
+    "step-stitch-piece-on-wrong": (
+        "On the wrong side of the cloth lay both ends of {pieces} at {place}, as far in as the"
+        " pattern shows, raw ends turned under, and pin; see that it is not twisted before you pin"
+        " the second end."
+    ),
+    "step-stitch-end-on": (
+        "On the right side of the cloth lay {end} at {place}, as far in as the pattern shows, the"
+        " raw end turned under and all the rest pointing outwards, away from the garment; pin."
+    ),
+    "step-stitch-end-on-wrong": (
+        "On the wrong side of the cloth lay {end} at {place}, as far in as the pattern shows, the"
+        " raw end turned under and all the rest pointing outwards, away from the garment; pin."
     ),
     "step-stitch-piece-box": (
         "Stitch each end down as a square with a cross in it, and backstitch where the row ends."

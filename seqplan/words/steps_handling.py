@@ -89,6 +89,12 @@ SENTENCES: Final[dict[str, str]] = {
         "With the slider well inside, cut off what stands out of the {notion} beyond the seam that"
         " crosses it, with old scissors."
     ),
+    "step-turn-through-seam": (
+        "Turn {pieces} right side out through {through}: reach in between the two layers of"
+        " {still} at an open edge and on through the {seam}, take hold of {drawn} at the far end,"
+        " one after the other, and draw them back through and out at that edge. Then push the"
+        " corners and curves out with something blunt, and roll the seams to the edge."
+    ),
     "step-turn-through": (
         "Turn {pieces} right side out through {through}, push the corners and curves out with"
         " something blunt, and roll the seams to the edge."

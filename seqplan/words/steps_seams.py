@@ -59,6 +59,24 @@ SENTENCES: Final[dict[str, str]] = {
         " into the other, which stays wrong side out, so that right sides face each other; let the"
         " ends and any notches of {edges} meet, and pin."
     ),
+    "step-lay-into": (
+        "Both parts are closed to tubes or bags by now: turn the part of {inner} right side out and"
+        " slip it into the part of {outer}, which stays wrong side out, so that right sides face"
+        " each other; let the ends and any notches of {edges} meet, and pin."
+    ),
+    "step-lay-into-french": (
+        "Both parts are closed to tubes or bags by now: leave the part of {inner} wrong side out"
+        " and slip it into the part of {outer}, which is right side out, so that wrong sides face"
+        " each other; let the ends and any notches of {edges} meet, and pin."
+    ),
+    "step-lay-drawn-out": (
+        "Reach in through the gap in the {gap}, take hold of {one} and {other}, and draw them out"
+        " through it, right sides together all the way round, each layer on its like;"
+        " let the ends and any notches meet, and pin."
+    ),
+    "step-push-back-in": (
+        "Press the seam while it is drawn out; then push it back in through the gap."
+    ),
     "step-lay-tubes-french": (
         "The two parts are closed to tubes or bags by now: leave one wrong side out and slip it"
         " into the other, which is right side out, so that wrong sides face each other; let the"
@@ -104,6 +122,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Take {name} between the two layers at {place}: right side on the right side of the outer"
         " layer, all raw edges level; pin through all three."
     ),
+    "step-caught-middle": "Let its middle meet the middle of that edge.",
     "step-caught": (
         "Lay {name} between the two layers where the pattern shows it, pointing inwards, away from"
         " the raw edges, its raw ends level with them; pin."
@@ -117,8 +136,8 @@ SENTENCES: Final[dict[str, str]] = {
         " all the rest points inwards, away from the seam and untwisted. Pin."
     ),
     "step-caught-end-at": (
-        "Lay {name} between the two layers at {place}, level with the raw edges; all the rest"
-        " points inwards, away from the seam and untwisted. Pin."
+        "Lay {name} between the two layers at {place}, where the pattern shows it, level with the"
+        " raw edges; all the rest points inwards, away from the seam and untwisted. Pin."
     ),
     "step-caught-along": (
         "Lay {name} between the two layers all along, the part that will show pointing inwards and"

@@ -691,9 +691,13 @@ class _Maker:
         if self.notions() and self.draw(st.booleans()):
             plain = plain._replace(notion=self.draw(st.sampled_from(self.notions())))
         elif self.own_pieces():
-            plain = plain._replace(pieces=(self.draw(st.sampled_from(self.own_pieces())),))
+            piece = self.draw(st.sampled_from(self.own_pieces()))
+            held = [EdgeRef(p.id, name) for p, name in self.all_edges if p.id == piece]
+            by = self.draw(maybe(st.sampled_from(held))) if held else None
+            plain = plain._replace(pieces=(piece,), by=by)
         else:
             return base
+        plain = plain._replace(from_wrong_side=self.draw(st.booleans()))
         places = self.places(with_edges=False) if self.draw(st.booleans()) else ()
         number = self.draw(maybe(st.integers(1, 999)))
         return plain._replace(run=run, places=places, number=number)

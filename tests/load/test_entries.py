@@ -287,3 +287,12 @@ def test_straps_slits_and_the_rest_are_read() -> None:
     assert _entry("insert: zip, in: back.opening, method: fly, with: strap").partners == ("strap",)
     assert _entry("sew: back.centre, sides: wrong together").sides is Sides.WRONG_TOGETHER
     assert _entry("do: A, picture: loop.svg").picture == "loop.svg"
+
+
+def test_a_piece_is_attached_whole_or_by_one_edge_from_either_side() -> None:
+    whole = _entry("attach: front, at: back.hem")
+    assert (whole.pieces, whole.by, whole.from_wrong_side) == ((PieceId("front"),), None, False)
+    held = _entry("attach: front.side, at: back.hem, from: wrong side")
+    assert held.pieces == (PieceId("front"),)
+    assert held.by == EdgeRef(PieceId("front"), "side")
+    assert held.from_wrong_side

@@ -9,7 +9,7 @@ from seqplan.base.diagnostic import Severity
 from seqplan.base.ids import EntryId, NotionId, OpId, PieceId, RuleSlug
 from seqplan.model.entry import Caught, Entry, Verb
 from seqplan.model.garment import Choice, Fabric, Garment, LayPlan, Notion, Picture, Waiver
-from seqplan.model.piece import Edge, EdgeRef, Piece, Place
+from seqplan.model.piece import Edge, EdgeRef, Piece, Place, Spot
 from seqplan.model.variant import check_picks, choose, default_picks, holds
 
 _PLAIN = (("view", "plain"),)
@@ -318,3 +318,19 @@ def test_a_variant_that_lacks_nothing_names_only_what_is_there(
     if check_picks(garment, picks) == ():
         for entry in chosen.entries:
             assert {ref.piece for ref in entry.run} | set(entry.pieces) <= pieces
+
+
+def test_a_mark_goes_with_the_last_that_is_laid_on_it() -> None:
+    front = _piece("front")._replace(spots=(Spot("pocket"), Spot("badge"), Spot("own")))
+
+    def laid(name: str, spot: str, when: tuple[tuple[str, str], ...]) -> Entry:
+        place = Place(PieceId("front"), spot)
+        return _entry(name, Verb.ATTACH, notion=NotionId("tape"), places=(place,), when=when)
+
+    garment = replace(
+        _GARMENT,
+        pieces=(front,),
+        entries=(laid("a", "pocket", _LINED), laid("b", "badge", _LINED), laid("c", "badge", ())),
+    )
+    assert [spot.name for spot in choose(garment, {}).pieces[0].spots] == ["badge", "own"]
+    assert choose(garment, {"view": "lined"}).pieces[0].spots == front.spots

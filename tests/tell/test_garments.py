@@ -57,7 +57,7 @@ FACTS = {
         "holes": "scrap|on the cuff pieces|4 of them|pin across each end|never towards your hand",
     },
     "ropeloft-apron": {
-        "straps": "½ in (1.3 cm) from the raw edges|leave a short end open|all 3 of them",
+        "straps": "½ in (1.3 cm) from the raw edges|Leave a short end open|all 3 of them",
         "straps/turn": "safety pin",
         "chalk": "along the lower side of the chalk line|¼ in (6 mm) from it",
         "chalk/slash": "not the welt and not the bag|four corners|last thread",

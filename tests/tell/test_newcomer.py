@@ -133,3 +133,136 @@ def test_the_foot_stands_above_the_words_and_not_in_them():
     sentence = tell_operation(c, c.op["hole"], c.ids[: c.ids.index("hole")])
     assert sentence.foot == "buttonhole"
     assert "foot" not in sentence.text
+
+
+APRON = """
+garment: Apron
+allowance: 1
+pieces:
+  bib:    {cut: fold, worn: front, edges: [top, side, waist], spots: [place]}
+  facing: {like: bib, layer: facing}
+  band:   {cut: fold, edges: [top, end, bottom]}
+  inner:  {like: band, layer: facing}
+  skirt:  {cut: fold, edges: [waist, side, hem]}
+  strap:  {cut: 2, edges: [front-end, long, back-end, long]}
+  tie:    {cut: 2, edges: [end, long, tip, long]}
+  loop:   {cut: 1, edges: [end, long, end, long]}
+  spare:  {cut: 1, edges: [end, long, tip, long]}
+operations:
+  straps:  {strap: strap}
+  ties:    {strap: tie, method: folded}
+  loops:   {strap: loop}
+  spares:  {strap: spare}
+  bib:     {sew: [bib.top, bib.side], to: facing, between: {strap.front-end: bib.top}}
+  sides:   {hem: skirt.side, depth: 2}
+  band:    {sew: [band.top, band.end], to: inner, as: enclosed, between: {bib.waist: band.top}}
+  waist:   {band: skirt.waist, with: band + inner}
+  hem:     {hem: skirt.hem, depth: 2}
+  ties-on: {attach: tie.end, at: skirt.side, from: wrong side}
+  loop-on: {attach: loop, at: skirt.hem}
+  spares-on: {attach: spare, at: skirt.hem}
+  holes:   {buttonhole: strap, number: 2}
+  more:    {buttonhole: strap, number: 4}
+"""
+
+
+def test_the_ends_of_a_strap_are_known_from_what_takes_them_up():
+    assert "Stitch across the back end edges of the strap pieces" in told("straps", APRON)
+    assert "First fold the tip edges of the tie pieces" in told("ties/fold", APRON)
+    assert "Leave both short ends open" in told("loops", APRON)
+    assert "at one end" in told("loops/turn", APRON)
+    assert "If one end will hang free" in told("spares", APRON)
+
+
+def test_a_strap_is_sewn_on_by_one_end_or_by_both_and_on_the_side_that_is_named():
+    ties, loop, spare = (told(entry, APRON) for entry in ("ties-on", "loop-on", "spares-on"))
+    assert "On the wrong side of the cloth lay the end edges of the tie pieces" in ties
+    assert "twisted" not in ties
+    assert "On the right side of the cloth lay both ends of the loop piece" in loop
+    assert "where a piece is held at both ends" in spare
+
+
+def test_what_is_caught_over_the_fold_lies_middle_on_middle():
+    assert "Let its middle meet the middle of that edge." in told("band", APRON)
+    assert "where the pattern shows it" in told("bib", APRON)
+    assert "middle" not in told("bib", APRON)
+
+
+def test_a_band_that_is_sewn_round_its_ends_meets_the_ends_of_the_edge():
+    assert "The sewn ends of the band lie level" in told("waist", APRON)
+
+
+def test_buttonholes_are_told_one_on_each_only_where_it_is_so():
+    assert "2 of them, one on each piece" in told("holes", APRON)
+    assert "one on each" not in told("more", APRON)
+
+
+DRESS = """
+garment: Dress
+allowance: 1
+pieces:
+  front:
+    cut: fold
+    edges: [neck, shoulder, armhole, side, hem]
+    slits: {slit: {at: fold | neck, length: 10}}
+  back:   {cut: pair, edges: [neck, shoulder, armhole, side, hem, centre | opening]}
+  sleeve: {cut: pair, edges: [cap, underarm-back, wrist, underarm-front]}
+  cuff:   {cut: 2, strip: [attach, end, fold, end]}
+  tape:   {cut: 2, strip: [attach, end, fold, end]}
+operations:
+  slit:      {slash: front.slit}
+  centre:    {sew: back.centre}
+  shoulders: {sew: front.shoulder, to: back.shoulder}
+  neck:      {bind: [front.neck, back.neck], with: tape}
+  sides:     {sew: front.side, to: back.side}
+  underarms: {sew: sleeve.underarm-front, to: sleeve.underarm-back}
+  cuffs:     {band: sleeve.wrist, with: cuff}
+  sleeves:   {sew: sleeve.cap, to: [front.armhole, back.armhole], method: in the round}
+"""
+
+
+def test_each_half_of_an_edge_has_its_binding_and_each_sleeve_its_own_cuff():
+    neck = told("neck", DRESS)
+    assert "in two halves, each of which is sewn by itself: of the 2 tape pieces" in neck
+    assert "reaches beyond the edge by its own allowance" in neck
+    assert "two halves" not in told("cuffs", DRESS)
+
+
+def test_the_smaller_tube_is_slipped_into_the_larger():
+    assert "the part of the sleeve pieces right side out and slip it into" in told("sleeves", DRESS)
+
+
+VEST = """
+garment: Vest
+allowance: 1
+pieces:
+  front: {cut: pair, edges: [shoulder, armhole, side, hem, edge]}
+  back: {cut: fold, edges: [neck, shoulder, armhole, side, hem]}
+  front-lining: {like: front, layer: lining}
+  back-lining: {like: back, layer: lining}
+operations:
+  shoulders: {sew: front.shoulder, to: back.shoulder}
+  inside: {sew: front-lining.shoulder, to: back-lining.shoulder}
+  edges:
+    sew: [front.hem, front.edge, back.neck]
+    to: [front-lining.hem, front-lining.edge, back-lining.neck]
+  armholes: {sew: [front.armhole, back.armhole], to: [front-lining.armhole, back-lining.armhole]}
+  back-hem: {sew: back.hem, to: back-lining.hem, gap: 12}
+  turn: {turn: all, through: the shoulders}
+  sides: {sew: [front.side, front-lining.side], to: [back.side, back-lining.side]}
+"""
+
+
+def test_a_way_out_that_is_a_seam_is_explained():
+    turn = told("turn", VEST)
+    assert "between the two layers of the back piece at an open edge" in turn
+    assert "through the shoulder seam, take hold of the front pieces" in turn
+    plain = told("turn", VEST.replace("the shoulders", "the open neck"))
+    assert "through the open neck, push" in plain
+
+
+def test_the_last_seams_of_a_lining_are_drawn_out_through_the_gap():
+    sides = told("sides", VEST)
+    assert sides.startswith("Reach in through the gap in the hem seam")
+    assert "push it back in through the gap" in sides
+    assert "Reach in" not in told("sides", VEST.replace(", gap: 12", ""))

@@ -93,12 +93,17 @@ FACTS = {
         "edge": "the lining pieces lie inside the outer pieces|exactly on the edge",
     },
     "ferry-waistcoat": {
-        "press-edges": "press it flat from the side of the front lining pieces",
+        "press-edges": "press it flat from the side of the front lining and back lining pieces",
         "buttons": "sew the buttons on|opposite the buttonholes|There are 5 of them",
-        "edge": "the neck edge of the back piece|edge edges of the front pieces",
+        "edge": "the neck edge of the back piece|closing edges of the front pieces",
         "back-hem": "leave 12 cm (4¾ in) open between them.",
     },
-    "galley-apron": {"straps/fold": "turn any end that will hang free in by 1 cm (⅜ in)"},
+    "galley-apron": {
+        "straps/fold": "First fold the tip edges of the tie pieces|by 1 cm (⅜ in)",
+        "pocket/mouth-turn-up": "1 cm (⅜ in) and press; fold again by 2 cm (¾ in)",
+        "neck": "On the wrong side|both ends of the neck piece|not twisted",
+        "ties": "On the wrong side|the end edges of the tie pieces|pointing outwards",
+    },
     "gull-skirt": {"upper-sides/press": "both allowances towards the front|in that direction, too"},
     "lamp-room-tee": {
         "shoulders": "clear elastic tape along the seam line|without stretching it",

@@ -274,7 +274,7 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.FABRIC: _NAME_ALONE,
     Takes.FABRICS: _one_or_more(_NAME_ALONE) | {"examples": [ALL]},
     Takes.NOTION: _NAME_ALONE,
-    Takes.NOTION_OR_PIECE: _NAME_ALONE,
+    Takes.NOTION_OR_PIECE: _EDGE_OR_NAME,
     Takes.NOTION_OR_ENTRY: _NAME_ALONE,
     Takes.STATION: _NAME_ALONE | {"examples": [station.id for station in DEFAULT_STATIONS]},
     Takes.ENTRY: _NAME_ALONE,
