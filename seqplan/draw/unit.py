@@ -205,14 +205,23 @@ def unit(work: Work, op: Operation, need: Need, placer: Placer) -> Unit | None:
 def _shown(
     work: Work, op: Operation, need: Need, discs: frozenset[Disc], active: frozenset[Segment]
 ) -> frozenset[Disc]:
-    """What is seen: layers that lie inside only where the step works on them or turns them."""
+    """What is seen: layers that lie inside only where the step works on them or turns them.
+
+    A binding is folded round its edge, as narrow as that is: laid flat, it would look like a piece
+    on the face.
+    """
     c = work.c
     worked = {c.rings.disc(segment) for segment in active}
+    bindings = {id_ for e in c.garment.entries if e.verb is Verb.BIND for id_ in e.partners}
     is_pulled_out = need in {Need.TURNED, Need.GAP}
 
     def is_seen(disc: Disc) -> bool:
         layer = c.garment.piece[disc[0]].layer
-        if layer is Layer.SHELL or disc in worked:
+        if disc in worked:
+            return True
+        if disc[0] in bindings:
+            return False
+        if layer is Layer.SHELL:
             return True
         return layer is Layer.LINING and is_pulled_out
 

@@ -14,6 +14,8 @@ from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
 from seqplan.words.say import say
 
+_EDGES_OF_A_SLIT = 2
+
 # -- patch pockets -------------------------------------------------------------------------
 
 
@@ -208,14 +210,21 @@ def slash(s: Scene) -> Told:
     if s.entry.verb is Verb.TOWER_PLACKET:
         seam = s.usual(usual.PLACKET_SEAM)
         text = say("step-slash-tower", edges=s.edges, seam=seam)
-        return Told((text,), say("step-check-slash"))
+        return _one_by_one(s, text)
     slits = {slit.name: slit for ref in s.entry.run for slit in s.garment.piece[ref.piece].slits}
     length = next((slits[r.edge].length for r in s.entry.run if r.edge in slits), None)
     if length is None:
         text = say("step-slash", edges=s.edges)
     else:
         text = say("step-slash-long", edges=s.edges, length=both(length))
-    return Told((text,), say("step-check-slash"))
+    return _one_by_one(s, text)
+
+
+def _one_by_one(s: Scene, text: str) -> Told:
+    """A cut, and that there are several to be made alike."""
+    if len(s.op.segments) <= _EDGES_OF_A_SLIT:
+        return Told((text,), say("step-check-slash"))
+    return Told((text, say("step-slash-one-by-one")), say("step-check-slash-all"))
 
 
 _UNCOUNTED = 2

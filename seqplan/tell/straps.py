@@ -32,11 +32,14 @@ def free_ends(garment: Garment, piece: PieceId) -> tuple[EdgeRef, ...] | None:
     -------
     tuple of EdgeRef, or None
         ``None`` where the file does not tell. A strap that is sewn on as a whole is held at both
-        ends, if they bear one name.
+        ends, if they bear one name; one that is sewn on twice, at one end after the other.
     """
     pairs = _opposite(garment.piece[piece])
     entries = [entry for entry in garment.entries if entry.verb is not Verb.STRAP]
-    if any(e.verb is Verb.ATTACH and piece in e.pieces and e.by is None for e in entries):
+    whole = [e for e in entries if e.verb is Verb.ATTACH and piece in e.pieces and e.by is None]
+    if len(whole) > 1:
+        return ()
+    if whole:
         return () if pairs and all(len(set(pair)) == 1 for pair in pairs) else None
     named = [ref for e in entries for ref in (*e.run, *e.to, *(c.edge for c in e.between), e.by)]
     held = {ref.edge for ref in named if ref is not None and ref.piece == piece}
@@ -66,10 +69,9 @@ def fold_strap(s: Scene) -> Told:
     texts = []
     if ends:
         texts.append(say("step-strap-fold-ends", edges=name_edges(s.garment, ends), under=under))
-    texts.append(say("step-strap-fold", pieces=s.entry_pieces))
     if None in free:
         texts.append(say("step-strap-fold-end", under=under))
-    return Told((*texts, *_each_strap(s)))
+    return Told((*texts, say("step-strap-fold", pieces=s.entry_pieces), *_each_strap(s)))
 
 
 def make_strap(s: Scene) -> Told:

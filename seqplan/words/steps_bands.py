@@ -53,7 +53,7 @@ _FOLDING: Final[dict[str, str]] = {
         " fold both long edges in to the crease and press; fold once more along the crease and"
         " press, so that all raw edges lie inside."
     ),
-    "step-strap-fold-end": "Before that, turn an end that will show in by {under}.",
+    "step-strap-fold-end": "First turn any end that will hang free in by {under}.",
     "step-strap-fold-ends": (
         "First fold {edges} to the wrong side by {under} and press: there the strap will hang free."
     ),

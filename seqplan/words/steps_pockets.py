@@ -184,22 +184,24 @@ _CORNERS: Final[dict[str, str]] = {
     # Slits.
     "step-slash": (
         "Cut {edges} open with small sharp scissors: along the marked line, from the edge of the"
-        " piece towards the end of the slit, one piece at a time; the last two or three threads"
-        " with the very points, and not a thread further: a cut that is too long cannot be mended."
+        " piece towards the end of the slit; the last two or three threads with the very points,"
+        " and not a thread further: a cut that is too long cannot be mended."
     ),
     "step-slash-long": (
         "Cut {edges} open with small sharp scissors: along the marked line, from the edge of the"
-        " piece, {length} long, one piece at a time; the last two or three threads with the very"
-        " points, and not a thread further: a cut that is too long cannot be mended."
+        " piece, {length} long; the last two or three threads with the very points, and not a"
+        " thread further: a cut that is too long cannot be mended."
     ),
     "step-slash-tower": (
         "With small sharp scissors cut {edges} open along the marked line, from the edge of the"
-        " piece, one piece at a time, but stop {seam} before the marked end. From there cut"
-        " slantwise to both corners of the placket, {seam} to the left and to the right of the"
-        " marked end, so that a small triangle remains; not a thread further."
+        " piece, but stop {seam} before the marked end. From there cut slantwise to both corners"
+        " of the placket, {seam} to the left and to the right of the marked end, so that a small"
+        " triangle remains; not a thread further."
     ),
-    "step-check-slash": (
-        "the cut ends at the mark, no thread beyond it is cut, and the copies are equally long."
+    "step-slash-one-by-one": "Cut one piece at a time.",
+    "step-check-slash": "the cut ends at the mark, and no thread beyond it is cut.",
+    "step-check-slash-all": (
+        "each cut ends at the mark, no thread beyond it is cut, and the copies are equally long."
     ),
     # Buttonholes.
     "step-buttonhole-try": (
