@@ -144,7 +144,7 @@ class _Map:
         self._step = tuple(op for op in c.operations if op.id in step)
         self._wrong = {
             piece for op in self._step if op.action in _ON_WRONG_SIDE for piece in op.pieces
-        }
+        } | {thing.piece for thing in view.things if thing.is_inside}
         shown = {
             id_: piece
             for id_, piece in pattern.pieces.items()
@@ -219,7 +219,8 @@ class _Map:
         split = self._c.rings.pieces[card.piece.id].edges
         sized = self._drawn[card.piece.id].piece
         is_named: set[tuple[str, EdgeState]] = set()
-        along = {thing.edge for thing in self._view.things if thing.piece == card.piece.id}
+        things = (thing for thing in self._view.things if thing.piece == card.piece.id)
+        along = {thing.edge for thing in things if thing.kind is not ThingKind.MARK}
         for side, states in enumerate(card.states):
             for place, line in sized.edges.items():
                 edge, state, points = split[place], states[place], line

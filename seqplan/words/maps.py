@@ -46,6 +46,7 @@ SENTENCES: Final[dict[str, str]] = {
     "map-thing-notion": "what is sewn on",
     "map-thing-strap": "what is stitched on",
     "map-thing-pocket": "pocket, stitched round",
+    "map-thing-slip": "slip stitch by hand",
     "map-thing-tack": "a few stitches by hand",
     "map-thing-opening": "mouth: two rows beside the line",
     "map-thing-cut": "slit, cut open",
