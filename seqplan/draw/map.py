@@ -149,7 +149,7 @@ class _Map:
         self._step = tuple(op for op in c.operations if op.id in step)
         self._wrong = {
             piece for op in self._step if op.action in _ON_WRONG_SIDE for piece in op.pieces
-        }
+        } | {thing.piece for thing in view.things if thing.is_inside}
         shown = {
             id_: piece
             for id_, piece in pattern.pieces.items()

@@ -17,6 +17,7 @@ from seqplan.recipes.notches import meetings, whole_edge
 from seqplan.rehearse.work import Work
 from seqplan.tell import usual
 from seqplan.tell.names import listing, quoted, readable
+from seqplan.tell.pressing import bags_at
 from seqplan.words.say import say
 
 
@@ -48,6 +49,8 @@ class Stack(NamedTuple):
     notches
         Where notches of the layers meet, from 0 at the top of the edge to 1, and of how many marks
         they are.
+    bag
+        The bag of a pocket that looks out of the edge, with the row going round it.
     """
 
     layers: tuple[Layer, ...]
@@ -57,6 +60,7 @@ class Stack(NamedTuple):
     part: str = ""
     is_gap: bool = False
     notches: tuple[tuple[float, int], ...] = ()
+    bag: Layer | None = None
 
 
 _BASTED: Final = frozenset({Action.BASTE, Action.HOLD})
@@ -95,7 +99,7 @@ def stack(c: Construction, work: Work, op: Operation, focus: PieceId | None = No
     fold = s.entry.seam is SeamKind.LAPPED or s.entry.verb is Verb.PATCH_POCKET
     is_gap = s.entry.gap is not None
     notches = () if fold else tuple(_notches(s, laid))
-    return Stack(found, _stitch(s), _distance(s), fold, _part(s), is_gap, notches)
+    return Stack(found, _stitch(s), _distance(s), fold, _part(s), is_gap, notches, _bag(s, found))
 
 
 def _notches(s: Subject, laid: Sequence[Lying]) -> Iterator[tuple[float, int]]:
@@ -118,6 +122,14 @@ def _notches(s: Subject, laid: Sequence[Lying]) -> Iterator[tuple[float, int]]:
         notch = one.notch or other.notch
         if notch is not None:
             yield share if is_down else 1 - share, notch.marks
+
+
+def _bag(s: Subject, laid: tuple[Layer, ...]) -> Layer | None:
+    """The bag on the uppermost layer, where pockets were sewn to the edges of the seam."""
+    if s.entry.verb is not Verb.SEW or s.op.action is not Action.SEW:
+        return None
+    bags = bags_at(s.c, s.op.segments)
+    return Layer(s.material(bags[0]), laid[-1].is_right_up) if bags else None
 
 
 def _with_all(s: Subject, material: Material) -> Material:

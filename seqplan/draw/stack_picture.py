@@ -46,11 +46,18 @@ _ARROW: Final = 40.0
 _MANY: Final = 4
 """From so many layers on their corners take up most of the picture."""
 _PINS: Final = (0.2, 0.5, 0.8)
+_PINS_AT_BAG: Final = (0.1, 0.9)
 _CLEAR: Final = 0.09
 """No pin so near to a notch, in parts of the edge."""
 _NOTCH: Final = 1.3
 """How large notches are, compared with those of the map."""
 _LETTER: Final = 9.0
+_BAG: Final = 32.0
+"""How far the bag of a pocket looks out."""
+_MOUTH: Final = (0.4, 0.66)
+"""Where its mouth begins and ends, in parts of the edge."""
+_ROUND: Final = 6.0
+"""How much of its corners is cut off."""
 
 
 def draw_stack(stack: Stack, title: str, words: str) -> Figure:
@@ -86,13 +93,15 @@ class _Drawing:
         self.top = _MARGIN + LEADING + 8
         self.bottom = self.top + _HEIGHT
         self.beyond = _BEYOND if stack.fold else 0.0
+        self.out = _BAG if stack.bag else 0.0
         mm = float(stack.distance.mm) if stack.distance else _USUAL_MM
         self.is_enlarged = stack.distance is None or mm * _PT_PER_MM / _SCALE < _NEAREST
         self.row = self.edge - max(_NEAREST, mm * _PT_PER_MM / _SCALE)
 
     def figure(self, title: str, words: str) -> Figure:
-        width = self.edge + self.beyond + (17 if self.stack.part else 10) + _MARGIN
-        marks: list[Mark] = [
+        width = self.edge + max(self.beyond + (17 if self.stack.part else 10), self.out) + _MARGIN
+        marks: list[Mark] = [*self._bag()]
+        marks += [
             self._layer(n, self.place[n]) if n in self.place else self._tape(n)
             for n in range(len(self.stack.layers))
             if n not in self.across
@@ -193,6 +202,30 @@ class _Drawing:
             return x + next_cut * 0.33, y - next_cut * 0.27
         return x + (cut + next_cut) / 2 + 2, y - 7
 
+    def _mouth(self) -> tuple[float, float]:
+        """From where to where the mouth of a pocket stays open."""
+        start, end = _MOUTH
+        return self.top + start * _HEIGHT, self.top + end * _HEIGHT
+
+    def _bag(self) -> Iterator[Mark]:
+        """The bag of a pocket, folded out over the edge; its ends lie beyond those of its mouth."""
+        if self.stack.bag is None:
+            return
+        inset = self.edge - self.row
+        start, end = self._mouth()
+        high, low, right = start - inset, end + inset, self.edge + self.out
+        outline = (
+            (self.edge - 1, high),
+            (right - _ROUND, high),
+            (right, high + _ROUND),
+            (right, low - _ROUND),
+            (right - _ROUND, low),
+            (self.edge - 1, low),
+        )
+        name = self.stack.bag.material
+        yield Group(tuple(_cloth(outline, self.stack.bag, flipped=False)), "bag", name.key)
+        yield Words((right, high - 3), name.title, SIZE, "end", role="label")
+
     def _named(self) -> list[Named]:
         spots = (
             self._named_spot(self.place[n]) if n in self.place else self._narrow_spot(n)
@@ -219,6 +252,9 @@ class _Drawing:
     def _ways(self) -> list[tuple[float, float]]:
         """From where to where the row runs, from the top down."""
         low = self.bottom
+        if self.stack.bag is not None:
+            start, end = self._mouth()
+            return [(self.top, start), (end, low)]
         if not self.stack.part:
             return [(self.top, low)]
         third = (low - self.top) / 3
@@ -230,16 +266,27 @@ class _Drawing:
         for start, end in self._ways():
             yield Line(((self.row, start), (self.row, end)), 3.4, ink=PAPER)
             yield Line(((self.row, start), (self.row, end)), 1.7, (5, 2.6), role="stitch")
+        yield from self._round_bag()
         start, end = self._ways()[0]
         x, tip = self.row - 9, min(end, start + _ARROW)
         yield Line(((x, start + 8), (x, tip)), 3.4, ink=PAPER)
         yield Line(((x, start + 8), (x, tip - 4)), 1.2, role="arrow")
         yield Area(((x - 3, tip - 6), (x + 3, tip - 6), (x, tip + 1)), "#000")
 
+    def _round_bag(self) -> Iterator[Mark]:
+        """The row where it leaves the seam and goes round the bag."""
+        if self.stack.bag is None:
+            return
+        start, end = self._mouth()
+        far = self.edge + self.out - (self.edge - self.row)
+        way = ((self.row, start), (far, start), (far, end), (self.row, end))
+        yield Line(way, 3.4, ink=PAPER)
+        yield Line(way, 1.7, (5, 2.6), role="round-bag")
+
     def _pins(self) -> Iterator[Mark]:
         low = self.bottom
         notches = [share for share, _ in self.stack.notches]
-        for share in _PINS:
+        for share in _PINS if self.stack.bag is None else _PINS_AT_BAG:
             if any(abs(share - notch) < _CLEAR for notch in notches):
                 continue
             y = self.top + share * (low - self.top)

@@ -8,11 +8,17 @@ from seqplan.draw.figure import INK, PAPER, TONE, Area, Disc, Line, Mark, Spot, 
 from seqplan.draw.map_lines import hatched, length_of, sampled, slit_marks
 from seqplan.draw.pattern import Sized
 from seqplan.draw.things import Thing, ThingKind
+from seqplan.draw.unit_place import is_inside
 from seqplan.model.piece import Cut, Half, Piece
 
 _AT_FOLD: Final = 0.5
 _INSET: Final = 8.0
 """Points from an edge to what lies along it."""
+_FROM_EDGE: Final = {ThingKind.STRAP: 0.0, ThingKind.SLIP: 3.0}
+_STRAP: Final = 26
+"""Points of a strap that lies on a piece, where there is room for so many."""
+_FROM_END: Final = 10.0
+"""Points from the end of an edge to what lies there."""
 
 
 _ON_EACH_HALF: Final = frozenset(
@@ -29,7 +35,7 @@ def thing_marks(thing: Thing, piece: Piece, sized: Sized) -> list[Mark]:
         return [_dots(sized.ring)]
     spots = list(_spots(thing, piece, sized))
     if thing.is_inwards and thing.kind is ThingKind.STRAP:
-        return [mark for spot, along in spots for mark in _strap_within(spot, along)]
+        return [mark for spot, along in spots for mark in _strap_within(spot, along, sized)]
     if thing.is_behind and thing.kind is ThingKind.STRAP:
         return [mark for spot, along in spots for mark in _strap_behind(spot, along)]
     return [mark for spot, along in spots for mark in _DRAWN[thing.kind](spot, along)]
@@ -50,8 +56,8 @@ def _spots(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex, 
     if thing.edge and lines:
         flips = _flips(thing, piece)
         for flip in flips:
-            for spot, along in _along(lines[0], thing.number):
-                inwards = 0 if thing.kind is ThingKind.STRAP else _INSET
+            for spot, along in _at_edge(thing, sized, lines[0]):
+                inwards = _FROM_EDGE.get(thing.kind, _INSET)
                 at = spot + along * 1j * inwards
                 # Its mirror image runs the other way, so that the cloth stays on the same hand.
                 yield (_flipped(at, sized.axis), along.conjugate()) if flip else (at, along)
@@ -60,6 +66,20 @@ def _spots(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex, 
     for flip in _flips(thing, piece) if is_on_both else _flips(thing, piece)[:1]:
         for spot, along in _on_face(thing, piece, sized):
             yield (_flipped(spot, sized.axis), -along.conjugate()) if flip else (spot, along)
+
+
+def _at_edge(
+    thing: Thing, sized: Sized, line: Sequence[complex]
+) -> Iterator[tuple[complex, complex]]:
+    """Evenly along an edge, or near its end beside another one."""
+    ends = [at for place, at in sized.edges.items() if sized.names[place] == thing.beside]
+    if not thing.beside or not ends:
+        return _along(line, thing.number)
+    near = [min(abs(end - tip) for at in ends for end in at) for tip in (line[0], line[-1])]
+    total = length_of(line)
+    reach = min(_FROM_END, total / 2)
+    share = reach if near[0] < near[1] else total - reach
+    return sampled(line, 1, share, total)
 
 
 def _in_the_middle(
@@ -162,6 +182,11 @@ def _cross(spot: complex, _along_it: complex) -> list[Mark]:
     return [Strokes(tuple((_at(a), _at(b)) for a, b in ends), 1.4)]
 
 
+def _slip(spot: complex, along: complex) -> list[Mark]:
+    """Hand stitches along the edge, as in a section."""
+    return [Line((_at(spot - along * 9), _at(spot + along * 9)), 1.3, (1.4, 2.0))]
+
+
 def _button(spot: complex, _along_it: complex) -> list[Mark]:
     return [
         Disc(_at(spot), 3.6, PAPER, 1.1),
@@ -201,12 +226,14 @@ def _strap_behind(spot: complex, along: complex) -> list[Mark]:
     ]
 
 
-def _strap_within(spot: complex, along: complex) -> list[Mark]:
+def _strap_within(spot: complex, along: complex, sized: Sized) -> list[Mark]:
     """With its end level with the edge, the rest on the cloth; a row across holds it."""
     inwards = along * 1j
+    inside = (n for n in range(_STRAP, 0, -1) if is_inside(spot + inwards * n, sized.ring))
+    long = next(inside, _STRAP)
     row = (spot + inwards * 5 - along * 6, spot + inwards * 5 + along * 6)
     return [
-        Area(_box(spot + inwards * 12, along, 9, 26), TONE, 1.1),
+        Area(_box(spot + inwards * (long / 2 - 1), along, 9, long), TONE, 1.1),
         Line(tuple(map(_at, row)), 1.2, (2.4, 1.4)),
     ]
 
@@ -248,6 +275,7 @@ _DRAWN: Final[Mapping[ThingKind, Callable[[complex, complex], list[Mark]]]] = {
     ThingKind.STRAP: _strap,
     ThingKind.POCKET: _pocket,
     ThingKind.TACK: _cross,
+    ThingKind.SLIP: _slip,
     ThingKind.OPENING: _opening,
     ThingKind.SLIT: _slit,
     ThingKind.CUT: _nothing,

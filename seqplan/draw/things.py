@@ -8,13 +8,13 @@ from collections.abc import Iterator, Mapping
 from enum import Enum
 from typing import Final, NamedTuple
 
-from seqplan.base.ids import PieceId
+from seqplan.base.ids import NotionId, PieceId
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Cut, Half, Hand, Place
+from seqplan.model.piece import Cut, Half, Hand, Piece, Place
 from seqplan.recipes.construction import Construction
 from seqplan.tell.closures import holds_free_ends
-from seqplan.tell.lapping import zip_over
+from seqplan.tell.lapping import beside, zip_over
 from seqplan.tell.names import listing, readable
 from seqplan.words.say import say
 
@@ -33,6 +33,8 @@ class ThingKind(Enum):
     STRAP = "strap"
     POCKET = "pocket"
     TACK = "tack"
+    SLIP = "slip"
+    """A row of hand stitches along all of an edge."""
     OPENING = "opening"
     """The mouth of a welt pocket: two rows with the line between them."""
     SLIT = "slit"
@@ -69,6 +71,10 @@ class Thing(NamedTuple):
         Whether it lies at the other end of its piece: a button opposite its hole.
     is_single
         Whether there is one only, on one of several copies.
+    beside
+        The edge at whose end of ``edge`` it lies, as a hook lies beside an opening.
+    is_inside
+        Whether it is sewn to the inside.
     sewn
         The edges of its piece that are sewn in a seam at some time; a hole lies at a free end.
     """
@@ -85,6 +91,8 @@ class Thing(NamedTuple):
     is_at_start: bool = False
     is_far: bool = False
     is_single: bool = False
+    beside: str = ""
+    is_inside: bool = False
     sewn: frozenset[str] = frozenset()
 
 
@@ -172,6 +180,8 @@ def _kind(c: Construction, op: Operation) -> ThingKind | None:
     if op.action is Action.ATTACH and entry.notion is not None:
         kind = c.garment.notion[entry.notion].kind.casefold()
         return ThingKind.BUTTON if "button" in kind else ThingKind.NOTION
+    if op.action is Action.TACK and _notion_kind(c, entry.to_name).endswith("zip"):
+        return ThingKind.SLIP
     return _OF_ACTION.get((entry.verb, op.action)) or _OF_ACTION.get((None, op.action))
 
 
@@ -184,6 +194,11 @@ _OF_ACTION: Final[Mapping[tuple[Verb | None, Action], ThingKind]] = {
     (None, Action.OPEN_BEHIND): ThingKind.HOLE,
     (None, Action.TACK): ThingKind.TACK,
 }
+
+
+def _notion_kind(c: Construction, name: str | None) -> str:
+    notion = c.garment.notion.get(NotionId(name or ""))
+    return notion.kind.casefold() if notion else ""
 
 
 def _count(c: Construction, op: Operation, places: int) -> int:
@@ -206,7 +221,21 @@ def _thing(c: Construction, entry: Entry, kind: ThingKind, place: Place, count: 
     thing = Thing(kind, place.piece, edge or "", half, count, is_inwards=is_inwards)
     sewn = (name for name in piece.edge_names if c.seams_at(piece.segments(name)))
     is_far = _is_opposite(c, thing) != _laps_to_the_right(c, entry)
-    return thing._replace(is_far=is_far, sewn=frozenset(sewn))
+    is_hook = kind is ThingKind.NOTION and "hook" in _notion_kind(c, entry.notion)
+    return thing._replace(
+        is_far=is_far,
+        sewn=frozenset(sewn),
+        beside=_opening_beside(c, piece, edge or "") if is_hook else "",
+        is_inside=is_hook and zip_over(c, entry) is None,
+    )
+
+
+def _opening_beside(c: Construction, piece: Piece, edge: str) -> str:
+    """The edge of a zip at which another edge of the piece ends."""
+    zips = (e for e in c.garment.entries if e.method is not None)
+    opened = {segment for e in zips for segment in c.shapes[e.id].run}
+    near = beside(c, piece.segments(edge), at_mark=False) if edge else ()
+    return next((c.rings.name(segment) for segment in near if segment in opened), "")
 
 
 def _is_opposite(c: Construction, thing: Thing) -> bool:

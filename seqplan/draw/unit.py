@@ -10,7 +10,7 @@ from seqplan.draw.unit_faces import CannotLieFlatError
 from seqplan.draw.unit_place import Placed, Placer
 from seqplan.model.entry import SeamKind, Sides, Verb
 from seqplan.model.operation import Action, Operation
-from seqplan.model.piece import Layer, Segment
+from seqplan.model.piece import Layer, Segment, Worn
 from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.rehearse.work import Work
@@ -183,14 +183,16 @@ def unit(work: Work, op: Operation, need: Need, placer: Placer) -> Unit | None:
         return None
     lying = {segment: one for one in placed for segment in one.face.edges}
     active = _once(on_it, [s for s in segments if s in lying], placed)
-    is_over = bool(active) and all(lying[s].is_far for s in active)
+    gaps = frozenset(_gap_edges(work, op)) & lying.keys()
+    looked_at = gaps or active
+    is_over = bool(looked_at) and all(lying[s].is_far for s in looked_at)
     found = Unit(
         need=need,
         placed=tuple(one.turned_over() for one in placed) if is_over else placed,
         openings=openings,
         active=active,
         sewn=frozenset(s for g in on_it for s in (g.first, g.second)) & lying.keys(),
-        gaps=frozenset(_gap_edges(work, op)) & lying.keys(),
+        gaps=gaps,
         is_right_out=_is_right_out(work, op, frozenset(d[0] for d in discs)),
         is_twice=twins == 2,
         is_from_behind=is_over,
@@ -310,12 +312,20 @@ def _names(work: Work, loop: Sequence[Segment], pattern: Pattern) -> tuple[str, 
 
 
 def _gap_edges(work: Work, op: Operation) -> Iterable[Segment]:
-    """Edges of the seams with a gap, and of the one that is closed now."""
+    """Edges of the seams with a gap, and of the one that is closed now.
+
+    The gap of a casing lies at the back where there is one, as the sentence says.
+    """
     entry = work.c.entry(op)
     closed = [entry.closes or entry.into] if op.action is Action.CLOSE_GAP else []
+    pieces = work.c.garment.piece
     for id_ in (*work.gaps, *closed):
-        if id_ is not None:
-            yield from work.c.shapes[id_].run
+        if id_ is None:
+            continue
+        run = work.c.shapes[id_].run
+        is_casing = work.c.garment.entry[id_].verb is Verb.CASING
+        backs = [s for s in run if is_casing and pieces[s.piece].worn is Worn.BACK]
+        yield from backs or run
 
 
 def _is_right_out(work: Work, op: Operation, pieces: frozenset[PieceId]) -> bool:

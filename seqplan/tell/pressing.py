@@ -14,11 +14,11 @@ from seqplan.recipes.construction import Construction
 from seqplan.tell.names import readable
 
 
-def meets_bags(c: Construction, segments: Iterable[Segment]) -> bool:
-    """Whether the bags of pockets were sewn to some of these edges."""
+def bags_at(c: Construction, segments: Iterable[Segment]) -> tuple[PieceId, ...]:
+    """The bags of pockets that were sewn to some of these edges."""
     run = set(segments)
     pockets = (e for e in c.garment.entries if e.verb is Verb.IN_SEAM_POCKET)
-    return any(run & set(c.shapes[entry.id].run) for entry in pockets)
+    return tuple(id_ for e in pockets if run & set(c.shapes[e.id].run) for id_ in e.pieces)
 
 
 def pressed_side(c: Construction, entry: Entry) -> tuple[PieceId, ...]:
@@ -67,7 +67,7 @@ def _customs(c: Construction, entry: Entry) -> Iterator[Callable[[PieceId], bool
     gathered = _gathered(c, entry)
     if gathered:
         yield lambda piece: piece not in gathered
-    wanted = Worn.FRONT if meets_bags(c, c.main(entry.id).segments) else Worn.BACK
+    wanted = Worn.FRONT if bags_at(c, c.main(entry.id).segments) else Worn.BACK
     yield lambda piece: worn(c, piece) is wanted
 
 

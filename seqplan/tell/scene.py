@@ -24,7 +24,7 @@ from seqplan.tell.names import (
     quoted,
     readable,
 )
-from seqplan.tell.pressing import meets_bags
+from seqplan.tell.pressing import bags_at
 from seqplan.tell.tubes import Tubes, tubes_at
 from seqplan.tell.usual import told
 from seqplan.words.say import say
@@ -267,7 +267,7 @@ class Scene:
     @cached_property
     def meets_bags(self) -> bool:
         """Whether the bags of pockets in the seam were sewn to its edges."""
-        return meets_bags(self.c, self.op.segments)
+        return bool(bags_at(self.c, self.op.segments))
 
     @cached_property
     def turns_corner(self) -> bool:

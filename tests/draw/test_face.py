@@ -23,6 +23,8 @@ pieces:
   back:   {of: linen, cut: fold, worn: back, edges: [neck, shoulder, armhole, side, hem]}
   pocket: {of: linen, cut: 1, edges: [mouth, side, foot, side]}
   tie:    {of: linen, cut: 2, edges: [end, long, tip, long]}
+  string: {of: linen, cut: 2, edges: [end, long, tip, long]}
+  loop:   {of: linen, cut: 5, edges: [end, long, tip, long]}
   band:   {of: linen, cut: pair, worn: front, strip: [attach, foot, fold, top]}
 notions: {buttons: {kind: button, count: 5}, hook: {kind: hook and eye}}
 operations:
@@ -32,10 +34,30 @@ operations:
   sides:   {sew: front.side, to: back.side}
   foot:    {hem: back.hem, depth: 2, flat: yes}
   ties:    {attach: tie, at: back.hem}
-  strings: {attach: tie, at: front.side}
+  strings: {attach: string, at: front.side}
+  loops:   {attach: loop, at: front.side}
+  tips:    {attach: loop, at: front.front}
   holes:   {buttonhole: band@left, number: 5}
   buttons: {attach: buttons, to: band@right}
   hook:    {attach: hook, at: back.neck}
+"""
+
+SKIRT = """
+fabrics: {linen: {kind: woven}}
+pieces:
+  back:
+    of: linen
+    cut: pair
+    edges: [waist, side, hem, centre | opening]
+    darts: [{on: waist, number: 2}]
+  facing: {of: linen, cut: pair, layer: facing, edges: [waist, side, lower, end]}
+notions: {zip: {kind: invisible zip}, hook: {kind: hook and eye}}
+operations:
+  mark:  {mark: [back, facing]}
+  zip:   {insert: zip, in: back.opening, method: invisible}
+  waist: {sew: back.waist, to: facing.waist, as: faced}
+  ends:  {tack: facing.end, to: zip}
+  hook:  {attach: hook, at: back.waist}
 """
 
 
@@ -90,9 +112,23 @@ def test_a_thing_on_one_copy_is_drawn_on_that_copy():
     assert titles(drawn("mark")) == ["front"]
 
 
-def test_a_strap_points_into_the_cloth_only_where_a_seam_is_to_come():
+def test_a_strap_points_into_the_cloth_where_a_seam_is_to_come_or_has_its_other_end():
     assert [thing.is_inwards for thing in things("ties")] == [False]
     assert [thing.is_inwards for thing in things("strings")] == [True]
+    assert [thing.is_inwards for thing in things("tips")] == [True]
+
+
+def test_a_hook_lies_inside_beside_its_opening_and_a_facing_is_slip_stitched_to_a_zip():
+    c = construction(SKIRT)
+    (hook,), (ends,) = (things_of(c, c.op[id_]) for id_ in ("hook", "ends"))
+    assert (hook.beside, hook.is_inside) == ("opening", True)
+    assert ends.kind is ThingKind.SLIP
+
+
+def test_marks_of_darts_lie_where_the_darts_open():
+    c = construction(SKIRT)
+    found = {(thing.piece, thing.edge, thing.number) for thing in things_of(c, c.op["mark"])}
+    assert found == {("back", "waist", 2), ("back", "opening", 1)}
 
 
 def test_what_is_fused_shows_its_wrong_side():

@@ -218,3 +218,15 @@ def test_sections_and_stacks_agree_on_what_lies_on_what(name):
         left = min(x for ply in cut.plies for x, _ in ply.points) + 0.5
         lying = [(found.material.key, found.on_right) for found in cut.lying_at(left)]
         assert lying == [(x.material.key, x.is_right_up) for x in reversed(laid.layers)], op.id
+
+
+def test_the_row_of_a_seam_goes_round_the_bag_of_its_pocket():
+    with_bag = {op.id: p for op, p in stacks("gull-skirt") if p.lines("round-bag")}
+    assert set(with_bag) == {"upper-sides"}
+    picture = with_bag["upper-sides"]
+    assert [group.get("data-name") for group in picture.groups("bag")] == ["pocket"]
+    (round_it,) = picture.lines("round-bag")
+    upper, lower = sorted(picture.lines("stitch"), key=lambda row: row[0][1])
+    assert (round_it[0], round_it[-1]) == (upper[-1], lower[0]), "one row without a gap"
+    (edge,) = {x for line in picture.lines("edge") for x, _ in line}
+    assert max(x for x, _ in round_it) > edge

@@ -1,7 +1,7 @@
 """The unit in hand: how it is laid in the plane, and what its picture says."""
 
 import pytest
-from draw.looking import NAMES, SVG, Seen, garment, points
+from draw.looking import NAMES, SVG, Seen, garment, points, seen
 from rules.reasoning import construction
 
 from seqplan.draw.pattern import Pattern
@@ -209,3 +209,11 @@ def test_most_units_of_the_shipped_garments_can_be_laid_flat():
             else:
                 shown += 1
     assert shown >= 35, left_out
+
+
+def test_the_gap_of_a_casing_is_shown_at_the_back_where_the_sentence_leaves_it():
+    c = garment("night-watch-pyjamas")
+    for op, kind, picture in seen("night-watch-pyjamas"):
+        if kind == "unit" and op.entry in {"waist", "elastic"}:
+            fronts = [group.get("data-name") for group in picture.groups("face")]
+            assert {c.garment.piece[id_].worn.value for id_ in fronts} == {"back"}, op.id
