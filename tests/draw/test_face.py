@@ -23,6 +23,7 @@ pieces:
   back:   {of: linen, cut: fold, worn: back, edges: [neck, shoulder, armhole, side, hem]}
   pocket: {of: linen, cut: 1, edges: [mouth, side, foot, side]}
   tie:    {of: linen, cut: 2, edges: [end, long, tip, long]}
+  lace:   {of: linen, cut: 2, edges: [end, long, tip, long]}
   band:   {of: linen, cut: pair, worn: front, strip: [attach, foot, fold, top]}
 notions: {buttons: {kind: button, count: 5}, hook: {kind: hook and eye}}
 operations:
@@ -32,7 +33,7 @@ operations:
   sides:   {sew: front.side, to: back.side}
   foot:    {hem: back.hem, depth: 2, flat: yes}
   ties:    {attach: tie, at: back.hem}
-  strings: {attach: tie, at: front.side}
+  strings: {attach: lace, at: front.side}
   holes:   {buttonhole: band@left, number: 5}
   buttons: {attach: buttons, to: band@right}
   hook:    {attach: hook, at: back.neck}
