@@ -17,7 +17,6 @@ OTHERS: Final[Mapping[RuleSlug, Severity]] = {
     RuleSlug("cannot-be-waived"): Severity.ERROR,
     RuleSlug("left-undone"): Severity.WARNING,
     RuleSlug("unused-waiver"): Severity.WARNING,
-    RuleSlug("not-looked-at-yet"): Severity.WARNING,
     RuleSlug("edge-wanted"): Severity.WARNING,
     RuleSlug("unknown-direction"): Severity.WARNING,
     RuleSlug("listed-twice"): Severity.WARNING,

@@ -1,4 +1,4 @@
-"""What a booklet has of its author: terms of use, a mark, and pictures of lay plans."""
+"""What a booklet has of its author: terms of use, a mark, lay plans, and words of her own."""
 
 from typing import NamedTuple
 
@@ -8,7 +8,7 @@ from seqplan.load.beside import Beside
 from seqplan.load.choices import Sizes
 from seqplan.load.images import PIXEL_LIMIT, SIZE_LIMIT, ImageFaultError, media_of
 from seqplan.load.keys import Section, keys_of
-from seqplan.load.names import Names
+from seqplan.load.names import Names, check_title, clean
 from seqplan.load.nodes import Node
 from seqplan.load.sink import Sink, quoted
 from seqplan.model.garment import LayPlan, Picture
@@ -26,6 +26,19 @@ class Offer(NamedTuple):
 def read_terms(node: Node | None, sink: Sink) -> tuple[str, ...]:
     """Read ``terms:``, a paragraph or a list of them."""
     return tuple(text for text, _ in fields.listed(node, lambda n: fields.text(n, sink), sink))
+
+
+def read_glossary(node: Node | None, sink: Sink) -> tuple[tuple[str, str], ...]:
+    """Read ``glossary:``: words, each with what it means."""
+    table = fields.mapping(node, sink, words="expected-glossary") if node is not None else None
+    if table is not None and not table.pairs:
+        sink.error("wrong-type", table, words="expected-glossary", found="`{}`")
+    found: dict[str, str] = {}
+    for pair in table.pairs if table is not None else ():
+        word, meaning = clean(pair.key), fields.text(pair.value, sink)
+        if check_title(word, pair, sink) and meaning is not None:
+            found.setdefault(word, meaning)
+    return tuple(found.items())
 
 
 def read_picture(node: Node | None, beside: Beside, sink: Sink) -> Picture | None:

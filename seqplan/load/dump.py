@@ -68,8 +68,14 @@ def _top(garment: Garment) -> Iterator[str]:
         "wearer": garment.wearer.value if garment.wearer else None,
         "not shown": write_texts(garment.not_shown),
         "sizes": _sizes(garment),
+        "glossary": _glossary(garment),
     }
     return (f"{name}: {text}" for name, text in values.items() if text is not None)
+
+
+def _glossary(garment: Garment) -> str | None:
+    words = {quoted_text(word): quoted_text(meaning) for word, meaning in garment.glossary}
+    return write_braces(words) if words else None
 
 
 def _sizes(garment: Garment) -> str | None:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from seqplan.base.measure import format_written
-from seqplan.load.keys import Key, Status, Takes, keys_with
+from seqplan.load.keys import Key, Takes, keys_with
 from seqplan.load.names import ALL
 from seqplan.load.writing import (
     quoted_text,
@@ -24,9 +24,7 @@ Write = Callable[[Entry], str | None]
 def write_entry(entry: Entry) -> str:
     """Write what stands after the name of an entry."""
     keys = keys_with(entry.verb).values()
-    return write_braces(
-        {key.name: writer_of(key)(entry) for key in keys if key.status is Status.BUILT}
-    )
+    return write_braces({key.name: writer_of(key)(entry) for key in keys})
 
 
 def writer_of(key: Key) -> Write:

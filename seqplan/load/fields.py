@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Final, TypeAlias, TypeVar
 
 from seqplan.base.measure import Length, are_alike, centimetres, inches, parse_length
-from seqplan.load.keys import Key, Keys, Status, verbs_with
+from seqplan.load.keys import Key, Keys, verbs_with
 from seqplan.load.names import Names, check_name, clean, report_twice, report_unknown
 from seqplan.load.nodes import ListNode, MappingNode, Node, Pair, Placed, Scalar
 from seqplan.load.sink import Sink, found_instead, listing, quoted
@@ -14,7 +14,7 @@ from seqplan.words.say import say
 T = TypeVar("T")
 
 Fields: TypeAlias = Mapping[str, Node]
-"""What stands under the keys of one thing: only keys that are known and looked at."""
+"""What stands under the keys of one thing: only keys that are known."""
 
 _INCH: Final = "in"
 _METRIC: Final = frozenset({"mm", "cm", "m"})
@@ -32,13 +32,10 @@ _YES = {"yes": True, "true": True, "no": False, "false": False}
 
 
 def read_fields(table: MappingNode, keys: Keys, sink: Sink) -> Fields:
-    """Sort the pairs of a mapping by key, and report keys that are unknown or not built."""
+    """Sort the pairs of a mapping by key, and report keys that are unknown."""
     fields: dict[str, Node] = {}
     for pair in spelt(table, keys, sink).pairs:
-        if keys[pair.key].status is Status.PLANNED:
-            sink.warning("not-looked-at-yet", pair, word=quoted(pair.key))
-        else:
-            fields.setdefault(pair.key, pair.value)
+        fields.setdefault(pair.key, pair.value)
     return fields
 
 
@@ -83,9 +80,8 @@ def _report_key(pair: Pair, keys: Keys, table: MappingNode, sink: Sink) -> str |
         unseen = next(letter for letter in pair.key if letter in _WIDTHLESS)
         sink.error("control-character", pair, code=character_code(unseen))
         return bare
-    built = [key.name for key in keys.values() if key.status is Status.BUILT]
-    meant = sink.meant(pair.key, built)
-    fix = sink.offer_of(meant) or say("fix-known-names", names=listing(built))
+    meant = sink.meant(pair.key, list(keys))
+    fix = sink.offer_of(meant) or say("fix-known-names", names=listing(keys))
     sink.error("unknown-key", pair, word=quoted(pair.key), fix=fix)
     return meant[0] if len(meant) == 1 and table.get(meant[0]) is None else None
 

@@ -24,7 +24,7 @@ from seqplan.load.sink import Sink, found_instead
 from seqplan.model.garment import Garment, Wearer
 
 _SECTIONS = ("choices", "recipes", "fabrics", "pieces", "notions", "stations", "operations")
-_COVER = frozenset({"mark", "plans", "terms"})
+_COVER = frozenset({"glossary", "mark", "plans", "terms"})
 """What few files have, so that its readers are imported only then."""
 
 _NONE = {
@@ -81,8 +81,8 @@ def read_garment(root: Node, sink: Sink, beside: Beside) -> Garment | None:
 def _with_cover(
     garment: Garment, found: fields.Fields, around: tuple[Names, Sizes, Beside], sink: Sink
 ) -> Garment:
-    """The garment with its terms, its mark and its lay plans."""
-    from seqplan.load.cover import Offer, read_picture, read_plans, read_terms
+    """The garment with its terms, its mark, its lay plans and its own words."""
+    from seqplan.load.cover import Offer, read_glossary, read_picture, read_plans, read_terms
 
     fabrics, sizes, beside = around
     offer = Offer(fabrics, sizes, garment.units, beside)
@@ -91,6 +91,7 @@ def _with_cover(
         terms=read_terms(found.get("terms"), sink),
         mark=read_picture(found.get("mark"), offer.beside, sink),
         plans=read_plans(found.get("plans"), offer, sink),
+        glossary=read_glossary(found.get("glossary"), sink),
     )
 
 

@@ -78,6 +78,7 @@ class Takes(Enum):
     LENGTH_BY_SIZE = "a length, or a length for each size"
     BEGINNINGS = "spots or lines with a length from an edge"
     NOTCHES = "edges with their notches"
+    GLOSSARY = "words with what they mean"
     WHEN = "a choice with an option"
     WAIVERS = "rules with a reason"
     HOURS = "a number of hours"
@@ -118,13 +119,6 @@ LISTS: Final = frozenset(
 """What may be a list."""
 
 
-class Status(Enum):
-    """Whether a key is looked at yet."""
-
-    BUILT = "built"
-    PLANNED = "planned"
-
-
 class Key(NamedTuple):
     """One key.
 
@@ -146,8 +140,6 @@ class Key(NamedTuple):
         Whether it has to be there.
     is_verb
         Whether it says what an operation does.
-    status
-        Built, or planned and not looked at yet.
     """
 
     section: Section
@@ -159,7 +151,6 @@ class Key(NamedTuple):
     bounds: tuple[int, int] = (0, 0)
     is_required: bool = False
     is_verb: bool = False
-    status: Status = Status.BUILT
 
 
 _JOIN = (Verb.SEW, Verb.BASTE)
@@ -213,19 +204,6 @@ _WAIVER = partial(Key, section=Section.WAIVER)
 _STATION = partial(Key, section=Section.STATION)
 _ENTRY = partial(Key, section=Section.OPERATION)
 _VERB = partial(Key, section=Section.OPERATION, is_required=True, is_verb=True)
-
-
-def _planned(section: Section, *names: str) -> tuple[Key, ...]:
-    return tuple(
-        Key(
-            section=section,
-            name=name,
-            takes=Takes.TEXT,
-            help="Planned: not looked at yet.",
-            status=Status.PLANNED,
-        )
-        for name in names
-    )
 
 
 KEYS: Final[tuple[Key, ...]] = (
@@ -293,7 +271,7 @@ KEYS: Final[tuple[Key, ...]] = (
     _TOP(name="waive", takes=Takes.WAIVERS, help="Rules that you set aside, and why."),
     _TOP(name="sizes", takes=Takes.TEXTS, help="The sizes it comes in, the base size first."),
     _TOP(name="plans", takes=Takes.PLANS, help="Pictures of how the pieces lie on the cloth."),
-    *_planned(Section.GARMENT, "glossary"),
+    _TOP(name="glossary", takes=Takes.GLOSSARY, help="Words of your own: each with what it means."),
     # A fabric.
     _FABRIC(name="kind", takes=Takes.TEXT, help="Woven, knit, felt, interfacing or other words."),
     _FABRIC(name="weight", takes=Takes.TEXT, help="Light, medium or heavy, in your words."),
@@ -866,11 +844,7 @@ def entry_keys() -> Keys:
 
 
 def verbs_with(name: str) -> tuple[Verb, ...]:
-    """The verbs that a key goes with, where it is built."""
+    """The verbs that a key goes with."""
     return tuple(
-        verb
-        for verb in Verb
-        if name in keys_with(verb)
-        and keys_with(verb)[name].status is Status.BUILT
-        and not keys_with(verb)[name].is_verb
+        verb for verb in Verb if name in keys_with(verb) and not keys_with(verb)[name].is_verb
     )

@@ -219,6 +219,8 @@ class Garment:
         Kinds of operation that the file leaves out on purpose, such as ``press``.
     plans
         Pictures of lay plans.
+    glossary
+        Words of the author's own, as (word, what it means).
     """
 
     name: str
@@ -244,6 +246,7 @@ class Garment:
     sizes: tuple[str, ...] = ()
     not_shown: tuple[str, ...] = ()
     plans: tuple[LayPlan, ...] = ()
+    glossary: tuple[tuple[str, str], ...] = ()
 
     @cached_property
     def own_seam(self) -> Mapping[str, OwnSeam]:

@@ -6,6 +6,7 @@ from itertools import groupby
 from seqplan.base.ids import OpId, PieceId
 from seqplan.base.language import spoken
 from seqplan.model.entry import Verb
+from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
 from seqplan.model.piece import Layer
 from seqplan.plan.plan import Group, Plan, Purpose, Step
@@ -32,7 +33,7 @@ from seqplan.tell.needs import stations_used, tell_needs, tell_sizes
 from seqplan.tell.sentence import Sentence, Term
 from seqplan.tell.setups import name_setup
 from seqplan.tell.step import heading, tell_step
-from seqplan.tell.terms import terms_in
+from seqplan.tell.terms import own_terms, terms_in
 from seqplan.words.say import has, say, translated
 
 _LAYER_HEADINGS = {Layer.FACING: "sheet-unit-facings", Layer.LINING: "sheet-unit-lining"}
@@ -60,7 +61,7 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         SheetGroup(title, tuple(steps[step.number - 1] for step in held))
         for title, held in _headed(c, plan)
     )
-    texts = [text for step in steps for text in _texts(step.sentences)]
+    texts = [text for step in steps for text in (*_texts(step.sentences), step.note or "")]
     is_batch = plan.purpose is Purpose.BATCH
     return Sheet(
         kind=say("sheet-kind-batch" if is_batch else "sheet-kind-booklet"),
@@ -82,7 +83,7 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         cautions=tell_cautions(c),
         groups=groups,
         checks=tuple(_checks(c)),
-        glossary=terms_in(texts),
+        glossary=terms_in((*texts, *_words(garment)), own_terms(garment)),
         variant=tuple(_variant(c)),
         sizes=garment.sizes,
         measures=tell_sizes(c),
@@ -99,13 +100,15 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
     done: set[OpId] = set()
     known: set[Term] = set()
     seen: set[str] = set()
+    own = own_terms(c.garment)
     found = []
     for group in plan.groups:
         for step in group.steps:
             sentences = tell_step(c, step, done)
-            terms = tuple(t for t in terms_in(_texts(sentences)) if t not in known)
-            note = c.garment.entry[step.entry].note
             is_continued = step.entry in seen
+            note = "" if is_continued else c.garment.entry[step.entry].note or ""
+            used = terms_in((*_texts(sentences), note), own)
+            terms = tuple(term for term in used if term not in known)
             names = _names_in(step, is_continued=is_continued)
             found.append(
                 SheetStep(
@@ -114,7 +117,7 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
                     heading=heading(c, step, is_continued=is_continued),
                     sentences=sentences,
                     terms=terms,
-                    note=as_sentence(note) if note and not is_continued else None,
+                    note=as_sentence(note) if note else None,
                     waived=tuple(_waived(c, plan, names)),
                     picture=None if is_continued else _line(c.garment.entry[step.entry].picture),
                 )
@@ -123,6 +126,11 @@ def _tell_steps(c: Construction, plan: Plan) -> list[SheetStep]:
             known.update(terms)
             seen.add(step.entry)
     return found
+
+
+def _words(garment: Garment) -> Iterator[str]:
+    """The author's own words, all of which are explained, whether or not a step uses them."""
+    return (word for word, _ in garment.glossary)
 
 
 def _variant(c: Construction) -> Iterator[str]:

@@ -5,6 +5,8 @@ from collections.abc import Iterable
 from functools import cache
 from typing import Final
 
+from seqplan.model.garment import Garment
+from seqplan.tell.names import as_sentence
 from seqplan.tell.sentence import Term
 from seqplan.words.say import say
 
@@ -53,11 +55,32 @@ _KEYS: Final = (
 )
 
 
-def terms_in(texts: Iterable[str]) -> tuple[Term, ...]:
-    """The words of the trade that occur, in the order of their names."""
+def terms_in(texts: Iterable[str], own: Iterable[Term] = ()) -> tuple[Term, ...]:
+    """The words of the trade that occur, in the order of their names.
+
+    Parameters
+    ----------
+    texts
+        What is read.
+    own
+        The author's own words; one that is called like a word of the trade takes its place.
+    """
     text = " ".join(texts).lower()
-    found = [key for key in _KEYS if _occurs(say(f"term-{key}-forms"), text)]
-    return tuple(sorted((_term(key) for key in found), key=lambda term: term.name.casefold()))
+    mine = {term.name.casefold(): term for term in own}
+    usual = (_term(key) for key in _KEYS if _occurs(say(f"term-{key}-forms"), text))
+    found = [term for term in usual if term.name.casefold() not in mine]
+    found += [term for name, term in mine.items() if _stands(name, text)]
+    return tuple(sorted(found, key=lambda term: term.name.casefold()))
+
+
+def own_terms(garment: Garment) -> tuple[Term, ...]:
+    """The author's own words, each with what it means as a sentence."""
+    return tuple(Term(word, as_sentence(meaning)) for word, meaning in garment.glossary)
+
+
+def _stands(word: str, text: str) -> bool:
+    """Whether an author's own word stands in a text of small letters, alone or as several."""
+    return bool(re.search(rf"\b{re.escape(word)}(?:e?[sn])?(?!\w)", text))
 
 
 def _occurs(written: str, text: str) -> bool:

@@ -11,7 +11,6 @@ SENTENCES: Final[dict[str, str]] = {
     "editor-operation-title": "an operation",
     "editor-operation": "What it does, and how. It has one verb, such as `sew`, `hem` or `do`.",
     "editor-verb": "expected a verb that says what is done, such as `sew`, `hem` or `do`",
-    "editor-planned-verb": "Planned: not looked at yet, so this counts as free words.",
     # Shown where what was typed is of another form.
     "editor-expected-text": "expected some text",
     "editor-expected-number": "expected a whole number from {least} to {most}",

@@ -135,8 +135,10 @@ SENTENCES: Final[dict[str, str]] = {
     "fault-unknown-key": "the key {word} is not known here",
     "fault-key-of-other-verb": "{word} does not go with {verb}",
     "fix-key-of-other-verb": "It goes with {verbs}.",
-    "fault-not-looked-at-yet": "{word} is not looked at yet",
-    "fix-not-looked-at-yet": "It may stay; a later version will read it.",
+    "fault-expected-glossary": "expected words with what they mean, found {found}",
+    "fix-expected-glossary": (
+        "Write them like `glossary: {{moon tuck: A tuck that tapers to nothing at both ends.}}`."
+    ),
     "fault-missing-key": "the key {word} is missing",
     "fix-missing-key": "Add it. {help}",
     "fault-empty-section": "{word} is empty",

@@ -11,7 +11,6 @@ SENTENCES: Final[dict[str, str]] = {
     "finding-cannot-be-waived": "Only what can be sewn the other way is set aside.",
     "finding-unused-waiver": "A waiver sets something aside.",
     "finding-kept-though-waived": "The written order breaks what a waiver sets aside.",
-    "finding-not-looked-at-yet": "Every key is one that the program looks at already.",
     "finding-edge-wanted": "Where an edge is meant, it is named.",
     "finding-unknown-direction": "Allowances are pressed towards something that is there.",
     "finding-listed-twice": "Nothing stands twice in a list.",

@@ -767,6 +767,9 @@ def garments(draw: st.DrawFn, verbs: Collection[Verb] = tuple(Verb), least: int 
         version=draw(maybe(texts())),
         date=draw(maybe(texts())),
         terms=tuple(draw(st.lists(texts(), max_size=2))),
+        glossary=tuple(
+            (word, draw(texts())) for word in draw(st.lists(names(), max_size=2, unique=True))
+        ),
         units=draw(st.sampled_from(["cm", "mm", "in"])),
         language=draw(st.sampled_from([None, *LANGUAGES])),
         allowance=draw(maybe(lengths())),

@@ -232,6 +232,11 @@ ERRORS: tuple[tuple[str, str], ...] = (
         "unknown-edge",
         file_with(piece="flap: {edges: [top, foot], lines: frill, begins: {¶frill: 2 from tip}}"),
     ),
+    ("wrong-type", file_with(top="glossary: ¶ease")),
+    ("wrong-type", file_with(top="glossary: ¶{}")),
+    ("wrong-type", file_with(top="glossary: {ease: ¶[room]}")),
+    ("empty-value", file_with(top="glossary:\n  ease:¶")),
+    ("long-name", file_with(top=f"glossary: {{¶{'e' * 65}: room}}")),
     ("wrong-type", file_with(piece="flap: {edges: [a, b], notches: ¶2}")),
     ("wrong-type", file_with(piece="flap: {edges: [a, b], notches: ¶{}}")),
     ("empty-list", file_with(piece="flap: {edges: [a, b], notches: {a: ¶[]}}")),
@@ -410,7 +415,6 @@ LOST: tuple[tuple[str, str], ...] = (
 )
 
 WARNINGS: tuple[tuple[str, str], ...] = (
-    ("not-looked-at-yet", file_with(top="¶glossary: {ease: room}")),
     (
         "listed-twice",
         file_with(piece="flap: {edges: [a, b, c], notches: {a: [3 from b, ¶3 from b]}}"),

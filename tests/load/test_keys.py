@@ -4,7 +4,7 @@ import pytest
 from load.files import file_with
 
 from seqplan.load.document import load_text
-from seqplan.load.keys import KEYS, Key, Section, Status, keys_of, keys_with, verb_keys, verbs_with
+from seqplan.load.keys import KEYS, Key, Section, keys_of, keys_with, verb_keys, verbs_with
 from seqplan.model.entry import Verb
 
 _MAIN = {
@@ -55,15 +55,10 @@ def _line(verb: Verb, without: str = "") -> str:
 
 
 def _built(section: Section) -> list[Key]:
-    return [key for key in KEYS if key.section is section and key.status is Status.BUILT]
+    return [key for key in KEYS if key.section is section]
 
 
-_OF_VERBS = [
-    (verb, name)
-    for verb in Verb
-    for name, key in keys_with(verb).items()
-    if key.status is Status.BUILT
-]
+_OF_VERBS = [(verb, name) for verb in Verb for name, key in keys_with(verb).items()]
 
 
 @pytest.mark.parametrize(("verb", "name"), _OF_VERBS)
@@ -148,14 +143,6 @@ def test_every_built_key_of_a_lay_plan_is_read() -> None:
         assert ("plans", 0, key.name) in {item.path[:3] for item in load_text(text).diagnostics}
 
 
-def test_planned_keys_are_warned_of_and_let_the_garment_through() -> None:
-    for key in KEYS:
-        if key.status is Status.PLANNED and key.section is Section.PIECE:
-            loaded = load_text(file_with(piece=f"flap: {{{key.name}: a}}"))
-            assert [item.slug for item in loaded.diagnostics] == ["not-looked-at-yet"]
-            assert loaded.garment is not None
-
-
 def test_keys_that_are_verbs_elsewhere_do_not_hide_the_verb() -> None:
     operation = "x: {press: to back, open: look, sew: back.centre}"
     garment = load_text(file_with(operation=operation)).garment
@@ -186,8 +173,7 @@ def test_no_key_stands_in_the_table_twice() -> None:
 
 
 def test_every_verb_of_the_model_is_in_the_table() -> None:
-    built = {name for name, key in verb_keys().items() if key.status is Status.BUILT}
-    assert built == {verb.value for verb in Verb}
+    assert set(verb_keys()) == {verb.value for verb in Verb}
 
 
 def test_a_key_names_the_verbs_that_it_goes_with() -> None:

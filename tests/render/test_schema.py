@@ -10,14 +10,13 @@ from jsonschema import Draft202012Validator
 from load.strategies_garment import names
 
 from seqplan.base.measure import parse_length
-from seqplan.load.keys import KEYS, Key, Section, Status, Takes, keys_of, keys_with, verb_keys
+from seqplan.load.keys import KEYS, Key, Section, Takes, keys_of, keys_with, verb_keys
 from seqplan.model.entry import Verb
 from seqplan.render.machine.schema import garment_schema
 from seqplan.render.machine.values import TABLES, VALUES
 
 SCHEMA = garment_schema()
 VALIDATOR = Draft202012Validator(SCHEMA)
-BUILT = [key for key in KEYS if key.status is Status.BUILT]
 ABSURD = {"strange": {"thing": "x"}}
 
 GOOD = {
@@ -69,6 +68,11 @@ GOOD = {
     Takes.SHAPE: [[[0, 0], {"curve": [9, -1]}, ["18 cm", "-1"]], "skirt.svg#front"],
     Takes.POINTS: [[9, 0], ["9 cm", "-1 in"], [[9, 0], [14, -1]]],
     Takes.LENGTHS: [{"waist": 36, "side": "60 cm"}],
+    Takes.NOTCHES: [
+        {"side": "2 from hem", "cap": ["single", "double"], "neck": ["triple middle", "middle"]},
+        {"side": ["double 1 1/2 in from hem"]},
+    ],
+    Takes.GLOSSARY: [{"moon tuck": "A tuck.", "ease": "Room to move."}],
     Takes.BEGINNINGS: [{"frill-line": "2 from neck", "place": "1 1/2 in from side"}],
     Takes.AMOUNTS: [
         {"150": "1.2 m", "60 in": "1 3/8 yd"},
@@ -124,6 +128,8 @@ BAD = {
     Takes.SHAPE: ["skirt", [], [[0]], [{"bend": [1, 2]}], [[0, "a bit"]], "skirt.png#front"],
     Takes.POINTS: [9, [9], [[9]], [["a", "b"]]],
     Takes.LENGTHS: [{}, {"waist": "a bit"}, ["waist"]],
+    Takes.NOTCHES: [{}, "single", {"side": []}, {"side": "2"}, {"side": "twofold"}, {"side": [2]}],
+    Takes.GLOSSARY: [{}, "ease", {"ease": ["room"]}],
     Takes.BEGINNINGS: [{}, {"frill-line": "2"}, {"frill-line": "a bit from neck"}, "frill-line"],
     Takes.AMOUNTS: [{}, "1.2 m", {"150": "1.2"}, {"150": 1.2}, {"S": "1.2 m"}, ["1.2 m"]],
     Takes.PARAGRAPHS: ["", [], {"a": "b"}],
@@ -226,7 +232,7 @@ def test_everything_that_can_stand_after_a_key_is_described():
 
 
 def test_every_table_of_the_language_says_what_its_names_stand_for():
-    assert {key.name for key in BUILT if key.takes is Takes.TABLE} == set(TABLES)
+    assert {key.name for key in KEYS if key.takes is Takes.TABLE} == set(TABLES)
 
 
 def test_what_is_described_once_is_used_and_there_is_nothing_else_to_look_up():
@@ -234,14 +240,14 @@ def test_what_is_described_once_is_used_and_there_is_nothing_else_to_look_up():
     assert used == set(SCHEMA["$defs"])
 
 
-@pytest.mark.parametrize("key", BUILT, ids=lambda key: f"{key.section.value}-{key.name}")
+@pytest.mark.parametrize("key", KEYS, ids=lambda key: f"{key.section.value}-{key.name}")
 def test_a_key_takes_what_it_is_said_to_take(key):
     for value in good(key):
         for garment in _with(key, value):
             assert accepts(garment), garment
 
 
-@pytest.mark.parametrize("key", BUILT, ids=lambda key: f"{key.section.value}-{key.name}")
+@pytest.mark.parametrize("key", KEYS, ids=lambda key: f"{key.section.value}-{key.name}")
 def test_a_key_takes_nothing_absurd(key):
     for value in (ABSURD, None, [ABSURD], *BAD.get(key.takes, ())):
         for garment in _with(key, value):
@@ -254,19 +260,16 @@ def test_an_operation_has_the_keys_of_its_verb_and_no_others(verb):
     ours = {key.name for key in keys_with(verb).values()}
     hosts = {name for name in verb_keys() if verb.value in _plain_keys(name)}
     for name in names - ours - hosts:
-        if verb_keys().get(name, BUILT[0]).status is not Status.PLANNED:
-            entry = _entry(verb) | {name: "front"}
-            assert not accepts(_garment(Section.OPERATION, entry)), entry
+        entry = _entry(verb) | {name: "front"}
+        assert not accepts(_garment(Section.OPERATION, entry)), entry
 
 
 def _plain_keys(verb: str) -> set[str]:
     """The keys beside a verb, which may be verbs elsewhere."""
-    if verb_keys()[verb].status is Status.PLANNED:
-        return set()
     return {name for name, key in keys_with(Verb(verb)).items() if not key.is_verb}
 
 
-@pytest.mark.parametrize("key", BUILT, ids=lambda key: f"{key.section.value}-{key.name}")
+@pytest.mark.parametrize("key", KEYS, ids=lambda key: f"{key.section.value}-{key.name}")
 def test_what_a_key_is_for_is_told_where_it_may_stand(key):
     described = [
         each["properties"][key.name].get("description")
@@ -290,19 +293,6 @@ def test_a_file_with_seams_of_its_own_may_name_them_and_no_other_may():
     garment = _garment(Section.OPERATION, entry)
     assert not accepts(garment)
     assert accepts(garment | {"recipes": {"harbour seam": ["sew", "trim", "topstitch"]}})
-
-
-def test_planned_keys_are_let_through_whatever_they_hold():
-    for key in KEYS:
-        if key.status is Status.PLANNED and not key.is_verb:
-            for garment in _with(key, ABSURD):
-                assert accepts(garment), garment
-
-
-def test_beside_a_planned_verb_everything_is_let_through():
-    for name, key in verb_keys().items():
-        if key.status is Status.PLANNED:
-            assert accepts(_garment(Section.OPERATION, {name: ABSURD, "sort": "of"}))
 
 
 @given(st.text(alphabet='0123456789/. "mcinyd-', max_size=12))

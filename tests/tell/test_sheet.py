@@ -304,3 +304,33 @@ def test_a_heading_names_only_the_first_of_many_pieces():
     headings = [group.heading for group in sheet("net-loft-shirt").groups]
     assert all(heading.count(",") <= 4 for heading in headings)
     assert any(heading.endswith("more pieces") for heading in headings)
+
+
+OWN_WORDS = """
+garment: Buoy scarf
+glossary:
+  keel line: The fold that runs down the middle
+  moon tuck: A tuck that tapers to nothing at both ends
+  topstitch: Two rows that show
+fabrics: {wool: {kind: woven}}
+pieces: {scarf: {of: wool, cut: 1, edges: [end, long, end, long]}}
+operations:
+  first:  {do: Look the cloth over., on: scarf}
+  tucks:  {do: Lay four moon tucks., on: scarf}
+  again:  {do: Press the moon tuck and topstitch it., on: scarf, note: Mind the moon tuck.}
+"""
+
+
+def test_the_authors_own_words_are_explained_where_they_are_used_first():
+    made = sheet_of(OWN_WORDS)
+    steps = [step for group in made.groups for step in group.steps]
+    assert [[term.name for term in step.terms] for step in steps] == [
+        [],
+        ["moon tuck"],
+        ["topstitch"],
+    ]
+    assert {term.name: term.meaning for term in made.glossary} == {
+        "keel line": "The fold that runs down the middle.",
+        "moon tuck": "A tuck that tapers to nothing at both ends.",
+        "topstitch": "Two rows that show.",
+    }

@@ -12,7 +12,7 @@ from pathlib import Path
 from seqplan.explain.audit.audit import Audit
 from seqplan.explain.audit.book import AUDITS
 from seqplan.graph.reason import ReasonKind
-from seqplan.load.keys import KEYS, Key, Section, Status
+from seqplan.load.keys import KEYS, Key, Section
 from seqplan.rules.book import RULES
 from seqplan.rules.rule import Rule
 
@@ -112,14 +112,9 @@ def _table(section: Section, title: str) -> Iterator[str]:
     yield "| key | what stands after it | what it is for | with |"
     yield "|---|---|---|---|"
     for key in keys:
-        if key.status is Status.BUILT:
-            verbs = "" if key.is_verb else ", ".join(f"`{verb.value}`" for verb in key.verbs)
-            yield f"| `{key.name}` | {_takes(key)} | {key.help} | {verbs} |"
-    planned = ", ".join(f"`{key.name}`" for key in keys if key.status is Status.PLANNED)
+        verbs = "" if key.is_verb else ", ".join(f"`{verb.value}`" for verb in key.verbs)
+        yield f"| `{key.name}` | {_takes(key)} | {key.help} | {verbs} |"
     yield ""
-    if planned:
-        yield f"Planned, and not looked at yet: {planned}."
-        yield ""
 
 
 def _takes(key: Key) -> str:

@@ -11,7 +11,7 @@ deprecated: that would say that they are on their way out.
 from collections.abc import Iterable
 from typing import Final
 
-from seqplan.load.keys import Key, Section, Status, Takes, keys_of, keys_with, verb_keys
+from seqplan.load.keys import Key, Section, Takes, keys_of, keys_with, verb_keys
 from seqplan.model.entry import Verb
 from seqplan.render.machine.document import Data
 from seqplan.render.machine.values import (
@@ -96,8 +96,6 @@ def _thing(keys: Iterable[Key]) -> Data:
 def _property(key: Key) -> Data:
     """What stands after one key, with what the key is for."""
     described: Data = {"description": key.help}
-    if key.status is Status.PLANNED:
-        return described
     maker = VALUES.get(key.takes, ANYTHING)
     if callable(maker):
         return described | {"title": key.takes.value} | maker(key)
@@ -114,19 +112,11 @@ def _operation() -> Data:
     """One operation: by its verb, or before it has one."""
     chosen = [
         {"if": _has_verb(key.name), "then": reference(_verb_name(key.name))}
-        for key in _built_verbs()
+        for key in verb_keys().values()
     ]
     begun = {"if": {"not": _any_has(verb_keys())}, "then": _without_verb()}
     by_verb: Data = {"allOf": [*chosen, begun]}
-    planned = [name for name, key in verb_keys().items() if key.status is Status.PLANNED]
-    if planned:
-        is_planned = {"anyOf": [_has_verb(name) for name in planned]}
-        by_verb = {"if": is_planned, "then": _with_planned_verb(planned), "else": by_verb}
     return {"description": say("editor-operation"), "type": "object", **by_verb}
-
-
-def _built_verbs() -> tuple[Key, ...]:
-    return tuple(key for key in verb_keys().values() if key.status is Status.BUILT)
 
 
 def _has_verb(name: str) -> Data:
@@ -151,7 +141,7 @@ def _without_verb() -> Data:
 
     It is refused, in any case for want of a verb that would let words of one's own stand.
     """
-    verbs = _built_verbs()
+    verbs = verb_keys().values()
     properties = {key.name: _property(key) for key in (*verbs, *_everywhere())}
     return {
         "title": say("editor-operation-title"),
@@ -160,12 +150,6 @@ def _without_verb() -> Data:
         "required": [Verb.DO.value],
         "errorMessage": say("editor-verb"),
     }
-
-
-def _with_planned_verb(planned: Iterable[str]) -> Data:
-    """An operation whose verb is not looked at yet: whatever else it says is let through."""
-    properties = {name: {"description": say("editor-planned-verb")} for name in planned}
-    return {"properties": properties | {key.name: _property(key) for key in _everywhere()}}
 
 
 def _value(takes: Takes) -> Data:

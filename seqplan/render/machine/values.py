@@ -305,6 +305,7 @@ VALUES: Final[Mapping[Takes, Data | Maker]] = {
     Takes.PLANS: _one_or_more(section_reference(Section.PLAN)),
     Takes.BEGINNINGS: _named(_written(rf"{_LENGTH}\s+from\s+\S+", "portion"))
     | {"minProperties": 1},
+    Takes.GLOSSARY: {"type": "object", "additionalProperties": _TEXT, "minProperties": 1},
     Takes.NOTCHES: _named(_one_or_more(_written(_NOTCH, "notch"))) | {"minProperties": 1},
     Takes.WHEN: {"type": "object", "additionalProperties": _one_or_more(_TEXT)},
     Takes.WAIVERS: _one_or_more(section_reference(Section.WAIVER)),
