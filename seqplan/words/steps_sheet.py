@@ -143,6 +143,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Interfacing half as wide, from the edge that is sewn on to the fold, to be fused to"
         " {pieces}."
     ),
+    "sheet-cut-rectangle": ("A rectangle, {width} wide and {height} high, allowances included."),
     "sheet-cut-strip": "A strip: cut both halves in one, it is folded lengthwise later.",
     "sheet-cut-slant": (
         "For a curved edge cut it on the slant, at half a right angle to the selvage."

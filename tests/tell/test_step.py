@@ -89,7 +89,7 @@ FACTS = {
     },
     "chandlery-tote": {
         "straps/fold": "raw edges lie inside. Make 2",
-        "top": "tubes or bags|the part of the outer pieces right|into the part of the lining pieces",
+        "top": "tubes or bags|the part of the outer pieces|into the part of the lining pieces",
         "edge": "the lining pieces lie inside the outer pieces|exactly on the edge",
     },
     "ferry-waistcoat": {
