@@ -92,7 +92,7 @@ class _Drawing:
         yield Line(ends, 1.7, (5, 2.6), role="stitch")
 
     def _letter(self) -> Iterator[Mark]:
-        spot = (self.tip[0] - _HALF / 2, self.low - 12)
+        spot = (self.tip[0] + _HALF / 2, self.low - 12)
         yield Disc(spot, 6.4, PAPER, 0.5)
         letter = say("picture-wrong-letter")
         base = (spot[0], spot[1] + _LETTER * 0.35)

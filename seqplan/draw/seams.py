@@ -13,7 +13,7 @@ from seqplan.model.entry import SeamKind
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Hand
 from seqplan.tell.names import readable
-from seqplan.tell.pressing import is_called, pressed_side
+from seqplan.tell.pressing import BODY, is_called, pressed_side
 from seqplan.words.say import say
 
 _ABOVE: Final = 0.6
@@ -196,6 +196,9 @@ class _Seam:
         return self._is_called(self.lower, name) or self._is_called(self.upper, name)
 
     def _is_called(self, side: Side, name: str) -> bool:
+        """Whether a side bears a name; the body is what the other side is sewn to."""
+        if name == BODY:
+            return side.material == self.lower.material
         return is_called(self.s.c, self.piece(side), name)
 
     def section(self) -> Section:

@@ -112,8 +112,10 @@ def _title(c: Construction, op: Operation) -> str:
     if entry.verb is not Verb.ATTACH:
         return ""
     if entry.pieces:
-        return listing(c.garment.piece[id_].title for id_ in entry.pieces)
-    return readable(c.garment.notion[entry.notion].kind) if entry.notion else ""
+        name = listing(c.garment.piece[id_].title for id_ in entry.pieces)
+    else:
+        name = readable(c.garment.notion[entry.notion].kind) if entry.notion else ""
+    return say("map-thing-doubled", name=name) if entry.is_doubled else name
 
 
 def _found(c: Construction, op: Operation) -> tuple[Thing, ...]:
@@ -226,7 +228,7 @@ def _thing(c: Construction, entry: Entry, kind: ThingKind, place: Place, count: 
         is_far=is_far,
         sewn=frozenset(sewn),
         beside=_opening_beside(c, piece, edge or "") if is_hook else "",
-        is_inside=is_hook and zip_over(c, entry) is None,
+        is_inside=entry.from_wrong_side or (is_hook and zip_over(c, entry) is None),
     )
 
 

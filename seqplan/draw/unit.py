@@ -15,6 +15,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.recipes.recipe import MAIN
 from seqplan.rehearse.work import Work
 from seqplan.surface.glued import Disc, Glue, Surface
+from seqplan.surface.ring import EdgeEnd
 from seqplan.tell.names import readable
 
 
@@ -120,7 +121,8 @@ def need_of(work: Work, op: Operation, before: Surface) -> Need | None:
     if entry.in_the_round:
         return Need.ROUND
     pieces = frozenset(s.piece for g in glues for s in (g.first, g.second))
-    return Need.CLOSED if _holes(work.surface, pieces) > _holes(before, pieces) else None
+    is_closed = _holes(work.surface, pieces) > _holes(before, pieces)
+    return Need.CLOSED if is_closed or _turns_corner(work, op) else None
 
 
 _SIMPLE: Final = {
@@ -129,6 +131,13 @@ _SIMPLE: Final = {
     Action.FIT: Need.TRIED,
     Action.INSPECT: Need.TRIED,
 }
+
+
+def _turns_corner(work: Work, op: Operation) -> bool:
+    """Whether one row goes on round a corner, so that layers become a bag or a pointed end."""
+    run = set(op.segments)
+    corners = (work.c.rings.across(EdgeEnd(segment, True)) for segment in run)
+    return any(c.neighbour.segment in run and not c.is_straight for c in corners)
 
 
 def _is_round(work: Work, op: Operation) -> bool:

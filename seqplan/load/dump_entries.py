@@ -157,6 +157,7 @@ _BESIDE: Final[Mapping[tuple[str, Takes], Write]] = {
     ("stop", Takes.PORTION): lambda e: _portion(e, is_named_part=False),
     ("in one", Takes.YES_NO): lambda e: write_yes(e.is_in_one),
     ("flat", Takes.YES_NO): lambda e: write_yes(e.is_flat),
+    ("doubled", Takes.YES_NO): lambda e: write_yes(e.is_doubled),
     ("wet", Takes.YES_NO): lambda e: write_yes(e.is_wet),
     ("open", Takes.ENTRY): lambda e: write_text(e.open),
     ("open", Takes.EDGE_NAMES): lambda e: write_texts(e.mouth),

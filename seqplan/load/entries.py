@@ -322,10 +322,11 @@ def _attach(entry: Entry, found: Fields, scope: Scope) -> Entry:
         run=run,
         places=places,
         number=number,
+        from_wrong_side=side == "wrong side",
+        is_doubled=bool(fields.yes_no(found.get("doubled"), sink)),
         notion=notion,
         pieces=(piece,) if piece else (),
         by=by,
-        from_wrong_side=side == "wrong side",
     )
 
 

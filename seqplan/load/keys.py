@@ -614,7 +614,13 @@ KEYS: Final[tuple[Key, ...]] = (
         takes=Takes.CHOICE,
         verbs=(Verb.ATTACH,),
         choices=("right side", "wrong side"),
-        help="The side of the cloth on which a piece is sewn on.",
+        help="The side of the cloth on which it is sewn on.",
+    ),
+    _ENTRY(
+        name="doubled",
+        takes=Takes.YES_NO,
+        verbs=(Verb.ATTACH,),
+        help="It is laid double, with both its ends at the edge.",
     ),
     _ENTRY(
         name="from",

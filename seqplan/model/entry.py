@@ -259,6 +259,8 @@ class Entry(NamedTuple):
         Whether a band is set on, or a piece is sewn on, from the wrong side.
     by
         For ``attach``: the one edge by which a piece is sewn on, as a tie by one end.
+    is_doubled
+        Whether what is sewn on is laid double, with both its ends at the edge.
     from_bottom
         Whether a zip is shortened at its lower end.
     topstitch
@@ -353,6 +355,7 @@ class Entry(NamedTuple):
     closing: Closing | None = None
     from_wrong_side: bool = False
     by: EdgeRef | None = None
+    is_doubled: bool = False
     from_bottom: bool = False
     topstitch: str | None = None
     strap: StrapMethod = StrapMethod.TURNED

@@ -174,7 +174,8 @@ def topstitch_band(s: Scene) -> Told:
 
 
 def _ring_or_ends(s: Scene) -> list[str]:
-    if s.entry.ends is Ends.JOINED:
+    is_closed = s.is_ring and s.entry.ends is None and bool(s.entry.partners)
+    if s.entry.ends is Ends.JOINED or is_closed:
         return [say("step-band-ring")]
     if s.entry.ends is Ends.CLOSED or _are_ends_to_close(s):
         return [say("step-band-ends-out")]

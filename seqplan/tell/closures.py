@@ -154,7 +154,7 @@ def stitch_on(s: Scene) -> Told:
         values = {"name": by or name, "place": where, "distance": s.usual(usual.BASTE_OUTSIDE)}
         key = "step-stitch-piece-in-seam" if s.entry.pieces else "step-stitch-in-seam"
         text = say("step-stitch-in-seam-wrong" if side else key, **values)
-        return Told((text,), say("step-check-stitch-in-seam"))
+        return Told((*_doubled(s), text), say("step-check-stitch-in-seam"))
     if holds_free_ends(s.c, s.entry):
         values = {"pieces": s.entry_pieces, "place": where, "under": s.usual(usual.STRAP_END)}
         return Told((say("step-stitch-free-ends", **values),), say("step-check-stitch-on"))
@@ -165,7 +165,8 @@ def stitch_on(s: Scene) -> Told:
             text = say(f"step-stitch-ends-on{side}", pieces=s.entry_pieces, place=where)
         else:
             text = say(f"step-stitch-piece-on{side}", pieces=s.entry_pieces, place=where)
-        return Told((text, say("step-stitch-piece-box")), say("step-check-stitch-on"))
+        box = say("step-stitch-piece-box")
+        return Told((*_doubled(s), text, box), say("step-check-stitch-on"))
     values = {"notion": s.notion_name, "place": where}
     if "label" in s.notion_kind:
         return Told((say("step-stitch-label-on", distance=s.usual(usual.EDGE_STITCH), **values),))
@@ -180,6 +181,14 @@ def holds_free_ends(c: Construction, entry: Entry) -> bool:
         return False
     others = (e for e in c.garment.entries if e.verb is Verb.ATTACH and e.pieces == entry.pieces)
     return any(c.seams_at(c.shapes[other.id].run) for other in others)
+
+
+def _doubled(s: Scene) -> tuple[str, ...]:
+    """That it is folded in half before it is laid down."""
+    if not s.entry.is_doubled:
+        return ()
+    name = s.entry_pieces if s.entry.pieces else say("step-the", name=s.notion_name)
+    return (say("step-attach-doubled", name=name),)
 
 
 def tack(s: Scene) -> Told:

@@ -12,6 +12,7 @@ from seqplan.recipes.construction import Construction
 from seqplan.tell import usual
 from seqplan.tell.closures import stop_below
 from seqplan.tell.content import CutRow
+from seqplan.tell.cut_size import rectangle
 from seqplan.tell.folds import whole_fold
 from seqplan.tell.handling import marks_on
 from seqplan.tell.names import (
@@ -163,7 +164,11 @@ def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
 
 
 def _notes(c: Construction, piece: Piece) -> Iterator[str]:
-    """That it is a strip, or a binding that wants the slant; the designer's own note."""
+    """The size of a rectangle; that it is a strip, or wants the slant; the designer's own note."""
+    size = rectangle(c, piece)
+    if size is not None:
+        width, height = map(both, size)
+        yield say("sheet-cut-rectangle", width=width, height=height)
     if piece.is_strip:
         yield say("sheet-cut-strip")
     if any(piece.id in e.partners for e in c.garment.entries if e.verb is Verb.BIND):

@@ -11,11 +11,12 @@ from seqplan.words.say import say
 
 def tell_amounts(fabric: Fabric) -> Iterator[str]:
     """How much of a fabric is needed, a line for each width of the cloth."""
-    for amount in fabric.amounts:
+    for place, amount in enumerate(fabric.amounts):
         words = "sheet-amount-by-size" if amount.by_size else "sheet-amount"
+        name = readable(fabric.id)
         yield say(
-            words,
-            name=capital(readable(fabric.id)),
+            f"{words}-or" if place else words,
+            name=name if place else capital(name),
             width=cloth_width(amount.width),
             amount=cloth_amount(amount.length),
         )

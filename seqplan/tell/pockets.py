@@ -273,11 +273,12 @@ def _how_many(s: Scene) -> list[str]:
     number = s.entry.number
     if number in {None, 1}:
         return []
-    if len(s.c.of_entry[s.entry.id]) > 1:
+    if len({place.piece for place in s.entry.places}) > 1:
         return [say("step-buttonhole-number-all", count=number)]
-    pieces = {place.piece for place in s.entry.places if place.hand is None}
-    if len(pieces) == 1 and number == s.copies(pieces):
-        return [say("step-buttonhole-number-each", count=number)]
+    copies = 1 if any(p.hand for p in s.entry.places) else s.copies(p.piece for p in s.entry.places)
+    if copies > 1 and number % copies == 0:
+        each = number // copies
+        return [say("step-buttonhole-number-each", count=number, each=each)]
     return [say("step-buttonhole-number", count=number)]
 
 

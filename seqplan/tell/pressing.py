@@ -6,12 +6,16 @@ else to the back; and where nothing else decides, towards what the entry names f
 """
 
 from collections.abc import Callable, Iterable, Iterator
+from typing import Final
 
 from seqplan.base.ids import PieceId
 from seqplan.model.entry import Entry, Verb
 from seqplan.model.piece import Segment, Worn
 from seqplan.recipes.construction import Construction
 from seqplan.tell.names import readable
+
+BODY: Final = "body"
+"""An author's word for the side of a seam to which the other is sewn: a sleeve to the body."""
 
 
 def bags_at(c: Construction, segments: Iterable[Segment]) -> tuple[PieceId, ...]:
@@ -40,6 +44,8 @@ def pressed_side(c: Construction, entry: Entry) -> tuple[PieceId, ...]:
     one, other = _sides(c, entry)
     if not one or not other:
         return ()
+    if readable(entry.topstitch or "") == BODY:
+        return other
     for wanted in _customs(c, entry):
         found = [side for side in (one, other) if all(map(wanted, side))]
         if len(found) == 1:

@@ -8,6 +8,7 @@ from seqplan.model.operation import Action
 from seqplan.model.piece import EdgeRef
 from seqplan.tell import usual
 from seqplan.tell.names import (
+    in_garment_order,
     listing,
     name_copies,
     name_edge,
@@ -36,14 +37,14 @@ def sew(s: Scene) -> Told:
         return _lap(s)
     crosses_zip = _crosses_zip(s)
     texts = [say(_open_first(s))] if crosses_zip else []
-    texts += [*_rolled(s), _lay(s), *_caught(s), *matching(s), stitch(s), *_in_one(s), *_ends(s)]
+    texts += [*_caught(s), *_rolled(s), _lay(s), *matching(s), stitch(s), *_in_one(s), *_ends(s)]
     if crosses_zip:
         texts.append(say("step-over-zip"))
     texts += [*_round_bags(s), *_drawn_out(s)]
     if gap_to_draw_through(s) is not None:
         texts.append(say("step-push-back-in"))
     if s.turns_corner:
-        texts.append(say("step-turned-at-corner"))
+        texts.append(_round_corners(s))
     if s.is_once_for_each_side:
         texts.append(say("step-twice-sides"))
     elif s.count > 1:
@@ -58,6 +59,18 @@ def _in_one(s: Scene) -> list[str]:
     if not s.entry.is_in_one or not s.crossed or s.is_ring:
         return []
     return [say("step-in-one", seams=_the_seams(s))]
+
+
+def _round_corners(s: Scene) -> str:
+    """That the row goes on round corners, and along which edges in which order."""
+    (segments, _, is_ring, _) = s.stretches[0]
+    if is_ring:
+        return say("step-turned-at-corner")
+    # The two halves of an edge that goes over a fold count as one.
+    met = zip((None, *segments), segments, strict=False)
+    path = [x for before, x in met if before is None or before.place != x.place]
+    edges = listing(quoted(readable(s.c.rings.name(segment))) for segment in path)
+    return say("step-turned-along", edges=edges)
 
 
 def _check(s: Scene) -> str:
@@ -77,7 +90,7 @@ def _lap(s: Scene) -> Told:
     else:
         lay = say("step-lap", allowance=both(s.allowance), **values)
     row = say("step-lap-stitch", distance=s.usual(usual.EDGE_STITCH))
-    texts = (lay, *_caught(s), *matching(s), row, *_ends(s), *again(s))
+    texts = (*_caught(s), lay, *matching(s), row, *_ends(s), *again(s))
     return Told(texts, say("step-check-lap"))
 
 
@@ -153,11 +166,14 @@ def _lay(s: Scene) -> str:
 
 
 def _slip_in(s: Scene, tubes: Tubes, suffix: str) -> str:
-    """One tube, the smaller, into the other."""
+    """One tube, the smaller, into the other; of two alike that which the seam names first."""
     inner = [id_ for id_ in s.piece_ids if id_ in tubes.inner]
+    one, other = ({ref.piece for ref in refs} for refs in (s.entry.run, s.entry.to))
+    if not inner and other and not one & other:
+        inner = [id_ for id_ in s.piece_ids if id_ in one]
     if not inner or suffix == "-over":
         return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
-    outer = [id_ for id_ in s.piece_ids if id_ not in tubes.inner]
+    outer = [id_ for id_ in s.piece_ids if id_ not in inner]
     names = {"inner": name_pieces(s.garment, inner), "outer": name_pieces(s.garment, outer)}
     return say(f"step-lay-into{suffix}", edges=s.all_edges, **names)
 
@@ -194,47 +210,71 @@ def _drawn_out(s: Scene) -> list[str]:
 
 
 def _caught(s: Scene) -> list[str]:
-    """What is caught between the layers, and where."""
-    texts = [text for caught in s.entry.between for text in _caught_one(s, caught)]
+    """What is caught between the layers, and where: it is pinned to one of them first."""
+    texts = [
+        text
+        for place, caught in enumerate(s.entry.between)
+        for text in _caught_one(s, caught, place)
+    ]
     notions = [s.garment.notion[c.notion] for c in s.entry.between if c.notion]
     if s.count == 2 and any("zip" in notion.kind for notion in notions):
         texts.append(say("step-caught-zip-second"))
     return texts
 
 
-def _caught_one(s: Scene, caught: Caught) -> list[str]:
+def _caught_one(s: Scene, caught: Caught, place: int) -> list[str]:
+    by = _carriers(s, caught, place)
+    where = name_edges(s.garment, by)
     if caught.edge is not None:
         name = name_edges(s.garment, (caught.edge,))
-        key = "step-caught-end" if is_strap(s.garment, caught.edge.piece) else "step-caught-edge"
-    elif caught.piece is not None:
+        if is_strap(s.garment, caught.edge.piece):
+            return [say("step-caught-end", name=name, place=where)]
+        made = _made_up(s, caught.edge)
+        if len(made) > 1:
+            pieces = name_pieces(s.garment, made)
+            text = say("step-caught-made", made=pieces, name=name, place=where)
+        else:
+            text = say("step-caught-edge", name=name, place=where)
+        is_middle = all(_is_over_fold(s.garment, ref) for ref in (caught.edge, *by))
+        return [text, say("step-caught-middle")] if is_middle else [text]
+    if caught.piece is not None:
         name = name_pieces(s.garment, (caught.piece,))
-        key = "step-caught"
-    else:
-        notion = s.garment.notion[caught.notion] if caught.notion else None
-        kind = notion.kind if notion else ""
-        key = "step-caught"
-        if "zip" in kind:
-            key = "step-caught-zip"
-        elif any(word in kind for word in ALONG):
-            key = "step-caught-along"
-        elif any(word in kind for word in STAYS):
-            key = "step-caught-stay"
-        name = say("step-the", name=notion_words(kind))
-    if caught.at is None:
-        text = say(key, name=name)
-    else:
-        text = say(f"{key}-at", name=name, place=name_edges(s.garment, (caught.at,)))
-    if key == "step-caught-edge" and _is_middle_on_middle(s, caught):
-        return [text, say("step-caught-middle")]
-    return [text]
+        return [say("step-caught", name=name, place=where)]
+    kind = s.garment.notion[caught.notion].kind if caught.notion else ""
+    key = "step-caught"
+    if "zip" in kind:
+        key = "step-caught-zip"
+    elif any(word in kind for word in ALONG):
+        key = "step-caught-along"
+    elif any(word in kind for word in STAYS):
+        key = "step-caught-stay"
+    return [say(key, name=say("step-the", name=notion_words(kind)), place=where)]
 
 
-def _is_middle_on_middle(s: Scene, caught: Caught) -> bool:
-    """Whether what is caught, and the edge that catches it, both go on over a fold."""
-    if caught.edge is None:
-        return False
-    by = (caught.at,) if caught.at else s.entry.run
-    return all(_is_over_fold(s.garment, ref) for ref in (caught.edge, *by))
+def _carriers(s: Scene, caught: Caught, place: int) -> tuple[EdgeRef, ...]:
+    """The edges on which something is laid that a seam will catch.
+
+    That which the author names; of a lapped seam the lower layer; what stays outside; else the
+    edge of the same place in the list, or all of that side.
+    """
+    if caught.at is not None:
+        return (caught.at,)
+    run, to = s.entry.run, s.entry.to
+    if s.entry.seam is SeamKind.LAPPED and to:
+        return to
+    inner = set(s.inner())
+    if all(ref.piece in inner for ref in run) and to:
+        return to
+    return (run[place],) if len(s.entry.between) == len(run) else run
+
+
+def _made_up(s: Scene, edge: EdgeRef) -> tuple[PieceId, ...]:
+    """The layers that are caught as one with an edge, its own piece first: a collar has two."""
+    riders = {rider.first for rider in s.c.shapes[s.entry.id].riders}
+    alike = (x.piece for x in sorted(riders) if s.c.rings.name(x) == edge.edge)
+    made = dict.fromkeys((edge.piece, *alike))
+    others = {c.edge.piece for c in s.entry.between if c.edge} - {edge.piece}
+    return in_garment_order(s.garment, (id_ for id_ in made if id_ not in others))
 
 
 def _is_over_fold(garment: Garment, ref: EdgeRef) -> bool:
@@ -281,7 +321,12 @@ def _crossed_names(s: Scene) -> tuple[str, ...]:
 
 
 def _the_seams(s: Scene) -> str:
-    return listing(say("step-the", name=name) for name in _crossed_names(s))
+    """The seams that are crossed, with their layers where there are several."""
+    names = _crossed_names(s)
+    if len(names) > 1:
+        seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
+        names = tuple(dict.fromkeys(name_seam(s.garment, entry) for entry in seams))
+    return listing(say("step-the", name=name) for name in names)
 
 
 def stitch(s: Scene) -> str:

@@ -8,7 +8,7 @@ from seqplan.base.language import spoken
 from seqplan.model.entry import Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
-from seqplan.model.piece import Layer
+from seqplan.model.piece import Cut, Layer
 from seqplan.plan.plan import Group, Plan, Purpose, Step
 from seqplan.plan.waivers import is_named
 from seqplan.recipes.construction import Construction
@@ -42,6 +42,7 @@ _LAYER_HEADINGS = {Layer.FACING: "sheet-unit-facings", Layer.LINING: "sheet-unit
 _LONGEST_HEADING = 5
 _NAMED_OF_MANY = 3
 """Pieces that a heading names at most, and how many it names where there are more."""
+_KNIT = "knit"
 _NO_CLOSURES = ("elastic", "label")
 
 
@@ -78,7 +79,7 @@ def make_sheet(c: Construction, plan: Plan) -> Sheet:
         marks=tell_marks(c),
         allowances=tell_allowances(c),
         stations=tuple(_stations(c)),
-        reading=tuple(_reading()),
+        reading=tuple(_reading(garment)),
         caution_intro=say("caution-intro"),
         cautions=tell_cautions(c),
         groups=groups,
@@ -204,11 +205,14 @@ def _stations(c: Construction) -> Iterator[StationKey]:
         yield StationKey(station.id, station.mark, station_title(station), note)
 
 
-def _reading() -> Iterator[str]:
+def _reading(garment: Garment) -> Iterator[str]:
     yield say("sheet-read-order")
     yield say("sheet-read-stitch", stitch=usual.stitch(usual.STRAIGHT_STITCH))
+    if any(fabric.kind == _KNIT for fabric in garment.fabrics):
+        yield say("sheet-read-knit")
     yield say("sheet-read-measures")
-    yield say("sheet-read-pieces")
+    has_hands = any(piece.cut in {Cut.PAIR, Cut.FOLD} for piece in garment.pieces)
+    yield say("sheet-read-pieces-worn" if has_hands else "sheet-read-pieces")
 
 
 def _checks(c: Construction) -> Iterator[str]:

@@ -6,8 +6,8 @@ from seqplan.model.operation import Action
 from seqplan.model.piece import Layer, Worn
 from seqplan.recipes import widths
 from seqplan.tell import usual
-from seqplan.tell.names import in_garment_order, name_pieces, where_words
-from seqplan.tell.pressing import pressed_side, worn
+from seqplan.tell.names import in_garment_order, name_pieces, readable, where_words
+from seqplan.tell.pressing import BODY, pressed_side, worn
 from seqplan.tell.scene import Scene
 from seqplan.tell.seams import again
 from seqplan.tell.sentence import Told
@@ -275,6 +275,11 @@ def _press_seam(s: Scene) -> str:
         return say(f"step-press-seam-worn-{word}", seam=s.seam)
     if word.startswith("away from "):
         away = where.removeprefix("the ")[len("away from ") :].removeprefix("the ")
+        if s.entry.between and s.inner():
+            layers = name_pieces(s.garment, (*s.outer(), *s.inner()))
+            return say(
+                "step-press-caught-away", seam=s.seam, pieces=layers, where=where_words(away)
+            )
         return say("step-press-seam-away", seam=s.seam, where=where_words(away))
     told = where_words(where.removeprefix("the "))
     return say("step-press-seam-to", seam=s.seam, where=told)
@@ -282,6 +287,8 @@ def _press_seam(s: Scene) -> str:
 
 def _press_by_custom(s: Scene) -> str:
     """Pressing a seam to the side that custom wants, or to either."""
+    if readable(s.entry.topstitch or "") == BODY:
+        return say("step-press-seam-to", seam=s.seam, where=where_words(BODY))
     side = pressed_side(s.c, s.entry)
     where = worn(s.c, side[0]) if side else None
     if where is not None:

@@ -45,6 +45,7 @@ SENTENCES: Final[dict[str, str]] = {
     "map-thing-hole": "buttonhole",
     "map-thing-notion": "what is sewn on",
     "map-thing-strap": "what is stitched on",
+    "map-thing-doubled": "{name}, laid double",
     "map-thing-pocket": "pocket, stitched round",
     "map-thing-slip": "slip stitch by hand",
     "map-thing-tack": "a few stitches by hand",

@@ -28,7 +28,8 @@ _FOLDING: Final[dict[str, str]] = {
     ),
     "step-band-fold-double": (
         "Fold {band} lengthwise with wrong sides together, so that the two long raw edges meet,"
-        " and press the crease lightly or pin; mark the quarters of the raw edges."
+        " and press the crease lightly or pin; mark the quarters of the raw edges, and those of"
+        " the edge that they will be sewn to."
     ),
     "step-binding-fold": (
         "Fold {band} lengthwise along the middle with wrong sides together and press the crease;"
@@ -105,7 +106,7 @@ _FOLDING: Final[dict[str, str]] = {
     ),
     "step-strap-topstitch-over": (
         "Topstitch {pieces} along both long edges, {distance} from the edge, along the open edge"
-        " over the row that is there, with a stitch of {stitch}."
+        " over the row that is there, so that both look alike, with a stitch of {stitch}."
     ),
     "step-check-strap": "the strap is equally wide all along, and no raw edge looks out.",
 }
@@ -161,7 +162,10 @@ _SETTING_ON: Final[dict[str, str]] = {
         "The sewn ends of the band lie level with the finished ends of the edge."
     ),
     "step-band-ends-level": "The ends of the band lie level with the ends of the edge.",
-    "step-band-ring": "Let the seam of the band meet a seam of the edge where there is one.",
+    "step-band-ring": (
+        "Let the seam of the band lie where the pattern shows it, else on a seam of the edge or,"
+        " where there is none, where it is seen least."
+    ),
     "step-bind-lay": (
         "Open out one pressed edge of {band} and lay it on {edges}, right sides together, the raw"
         " edges level; pin. Let a curved edge lie as it lies, and do not stretch it."

@@ -146,6 +146,7 @@ SENTENCES: Final[dict[str, str]] = {
         " seam allowance, {distance} outside the seam line, forwards and backwards. The seam that"
         " comes later catches it for good."
     ),
+    "step-attach-doubled": "Fold {name} in half across, so that its two short ends meet.",
     "step-one-of": "one of {edges}",
     "step-check-stitch-in-seam": "it is not twisted, and the row lies outside the seam line.",
     "step-stitch-ends-on": (

@@ -177,8 +177,13 @@ _CORNERS: Final[dict[str, str]] = {
     "step-box-row-cut-out": (
         "Stitch straight across, {allowance} from the raw edges, and backstitch at both ends."
     ),
-    "step-box-trim": "Cut the tip off {width} beyond the stitching, and finish the raw edges.",
-    "step-box-trim-plain": "Cut the tip off {width} beyond the stitching.",
+    "step-box-trim": (
+        "Cut the tip off {width} beyond the stitching, and finish the two raw edges together."
+    ),
+    "step-box-trim-plain": (
+        "Cut the tip off {width} beyond the stitching; its raw edges stay as they are, like those"
+        " of the seams."
+    ),
     "step-box-all": "Sew every corner of this kind alike.",
     "step-check-box": "corners that belong together are equally wide, and the bottom lies flat.",
     # Slits.
@@ -237,8 +242,8 @@ _CORNERS: Final[dict[str, str]] = {
         " the row."
     ),
     "step-buttonhole-number": "There are {count} of them.",
-    "step-buttonhole-number-each": "There are {count} of them, one on each piece.",
-    "step-buttonhole-number-all": "There are {count} of them in the whole garment.",
+    "step-buttonhole-number-each": "There are {count} of them, {each} on each piece.",
+    "step-buttonhole-number-all": "Here and on the other pieces there are {count} of them in all.",
     "step-buttonhole-open-one": (
         "Put a pin across each end of the buttonhole, just inside the bar, and cut it open with the"
         " seam ripper, from each end towards the middle, never towards your hand."

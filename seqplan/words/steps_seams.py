@@ -113,68 +113,49 @@ SENTENCES: Final[dict[str, str]] = {
         " at the beginning and at the end."
     ),
     "step-check-lap": "the edge below is caught all the way along; hold it up to the light.",
-    # What lies between the layers.
+    # What lies between the layers: it is pinned to the one that stays outside first.
     "step-caught-edge": (
-        "Take {name} between the two layers: right side on the right side of the outer layer, all"
-        " raw edges level; pin through all three."
+        "Lay {name} on {place}, with right sides together and all raw edges level, and pin: it will"
+        " lie between the two layers of this seam."
     ),
-    "step-caught-edge-at": (
-        "Take {name} between the two layers at {place}: right side on the right side of the outer"
-        " layer, all raw edges level; pin through all three."
+    "step-caught-made": (
+        "Lay {made}, sewn to one another and turned, on {place}: {name} on the right side of the"
+        " cloth, the other layer on top, all raw edges level; pin. Both will lie between the two"
+        " layers of this seam."
     ),
     "step-caught-middle": "Let its middle meet the middle of that edge.",
     "step-caught": (
-        "Lay {name} between the two layers where the pattern shows it, pointing inwards, away from"
-        " the raw edges, its raw ends level with them; pin."
-    ),
-    "step-caught-at": (
-        "Lay {name} between the two layers at {place}, pointing inwards, away from the raw edges,"
-        " its raw ends level with them; pin."
+        "Lay {name} on the right side along {place} where the pattern shows it, pointing inwards,"
+        " away from the raw edges, its raw ends level with them; pin. It will lie between the two"
+        " layers of this seam."
     ),
     "step-caught-end": (
-        "Lay {name} between the two layers where the pattern shows it, level with the raw edges;"
-        " all the rest points inwards, away from the seam and untwisted. Pin."
-    ),
-    "step-caught-end-at": (
-        "Lay {name} between the two layers at {place}, where the pattern shows it, level with the"
-        " raw edges; all the rest points inwards, away from the seam and untwisted. Pin."
+        "Lay {name} on the right side along {place} where the pattern shows it, level with the raw"
+        " edges; all the rest points inwards, away from the seam and untwisted. Pin: this will lie"
+        " between the two layers of the seam."
     ),
     "step-caught-along": (
-        "Lay {name} between the two layers all along, the part that will show pointing inwards and"
-        " its plain edge level with the raw edges; pin or baste, and stitch with the zip foot"
-        " where it is thick."
-    ),
-    "step-caught-along-at": (
-        "Lay {name} between the two layers along {place}, the part that will show pointing inwards"
+        "Lay {name} on the right side all along {place}, the part that will show pointing inwards"
         " and its plain edge level with the raw edges; pin or baste, and stitch with the zip foot"
-        " where it is thick."
+        " where it is thick. It will lie between the two layers of this seam."
     ),
     "step-caught-stay": (
-        "Lay {name} along the seam line between the two layers, from end to end and without"
+        "Lay {name} on the right side along the seam line of {place}, from end to end and without"
         " stretching it, so that the row catches it all along; pin."
     ),
-    "step-caught-stay-at": (
-        "Lay {name} along the seam line of {place} between the two layers, from end to end and"
-        " without stretching it, so that the row catches it all along; pin."
-    ),
     "step-caught-zip": (
-        "Take one tape of {name} between the two layers, its right side on the right side of the"
-        " outer layer, the teeth pointing inwards and the edge of the tape level with the raw"
-        " edges; pin, and stitch with the zip foot."
-    ),
-    "step-caught-zip-at": (
-        "Take one tape of {name} between the two layers at {place}, its right side on the right"
-        " side of the outer layer, the teeth pointing inwards and the edge of the tape level with"
-        " the raw edges; pin, and stitch with the zip foot."
+        "Lay {name} face down on the right side along {place}, the edge of its tape level with the"
+        " raw edges, the teeth pointing inwards and its middle at the middle of the edge; pin. It"
+        " will lie between the two layers of this seam: stitch with the zip foot."
     ),
     # With the body out of the way.
     "step-roll-first": (
-        "First lay the garment flat and roll everything that does not belong to this seam up from"
-        " the far end, until it lies well clear of the seam line; bring the inner layer round"
-        " under the roll, so that the layers of the seam close round it."
+        "Lay the work flat and roll everything that does not belong to this seam up from the far"
+        " end, until it lies well clear of the seam line; bring the inner layer round under the"
+        " roll, so that the layers of the seam close round it."
     ),
     "step-wrap-first": (
-        "First fold everything that does not belong to this seam together until it lies well clear"
+        "Fold everything that does not belong to this seam together until it lies well clear"
         " of the seam line, and wrap the inner layer round it, so that the layers of the seam"
         " close round it."
     ),
@@ -201,7 +182,7 @@ SENTENCES: Final[dict[str, str]] = {
         " stitching, and let the allowances lie as they were pressed."
     ),
     "step-caught-zip-second": (
-        "In the second seam take the other tape, so that the zip is not twisted."
+        "In the second seam take the other tape of the zip, and see that it is not twisted."
     ),
     "step-open-zip-first": "Open the zip first, and lay its tapes and their allowances out flat.",
     "step-zip-stays-open": (
@@ -213,6 +194,10 @@ SENTENCES: Final[dict[str, str]] = {
     "step-in-one": ("Sew it in one go, from the one end over {seams} to the other end."),
     "step-turned-at-corner": (
         "At each corner stop with the needle in the cloth, lift the foot, turn the work and go on."
+    ),
+    "step-turned-along": (
+        "It is one row, along the {edges} edges in this order: at each corner stop with the needle"
+        " in the cloth, lift the foot, turn the work and go on."
     ),
     # Stitching.
     "step-stitch": (
@@ -485,6 +470,11 @@ SENTENCES: Final[dict[str, str]] = {
     "step-press-seam-away": (
         "Press the {seam} flat as it was sewn; then press both allowances away from the {where},"
         " from the wrong side and once more from the right side."
+    ),
+    "step-press-caught-away": (
+        "Press the {seam} flat as it was sewn; then fold {pieces} away from the {where}, until they"
+        " lie on one another with wrong sides together and the allowances between them, and press"
+        " along the seam."
     ),
     "step-press-seam-worn-left": (
         "Press the {seam} flat as it was sewn; then press both allowances towards the wearer's"

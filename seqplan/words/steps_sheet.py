@@ -74,6 +74,8 @@ SENTENCES: Final[dict[str, str]] = {
         " before you buy."
     ),
     "sheet-amount": "{name}, {width} wide: {amount}",
+    "sheet-amount-or": "or {name}, {width} wide: {amount}",
+    "sheet-amount-by-size-or": "or {name}, {width} wide: see the table of sizes",
     "sheet-amount-by-size": "{name}, {width} wide: see the table of sizes",
     "sheet-plan": "Lay plan: {name}",
     "sheet-plan-width": "Lay plan: {name}, {width} wide",
@@ -141,6 +143,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Interfacing half as wide, from the edge that is sewn on to the fold, to be fused to"
         " {pieces}."
     ),
+    "sheet-cut-rectangle": ("A rectangle, {width} wide and {height} high, allowances included."),
     "sheet-cut-strip": "A strip: cut both halves in one, it is folded lengthwise later.",
     "sheet-cut-slant": (
         "For a curved edge cut it on the slant, at half a right angle to the selvage."
@@ -204,7 +207,12 @@ SENTENCES: Final[dict[str, str]] = {
         "Where nothing else is said: straight stitch, length {stitch}, standard foot. Try stitch"
         " and iron on a scrap of the same cloth first."
     ),
-    "sheet-read-pieces": (
+    "sheet-read-knit": (
+        "In knitted cloth sew on the sewing machine with a stretch stitch or a narrow zigzag: a"
+        " straight row breaks when the seam is stretched."
+    ),
+    "sheet-read-pieces": "Edges have the names that stand in the list of pieces.",
+    "sheet-read-pieces-worn": (
         "Edges have the names that stand in the list of pieces. Left and right are those of the"
         " wearer."
     ),
@@ -215,7 +223,7 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-station-hand": "needle, thread and thimble",
     "sheet-station-table": "scissors, chalk, pins and a good light",
     # Units and checks.
-    "sheet-unit-whole": "The whole garment",
+    "sheet-unit-whole": "All of it",
     "sheet-unit-facings": "The facings",
     "sheet-unit-lining": "The lining",
     "sheet-unit-many": "{first} and {count} more pieces",

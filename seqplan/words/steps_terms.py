@@ -173,7 +173,7 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "term-fly-name": "fly",
     "term-fly-forms": "the fly|fly facing|fly shield",
-    "term-lining": "An inner layer with the shape of the garment, which hides the seams.",
+    "term-lining": "An inner layer of the same shape as the outside, which hides the seams.",
     "term-lining-name": "lining",
     "term-lining-forms": "lining",
     "term-seam-ripper": "A small fork with a blade in its notch, made to cut stitches.",

@@ -161,7 +161,7 @@ def test_in_one_size_only_its_cloth_and_its_lay_plans_are_left(size, amount):
     made = _booklet_of(in_size(whole, size))
     texts = list(texts_of(made))
     assert f"Cotton, 150 cm (60 in) wide: {amount}" in texts
-    assert "Cotton, 115 cm (45 in) wide: 2 m (2¼ yd)" in texts
+    assert "or cotton, 115 cm (45 in) wide: 2 m (2¼ yd)" in texts
     assert [image.caption for image in find(made, Image)] == [
         "",
         f"Lay plan: Cotton, size {size}",

@@ -22,12 +22,12 @@ GARMENTS = Path(__file__).parent / "garments"
 
 FACTS = {
     "spyglass-pouch": {
-        "zip-sides": "top edges of the outer pieces|one tape of the zip between"
+        "zip-sides": "face down on the right side along the top edges of the outer pieces"
         "|teeth pointing inwards|zip foot|In the second seam take the other tape",
         "zip-sides/topstitch": "3 mm (⅛ in) from it",
         "zip-open": "half of its length|turned out through it",
-        "outer-round": "Lay the end edges of the tab piece |at the side edges of the outer pieces"
-        "|points inwards|At each corner",
+        "outer-round": "the end edges of the tab piece on the right side along the side edges"
+        " of the outer pieces|points inwards|along the side, foot and side edges|at each corner",
         "lining-foot": "leave 8 cm (3⅛ in) open|backstitch at both pins|it is turned later",
         "corners": "side seam exactly on the foot seam|Measure 3 cm|6 cm (2⅜ in) long"
         "|backstitch|Cut the tip off 1 cm",

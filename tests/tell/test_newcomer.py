@@ -88,7 +88,7 @@ def test_a_lining_is_pushed_inside_when_its_gap_is_closed():
 def test_only_corners_whose_seams_are_finished_are_finished():
     assert "finish" not in told("corners")
     finished = POUCH.replace("as: pressed open, without: finish", "as: finished together")
-    assert "finish the raw edges" in told("corners", finished)
+    assert "finish the two raw edges together" in told("corners", finished)
 
 
 def test_corners_of_an_enclosed_seam_are_cut_off():
@@ -192,9 +192,9 @@ def test_a_band_that_is_sewn_round_its_ends_meets_the_ends_of_the_edge():
     assert "The sewn ends of the band lie level" in told("waist", APRON)
 
 
-def test_buttonholes_are_told_one_on_each_only_where_it_is_so():
-    assert "2 of them, one on each piece" in told("holes", APRON)
-    assert "one on each" not in told("more", APRON)
+def test_buttonholes_are_told_for_each_copy():
+    assert "2 of them, 1 on each piece" in told("holes", APRON)
+    assert "4 of them, 2 on each piece" in told("more", APRON)
 
 
 DRESS = """
@@ -266,3 +266,82 @@ def test_the_last_seams_of_a_lining_are_drawn_out_through_the_gap():
     assert sides.startswith("Reach in through the gap in the hem seam")
     assert "push it back in through the gap" in sides
     assert "Reach in" not in told("sides", VEST.replace(", gap: 12", ""))
+
+
+def test_what_is_caught_is_pinned_on_before_the_other_layer_is_laid():
+    words = told("top")
+    assert words.startswith("Lay the zip face down on the right side along the top edges of the")
+    assert words.index("Lay the zip") < words.index("With right sides together, lay the top edges")
+
+
+def test_both_ends_of_a_doubled_tab_lie_in_the_seam():
+    text = POUCH.replace("at: outer.side}", "at: outer.side, doubled: yes}")
+    assert told("tab-on", text).startswith("Fold the tab piece in half across")
+    assert "in half across" not in told("tab-on")
+
+
+def test_a_label_that_hangs_inside_is_laid_on_the_wrong_side():
+    text = POUCH.replace("at: outer.side}", "at: outer.side, from: wrong side}")
+    assert "Lay the tab piece on the wrong side at" in told("tab-on", text)
+    assert "on the right side at" in told("tab-on")
+
+
+def test_a_row_round_corners_says_along_which_edges():
+    assert "along the side, foot and side edges in this order" in told("outside")
+
+
+def test_raw_edges_of_a_corner_are_spoken_of():
+    assert "its raw edges stay as they are" in told("corners")
+
+
+SHIRT = """
+garment: Shirt without fronts
+allowance: 1
+fabrics: {cotton: {kind: woven}, jersey: {kind: knit}}
+pieces:
+  body:   {of: cotton, cut: fold, edges: [neck, armhole, side, hem]}
+  back:   {of: cotton, cut: fold, edges: [neck, armhole, side, hem]}
+  sleeve: {of: cotton, cut: pair, edges: [cap, underarm-back, wrist, underarm-front]}
+  cuff:   {of: cotton, cut: pair, strip: [attach, end, fold, end]}
+  yoke:   {of: cotton, cut: fold, edges: [top, lower]}
+  yoke-inner:  {of: cotton, like: yoke, layer: facing}
+  fall:        {of: cotton, cut: fold, edges: [outer, neck]}
+  fall-under:  {of: cotton, like: fall, layer: facing}
+operations:
+  sides:   {sew: body.side, to: back.side, as: finished together}
+  under:   {sew: sleeve.underarm-front, to: sleeve.underarm-back}
+  sleeves: {sew: sleeve.cap, to: [body.armhole, back.armhole], as: finished together,
+            topstitch: body, method: in the round}
+  fall:    {sew: fall.outer, to: fall-under, as: enclosed}
+  yoke:    {sew: yoke.lower, to: yoke-inner.lower, between: fall-under.neck,
+            press: away from the fall}
+  holes:   {buttonhole: cuff, number: 2}
+"""
+
+
+def test_the_tube_that_goes_inside_is_named():
+    words = told("sleeves", SHIRT)
+    assert "turn the part of the sleeve pieces right side out" in words
+    assert "into the part of the body and back pieces, which stays wrong side out" in words
+
+
+def test_allowances_are_pressed_to_the_side_that_is_topstitched():
+    assert "both allowances towards the body" in told("sleeves/press", SHIRT)
+    assert "both allowances towards the back" in told("sides/press", SHIRT)
+
+
+def test_of_two_layers_caught_as_one_it_is_said_which_lies_on_the_outer():
+    words = told("yoke", SHIRT)
+    assert (
+        "Lay the fall and fall under pieces, sewn to one another and turned, on the lower" in words
+    )
+    assert "the neck edge of the fall under piece on the right side of the cloth" in words
+
+
+def test_layers_are_folded_away_from_what_they_catch():
+    words = told("yoke/press", SHIRT)
+    assert "fold the yoke and yoke inner pieces away from the fall, until they lie" in words
+
+
+def test_buttonholes_are_counted_for_each_piece():
+    assert "There are 2 of them, 1 on each piece." in told("holes", SHIRT)

@@ -44,7 +44,7 @@ def test_what_is_needed_for_the_skirt():
     assert lines["Fabric"][0] == "Shell: woven, medium weight; cotton twill or light denim"
     assert lines["Fabric"][1:3] == (
         "Shell, 150 cm (60 in) wide: 80 cm (⅞ yd)",
-        "Shell, 115 cm (45 in) wide: 1.35 m (1½ yd)",
+        "or shell, 115 cm (45 in) wide: 1.35 m (1½ yd)",
     )
     assert lines["Interfacing"] == (
         "Fusible: interfacing, light weight",
@@ -77,7 +77,7 @@ def test_amounts_of_cloth_are_told_by_width_and_by_size():
     assert needs(made)["Fabric"][:-1] == (
         "Shell: woven",
         "Shell, 150 cm (60 in) wide: see the table of sizes",
-        "Shell, 60 in (150 cm) wide: 2 yd (1.85 m)",
+        "or shell, 60 in (150 cm) wide: 2 yd (1.85 m)",
         "Felt: felt",
         "Felt, 90 cm (36 in) wide: 15 cm (¼ yd)",
     )
@@ -208,7 +208,7 @@ def test_places_on_edges_are_listed_for_marking():
 
 def test_headings_name_the_part_in_hand():
     headings = [group.heading for group in sheet("breakwater-skirt").groups]
-    assert headings == ["Front and back", "The facings", "The whole garment"]
+    assert headings == ["Front and back", "The facings", "All of it"]
     assert [g.heading for g in sheet("rope-walk-bag").groups] == ["Panel"]
 
 

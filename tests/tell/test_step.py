@@ -89,7 +89,7 @@ FACTS = {
     },
     "chandlery-tote": {
         "straps/fold": "raw edges lie inside. Make 2",
-        "top": "tubes or bags|turn one right side out and slip it into the other",
+        "top": "tubes or bags|the part of the outer pieces|into the part of the lining pieces",
         "edge": "the lining pieces lie inside the outer pieces|exactly on the edge",
     },
     "ferry-waistcoat": {
@@ -106,7 +106,7 @@ FACTS = {
     },
     "gull-skirt": {"upper-sides/press": "both allowances towards the front|in that direction, too"},
     "lamp-room-tee": {
-        "shoulders": "clear elastic tape along the seam line|without stretching it",
+        "shoulders": "tape on the right side along the seam line|without stretching it",
         "close-rib": "Fold the neckband piece, with right sides together|its end edges lie on",
         "neck/topstitch": "on the side of the body and 6 mm (¼ in) from the seam",
     },
@@ -125,7 +125,7 @@ FACTS = {
         "armholes/finish": "armhole edges",
         "armholes/turn-up": "7 mm",
         "facing-tack": "allowances of the shoulder seam",
-        "try-on": "the whole garment|tried on",
+        "try-on": "all of it|tried on",
         "last": "Wrap it up.",
     },
     "tube": {

@@ -21,15 +21,14 @@ from seqplan.base.measure import cloth_amount, cloth_width
 from seqplan.draw.figure import FAINT, PAPER, TONE, Area, Figure, Line, Mark, Spot, Words, moved_by
 from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import text_width
-from seqplan.model.entry import Verb
 from seqplan.model.garment import LayPlan
 from seqplan.model.piece import Cut, Piece
 from seqplan.pipeline import open_garment
 from seqplan.recipes.construction import Construction
 from seqplan.shape.curve import flattened
 from seqplan.shape.outline import Laid, lay
+from seqplan.tell.cut_size import allowances
 from seqplan.tell.cutting import tell_cutting
-from seqplan.tell.folds import whole_fold
 
 GARMENTS = Path(__file__).parents[2] / "garments"
 
@@ -43,7 +42,6 @@ _LARGEST = 0.5
 """Points to the millimetre, at most."""
 
 _WORDS = 8.0
-_FOLDED = {Verb.HEM, Verb.CASING}
 
 
 class Placed(NamedTuple):
@@ -52,26 +50,6 @@ class Placed(NamedTuple):
     piece: Piece
     cutting: shapely.Polygon
     stitching: shapely.Polygon
-
-
-def allowances(c: Construction, piece: Piece) -> tuple[float, ...]:
-    """How far outside its stitching line each edge is cut, in millimetres."""
-    usual = float(c.garment.allowance.mm) if c.garment.allowance else 0.0
-    own: dict[str, float] = {}
-    sewn: set[str] = set()
-    for entry in c.garment.entries:
-        named = {ref.edge for ref in (*entry.run, *entry.to) if ref.piece == piece.id}
-        sewn |= named if entry.verb is not Verb.FINISH else set()
-        if entry.verb in _FOLDED and entry.depth is not None:
-            own |= dict.fromkeys(named, float(whole_fold(entry.depth, entry.turned).mm))
-        elif entry.verb is Verb.SEW and entry.allowance is not None:
-            own |= dict.fromkeys(named, float(entry.allowance.mm))
-        if entry.verb is Verb.STRAP and piece.id in entry.pieces:
-            own |= dict.fromkeys(piece.edge_names, 0.0)
-    return tuple(
-        own.get(edge.name, usual if edge.name in sewn or piece.is_strip else 0.0)
-        for edge in piece.edges
-    )
 
 
 def lay_out(c: Construction, fabric: str, width: float) -> tuple[Placed, ...]:
