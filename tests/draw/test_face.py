@@ -143,3 +143,33 @@ def test_a_seam_puts_nothing_on_a_face():
 def test_only_the_edge_at_which_it_lies_is_named():
     names = [words for words, _ in drawn("hook").words("label")]
     assert names == ["neck"]
+
+
+def test_marking_shows_each_place_where_it_is_and_the_notched_pieces():
+    marks = """
+garment: Blouse
+pieces:
+  front:
+    {cut: fold, worn: front, edges: [neck, side, hem], darts: [side], spots: [badge, pair@left]}
+  back:   {cut: pair, edges: [neck, side, hem, centre | opening]}
+  sleeve: {cut: pair, edges: [cap, under, wrist], notches: {cap: 3 from under}}
+  plain:  {cut: 1, edges: [top, side, foot]}
+  badge:  {cut: 1, edges: [top, side, foot]}
+operations:
+  mark:  {mark: all}
+  badge: {patch pocket: badge, at: front.badge}
+"""
+    c = construction(marks)
+    found = things_of(c, c.op["mark"])
+    assert {(t.piece, t.edge, t.is_central, t.is_at_start) for t in found} == {
+        ("front", "", True, False),
+        ("front", "", False, False),
+        ("front", "side", False, False),
+        ("back", "opening", False, True),
+    }
+    work = Work(c)
+    work.do(c.op["mark"])
+    picture = Seen(svg(face_figure(c, work, ["mark"])))
+    assert {title.partition(" (")[0] for title in titles(picture)} == {"front", "back", "sleeve"}
+    names = [words for words, _ in picture.words("label")]
+    assert sorted(names) == ["opening", "side"]
