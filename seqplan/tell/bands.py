@@ -1,13 +1,14 @@
 """Sentences for what is set on an edge and folded over it, and for straps."""
 
 from seqplan.base.measure import both
-from seqplan.model.entry import Closing, Ends, Verb
+from seqplan.model.entry import Closing, Ends, Verb, ZipMethod
 from seqplan.model.operation import Action
 from seqplan.recipes import widths
 from seqplan.tell import usual
+from seqplan.tell.lapping import zip_over
 from seqplan.tell.names import capital, name_copies, name_pieces, quoted, readable, where_words
 from seqplan.tell.scene import Scene
-from seqplan.tell.seams import again, matching, stitch
+from seqplan.tell.seams import again, matching, open_first, stitch
 from seqplan.tell.sentence import Told
 from seqplan.tell.shaping import topstitched_side, where_topstitched
 from seqplan.words.say import say
@@ -66,7 +67,10 @@ def set_band(s: Scene) -> Told:
     texts += _one_each(s)
     if s.entry.under:
         texts.append(say("step-band-lay-two", inner=_inner(s)))
-    return Told((*texts, *_ring_or_ends(s), *matching(s), stitch(s), *again(s)), check)
+    if s.crosses_zip:
+        texts.insert(0, say(open_first(s)))
+    texts += [*_ring_or_ends(s), *matching(s), stitch(s), *_over_zip(s)]
+    return Told((*texts, *again(s)), check)
 
 
 def set_binding(s: Scene) -> Told:
@@ -201,6 +205,15 @@ def _are_ends_sewn(s: Scene) -> bool:
             if ends & pair[0] | ends & pair[1] and all(map(set.__le__, pair, layers)):
                 return True
     return False
+
+
+def _over_zip(s: Scene) -> list[str]:
+    """What lies at the end of the edge where a zip is set, and is caught in the seam."""
+    if not s.crosses_zip:
+        return []
+    entry = zip_over(s.c, s.entry)
+    is_fly = entry is not None and entry.method is ZipMethod.FLY
+    return [say("step-over-fly" if is_fly else "step-over-zip")]
 
 
 def _outer(s: Scene) -> str:

@@ -73,8 +73,11 @@ def hem(s: Scene) -> Told:
     ring = "-ring" if s.is_ring else ""
     check = say("step-check-hem")
     if s.op.setup.station == _HAND:
-        apart = s.usual(usual.SLIP_STITCH_APART)
-        return Told((say(f"step-hem-hand{ring}", edges=s.edges, apart=apart), *again(s)), check)
+        values = {"edges": s.edges, "apart": s.usual(usual.SLIP_STITCH_APART)}
+        if s.entry.turned == "once":
+            text = say(f"step-hem-hand-once{ring}", back=s.usual(usual.BLIND_BACK), **values)
+            return Told((text, *again(s)), check)
+        return Told((say(f"step-hem-hand{ring}", **values), *again(s)), check)
     if s.op.setup.station == _COVERSTITCH:
         return Told((_cover(s, ring), *again(s)), check)
     text = say(f"step-hem-machine{ring}", edges=s.edges, **_row(s))

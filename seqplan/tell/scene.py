@@ -289,6 +289,12 @@ class Scene:
         return next((op for op in ops if op.action is Action.SET_ZIP), None)
 
     @cached_property
+    def crosses_zip(self) -> bool:
+        """Whether the run goes over the top of a zip that is set already."""
+        zips = (self.zip_at(segment) for segment in self.beside(self.op.segments, at_mark=False))
+        return any(op is not None and op.id in self.before for op in zips)
+
+    @cached_property
     def laps_over(self) -> bool:
         """Whether what is closed here lies with one end over the other, as over a fly."""
         return zip_over(self.c, self.entry) is not None

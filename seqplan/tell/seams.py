@@ -35,10 +35,9 @@ def sew(s: Scene) -> Told:
     """The stitching that makes a seam, or the first row of a French one."""
     if s.entry.seam is SeamKind.LAPPED and s.entry.to:
         return _lap(s)
-    crosses_zip = _crosses_zip(s)
-    texts = [say(_open_first(s))] if crosses_zip else []
+    texts = [say(open_first(s))] if s.crosses_zip else []
     texts += [*_caught(s), *_rolled(s), _lay(s), *matching(s), stitch(s), *_in_one(s), *_ends(s)]
-    if crosses_zip:
+    if s.crosses_zip:
         texts.append(say("step-over-zip"))
     texts += [*_round_bags(s), *_drawn_out(s)]
     if gap_to_draw_through(s) is not None:
@@ -135,13 +134,7 @@ def again(s: Scene) -> tuple[str, ...]:
     return (say("step-the-others", count=s.count),)
 
 
-def _crosses_zip(s: Scene) -> bool:
-    """Whether a seam runs over the top of a zip that is set already."""
-    zips = (s.zip_at(segment) for segment in s.beside(s.op.segments, at_mark=False))
-    return any(op is not None and op.id in s.before for op in zips)
-
-
-def _open_first(s: Scene) -> str:
+def open_first(s: Scene) -> str:
     """That a zip is opened, or stays open where a step before has opened it."""
     is_open = any(op.id in s.before for op in s.c.acting(Action.OPEN))
     return "step-zip-stays-open" if is_open else "step-open-zip-first"

@@ -33,6 +33,8 @@ DEEP_HEM = 20
 """A hem so deep has to be eased where it is flared, a narrower one gives way: common practice."""
 SLIP_STITCH_APART = 6
 """Between hand stitches of a hem: common practice."""
+BLIND_BACK = 6
+"""How far the edge is folded back while it is blind stitched: common practice."""
 OVERLAP_OF_STITCHING = 20
 """Where a row that runs round meets its beginning: common practice."""
 ELASTIC_OVERLAP = 20

@@ -71,6 +71,16 @@ SENTENCES: Final[dict[str, str]] = {
         " taking up only a thread or two of the outside; fasten the thread at the beginning and at"
         " the end."
     ),
+    "step-hem-hand-once": (
+        "Sew {edges} down by hand with blind stitch, a stitch every {apart}: fold the edge that is"
+        " turned up back by {back}, and take up by turns a thread or two of the outside and a"
+        " little of the edge; fasten the thread at the beginning and at the end."
+    ),
+    "step-hem-hand-once-ring": (
+        "Sew {edges} down all the way round by hand with blind stitch, a stitch every {apart}: fold"
+        " the edge that is turned up back by {back}, and take up by turns a thread or two of the"
+        " outside and a little of the edge; fasten the thread at the beginning and at the end."
+    ),
     "step-check-hem": "the hem is level, and on the right side it lies without pulling.",
     "step-press-hem": (
         "Press the sewn fold along {edges} from the wrong side, lifting the iron, not sliding."

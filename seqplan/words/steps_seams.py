@@ -191,6 +191,10 @@ SENTENCES: Final[dict[str, str]] = {
     "step-over-zip": (
         "At the zip stitch over the tops of the tapes, above the top stops, right to the raw ends."
     ),
+    "step-over-fly": (
+        "At the fly stitch over the tops of the tapes, above the top stops, and over the facing and"
+        " the shield as they will lie, right to their ends."
+    ),
     "step-in-one": ("Sew it in one go, from the one end over {seams} to the other end."),
     "step-turned-at-corner": (
         "At each corner stop with the needle in the cloth, lift the foot, turn the work and go on."
