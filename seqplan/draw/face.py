@@ -12,7 +12,7 @@ from seqplan.model.operation import Action
 from seqplan.recipes.construction import Construction
 from seqplan.rehearse.work import Work
 
-_WIDTH: Final = 210.0
+_WIDTH: Final = 190.0
 _LARGEST: Final = 92.0
 _FEW: Final = 4
 """So many pieces stand beside one another at most; more are shown on the map."""

@@ -27,8 +27,8 @@ from seqplan.draw.tones import cloth_marks
 from seqplan.words.say import say
 
 _MARGIN: Final = 5.0
-_WIDTH: Final = 112.0
-_HEIGHT: Final = 104.0
+_WIDTH: Final = 96.0
+_HEIGHT: Final = 88.0
 _STEP: Final = 5.0
 _SCALE: Final = 3
 _PT_PER_MM: Final = 72 / float(MM_PER_INCH)
@@ -36,7 +36,7 @@ _NEAREST: Final = 8.5
 """3 mm on paper, so that 2 mm are left where a page shows the picture smaller."""
 _USUAL_MM: Final = 15.0
 """How far a row is drawn from the edge where nobody says how far it is."""
-_LABELS: Final = 78.0
+_LABELS: Final = 66.0
 _BEYOND: Final = 26.0
 _TAPE: Final = 17.0
 _TAPE_OUT: Final = 12.0

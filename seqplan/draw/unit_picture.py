@@ -49,7 +49,7 @@ from seqplan.words.say import say
 
 _LARGEST: Final = 108.0
 _MARGIN: Final = 5.0
-_COLUMN: Final = 52.0
+_COLUMN: Final = 46.0
 _BESIDE: Final = 13.0
 """Between the drawing and the names beside it."""
 _ASKEW: Final = 0.3

@@ -13,7 +13,7 @@ from seqplan.paper.blocks import Deed, Row, Step, Table
 from seqplan.render.handout.flow import column_widths, handfuls, lay, shown
 from seqplan.tell.sentence import Term
 
-FIGURES = st.floats(20, 300).map(lambda height: FIGURE._replace(width=160, height=height))
+FIGURES = st.floats(20, 300).map(lambda height: FIGURE._replace(width=180, height=height))
 DEEDS = st.builds(
     lambda count, figures: Deed(
         station=MACHINE, texts=("Stitch it now. " * count,), figures=figures
@@ -59,7 +59,7 @@ def test_no_picture_stands_before_its_operation(step):
 
 def test_operations_part_where_nothing_is_gained_beside_a_high_picture():
     def picture(height):
-        return FIGURE._replace(width=160, height=height)
+        return FIGURE._replace(width=180, height=height)
 
     deed = Deed(station=MACHINE, texts=("Stitch it now. " * 12,), figures=(picture(140),))
     for count in range(1, 6):
@@ -73,7 +73,7 @@ def test_operations_part_where_nothing_is_gained_beside_a_high_picture():
 @pytest.mark.parametrize("name", SHIPPED)
 def test_no_row_is_too_high_to_stand_on_a_page(name):
     for step in steps(name):
-        assert all(sum(map(shown, row.figures)) < 320 for row in lay(step).rows)
+        assert all(sum(map(shown, row.figures)) < 350 for row in lay(step).rows)
 
 
 def test_words_stand_beside_a_step_as_long_as_there_is_room():

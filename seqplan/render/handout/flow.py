@@ -18,13 +18,13 @@ from seqplan.tell.sentence import Term
 
 _SIZE: Final = 10
 _LINE: Final = 14.5
-_WIDTH: Final = 300
+_WIDTH: Final = 281
 """Of what to do: the size of the letters, the height of a line, the width of the column."""
 _SMALL: Final = 8.6
 _SMALL_LINE: Final = 11.9
-_SMALL_WIDTH: Final = 142
+_SMALL_WIDTH: Final = 161
 """The same of the words beside it."""
-_BESIDE: Final = 160
+_BESIDE: Final = 180
 """How wide a picture beside a step may be."""
 _TALLEST_WORDS: Final = 130
 """How high the words beside a step are at most: the row that holds them stays on one page."""
