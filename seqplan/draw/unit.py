@@ -25,6 +25,8 @@ class Need(Enum):
     TURNED = "turned"
     CLOSED = "closed"
     """A seam closes a tube."""
+    BAG = "bag"
+    """One row goes on round corners and makes a bag of two layers."""
     ROUND = "round"
     """Two tubes are joined, or an edge is folded all the way round."""
     THREADED = "threaded"
@@ -118,11 +120,16 @@ def need_of(work: Work, op: Operation, before: Surface) -> Need | None:
     glues = work.c.shapes[entry.id].glues
     if op.part != MAIN or not glues:
         return None
-    if entry.in_the_round:
-        return Need.ROUND
+    return Need.ROUND if entry.in_the_round else _need_of_seam(work, op, before)
+
+
+def _need_of_seam(work: Work, op: Operation, before: Surface) -> Need | None:
+    """What a seam makes of the cloth that is no longer flat: a tube, a bag."""
+    glues = work.c.shapes[op.entry].glues
     pieces = frozenset(s.piece for g in glues for s in (g.first, g.second))
-    is_closed = _holes(work.surface, pieces) > _holes(before, pieces)
-    return Need.CLOSED if is_closed or _turns_corner(work, op) else None
+    if _holes(work.surface, pieces) > _holes(before, pieces):
+        return Need.CLOSED
+    return Need.BAG if _turns_corner(work, op) else None
 
 
 _SIMPLE: Final = {
@@ -210,7 +217,7 @@ def unit(work: Work, op: Operation, need: Need, placer: Placer) -> Unit | None:
     )
     is_plain = found.is_flat or all(c.garment.piece[one.face.piece].is_strip for one in placed)
     # A sheet, and a band that is closed to a ring, are told in words.
-    return None if need is Need.CLOSED and is_plain else found
+    return None if need in {Need.CLOSED, Need.BAG} and is_plain else found
 
 
 def _shown(

@@ -48,6 +48,8 @@ from seqplan.tell.names import comma_list, readable
 from seqplan.words.say import say
 
 _LARGEST: Final = 108.0
+_BAG: Final = 84.0
+"""How large the unit is drawn, and a bag, which is plain enough to be read when it is smaller."""
 _MARGIN: Final = 5.0
 _COLUMN: Final = 46.0
 _BESIDE: Final = 13.0
@@ -103,7 +105,7 @@ class _Drawing:
         points = [p for one in self.unit.placed for p in one.face.outline]
         xs, ys = [p.real * flip for p in points], [p.imag for p in points]
         wide, tall = max(xs) - min(xs), max(ys) - min(ys)
-        scale = _LARGEST / max(wide, tall)
+        scale = (_BAG if self.unit.need is Need.BAG else _LARGEST) / max(wide, tall)
         corner = complex(self.left - min(xs) * scale, self.top - min(ys) * scale)
         if flip > 0:
             move = Move(complex(scale), corner)

@@ -217,3 +217,22 @@ def test_the_gap_of_a_casing_is_shown_at_the_back_where_the_sentence_leaves_it()
         if kind == "unit" and op.entry in {"waist", "elastic"}:
             fronts = [group.get("data-name") for group in picture.groups("face")]
             assert {c.garment.piece[id_].worn.value for id_ in fronts} == {"back"}, op.id
+
+
+SACK = """
+garment: Bag
+allowance: 1
+pieces:
+  panel: {cut: 2, edges: [top, side, foot, side]}
+  apart: {cut: 2, edges: [top, side, foot, side]}
+operations:
+  round: {sew: [panel.side, panel.foot], to: panel}
+  foot:  {sew: apart.foot, to: apart}
+"""
+
+
+def test_a_row_round_corners_makes_a_bag():
+    found = of(SACK)
+    assert found["round"].need is Need.BAG
+    assert [opening.names for opening in found["round"].openings] == [("top",)]
+    assert "foot" not in found, "one straight seam makes nothing of two layers"
