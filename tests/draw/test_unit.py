@@ -217,3 +217,12 @@ def test_the_gap_of_a_casing_is_shown_at_the_back_where_the_sentence_leaves_it()
         if kind == "unit" and op.entry in {"waist", "elastic"}:
             fronts = [group.get("data-name") for group in picture.groups("face")]
             assert {c.garment.piece[id_].worn.value for id_ in fronts} == {"back"}, op.id
+
+
+def test_a_band_that_would_look_out_from_behind_is_left_out():
+    for op, kind, picture in seen("pilot-boat-trousers"):
+        if kind == "unit" and op.id == "hems":
+            groups = [*picture.groups("face"), *picture.groups("behind")]
+            assert {group.get("data-name") for group in groups} == {"front", "back"}
+            return
+    raise AssertionError("no picture of the hems")
