@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 from seqplan.base.ids import PieceId
 from seqplan.draw.pattern import Pattern
 from seqplan.draw.unit_faces import CannotLieFlatError
-from seqplan.draw.unit_place import Placed, Placer
+from seqplan.draw.unit_place import Placed, Placer, is_inside, within
 from seqplan.model.entry import SeamKind, Sides, Verb
 from seqplan.model.operation import Action, Operation
 from seqplan.model.piece import Layer, Segment, Worn
@@ -36,6 +36,8 @@ class Need(Enum):
 
 
 _GAP: Final = "gap"
+_ASKEW: Final = 0.15
+"""How much of a strip may look out from behind."""
 
 
 class Opening(NamedTuple):
@@ -194,7 +196,7 @@ def unit(work: Work, op: Operation, need: Need, placer: Placer) -> Unit | None:
         return None
     try:
         worked = frozenset(map(c.rings.disc, segments))
-        placed = placer.place(discs, on_it, worked & discs)
+        placed = _without_askew(c, placer.place(discs, on_it, worked & discs), worked)
     except CannotLieFlatError:
         return None
     lying = {segment: one for one in placed for segment in one.face.edges}
@@ -245,6 +247,26 @@ def _shown(
 
     found = frozenset(disc for disc in discs if is_seen(disc))
     return found or discs
+
+
+def _without_askew(
+    c: Construction, placed: tuple[Placed, ...], worked: frozenset[Disc]
+) -> tuple[Placed, ...]:
+    """Leave out strips that look out at the sides from behind, unless the step works on them.
+
+    So lies a band that is longer behind than in front, since pockets take up part of the front.
+    """
+    near = [one.face.outline for one in placed if not one.is_far]
+
+    def looks_out(one: Placed) -> bool:
+        if not one.is_far or not c.garment.piece[one.face.piece].is_strip:
+            return False
+        spots = within(one.face.outline)
+        seen = sum(not any(is_inside(spot, outline) for outline in near) for spot in spots)
+        return seen > _ASKEW * len(spots)
+
+    askew = {one.face.disc for one in placed if looks_out(one)} - worked
+    return tuple(one for one in placed if one.face.disc not in askew)
 
 
 def _once(

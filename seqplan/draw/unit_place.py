@@ -328,7 +328,7 @@ def _off(move: Move, pairs: Sequence[_Pair]) -> float:
 
 def _covered(found: Placed, placed: Sequence[Placed]) -> float:
     """How much of a face lies on others of its layer, or they on it; the worst of them."""
-    spots = _within(found.face.outline)
+    spots = within(found.face.outline)
     box = _box(found.face.outline)
     worst = 0.0
     for other in placed:
@@ -338,7 +338,7 @@ def _covered(found: Placed, placed: Sequence[Placed]) -> float:
             continue
         there = _box(other.face.outline)
         if box[0] < there[2] and there[0] < box[2] and box[1] < there[3] and there[1] < box[3]:
-            theirs = _within(other.face.outline)
+            theirs = within(other.face.outline)
             inside = sum(is_inside(spot, other.face.outline) for spot in spots)
             back = sum(is_inside(spot, found.face.outline) for spot in theirs)
             worst = max(worst, inside / len(spots), back / max(1, len(theirs)))
@@ -350,8 +350,8 @@ def _box(outline: Sequence[complex]) -> tuple[float, float, float, float]:
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def _within(outline: Sequence[complex]) -> list[complex]:
-    """Some spots inside an outline."""
+def within(outline: Sequence[complex]) -> list[complex]:
+    """Some spots inside an outline, spread over it."""
     left, top, right, bottom = _box(outline)
     width, height = right - left, bottom - top
     grid = (

@@ -62,7 +62,7 @@ def tell_cutting_notes(c: Construction) -> tuple[str, ...]:
     notes = [say("sheet-cut-first")]
     if Cut.FOLD in cuts:
         notes.append(say("sheet-fold-means"))
-    if Cut.PAIR in cuts:
+    if any(_is_in_pairs(c.garment, piece) for piece in c.garment.pieces):
         notes.append(say("sheet-pair-means"))
     if any(piece.is_strip for piece in c.garment.pieces):
         notes.append(say("sheet-strip-means"))
@@ -84,6 +84,18 @@ def _places_on_edges(garment: Garment) -> Iterator[str]:
     for edges, pieces in places.items():
         if pieces:
             yield say("sheet-marked-place", edges=edges, pieces=name_pieces(garment, pieces))
+
+
+def _rows_to_mark(garment: Garment) -> Iterator[str]:
+    """Rows that the pattern shows on the face of pieces: those of buttonholes and of a fly."""
+    for entry in garment.entries:
+        if entry.verb is Verb.BUTTONHOLE:
+            ids = dict.fromkeys(place.piece for place in entry.places if place.name is None)
+            if ids:
+                yield say("sheet-marked-holes", pieces=name_pieces(garment, ids))
+        if entry.method is ZipMethod.FLY:
+            ids = dict.fromkeys(ref.piece for ref in entry.run)
+            yield say("sheet-marked-fly", pieces=name_pieces(garment, ids))
 
 
 def tell_marks(c: Construction) -> tuple[str, ...]:
@@ -111,6 +123,7 @@ def tell_marks(c: Construction) -> tuple[str, ...]:
     if not c.garment.pieces:
         return ()
     found += _places_on_edges(c.garment)
+    found += _rows_to_mark(c.garment)
     found += [_zip_mark(Scene(c, op, frozenset())) for op in c.acting(Action.SET_ZIP)]
     has_fold = any(piece.cut is Cut.FOLD for piece in c.garment.pieces)
     notches = say("sheet-marked-notches-fold" if has_fold else "sheet-marked-notches")
@@ -148,7 +161,7 @@ def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
     is_plain = piece.layer is Layer.SHELL or layer.casefold() in piece.title.casefold()
     yield CutRow(
         piece=title if is_plain else say("sheet-layer", name=title, layer=layer),
-        cut=_how(piece),
+        cut=_how(c.garment, piece),
         fabric=readable(piece.fabric) if piece.fabric else say("sheet-fabric-none"),
         edges=listing(dict.fromkeys(readable(e.name) for e in piece.edges if not e.is_folded)),
         notes=tuple(_notes(c, piece)),
@@ -156,7 +169,7 @@ def _rows(c: Construction, piece: Piece) -> Iterator[CutRow]:
     for entry in fused:
         yield CutRow(
             piece=title,
-            cut=_how(piece),
+            cut=_how(c.garment, piece),
             fabric=readable(entry.fabric) if entry.fabric else say("sheet-interfacing"),
             notes=(_fused(c, piece, entry),),
             is_interfacing=True,
@@ -194,11 +207,18 @@ def _zip_mark(s: Scene) -> str:
     return say("sheet-marked-invisible", short=s.usual(usual.INVISIBLE_ZIP_LONGER), **values)
 
 
-def _how(piece: Piece) -> str:
+def _is_in_pairs(garment: Garment, piece: Piece) -> bool:
+    """Whether copies are mirror images: of a pair, and the two halves of every pocket bag."""
+    bags = (e.pieces for e in garment.entries if e.verb is Verb.IN_SEAM_POCKET)
+    is_bag = piece.cut is Cut.ALIKE and any(piece.id in pieces for pieces in bags)
+    return piece.cut is Cut.PAIR or (is_bag and piece.copies % 2 == 0)
+
+
+def _how(garment: Garment, piece: Piece) -> str:
     count = piece.copies
     if piece.cut is Cut.FOLD:
         return say("sheet-cut-fold") if count == 1 else say("sheet-cut-folds", count=count)
-    if piece.cut is Cut.PAIR:
+    if _is_in_pairs(garment, piece):
         return say("sheet-cut-pair") if count == 2 else say("sheet-cut-pairs", count=count)
     if piece.like:
         return say("sheet-cut-mirrored", count=count)

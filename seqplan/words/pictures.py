@@ -39,7 +39,7 @@ SENTENCES: Final[dict[str, str]] = {
     "picture-stitch-staystitching": "staystitching",
     "picture-stitch-understitching": "understitching",
     "picture-stitch-topstitching": "topstitching",
-    "picture-stitch-hem": "row of the hem",
+    "picture-stitch-hem": "row of hem or casing",
     "picture-stitch-hand": "hand stitches",
     "picture-stitch-gathering": "gathering threads",
     # The key of fabrics.

@@ -172,6 +172,11 @@ SENTENCES: Final[dict[str, str]] = {
     "sheet-marked-mouth": (
         "On {edges}: the two marks between which the mouth of the pocket stays open."
     ),
+    "sheet-marked-holes": "On {pieces}: both ends of every buttonhole.",
+    "sheet-marked-fly": (
+        "On {pieces}: the curved line along which the fly is topstitched, on the side that will lie"
+        " on top."
+    ),
     "sheet-marked-place": "On {edges}: where {pieces} will lie.",
     "sheet-marked-invisible": (
         "If the pattern does not show where the {opening} ends: lay the closed {notion} along it,"

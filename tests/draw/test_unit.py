@@ -236,3 +236,12 @@ def test_a_row_round_corners_makes_a_bag():
     assert found["round"].need is Need.BAG
     assert [opening.names for opening in found["round"].openings] == [("top",)]
     assert "foot" not in found, "one straight seam makes nothing of two layers"
+
+
+def test_a_band_that_would_look_out_from_behind_is_left_out():
+    for op, kind, picture in seen("pilot-boat-trousers"):
+        if kind == "unit" and op.id == "hems":
+            groups = [*picture.groups("face"), *picture.groups("behind")]
+            assert {group.get("data-name") for group in groups} == {"front", "back"}
+            return
+    raise AssertionError("no picture of the hems")

@@ -334,3 +334,15 @@ def test_the_authors_own_words_are_explained_where_they_are_used_first():
         "moon tuck": "A tuck that tapers to nothing at both ends.",
         "topstitch": "Two rows that show.",
     }
+
+
+def test_the_halves_of_pocket_bags_are_cut_as_mirror_images():
+    cut = {row.piece: row.cut for row in sheet("gull-skirt").cutting}
+    assert cut["Pocket"] == "4, in mirrored pairs"
+    assert cut["Tier"] == "2, all alike"
+
+
+def test_rows_on_the_face_of_pieces_are_marked():
+    marks = " ".join(sheet("pilot-boat-trousers").marks)
+    assert "On the front pieces: the curved line along which the fly is topstitched" in marks
+    assert "On the band piece: both ends of every buttonhole." in marks
