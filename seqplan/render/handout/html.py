@@ -1,12 +1,16 @@
 """A handout as one HTML page: no script, nothing from elsewhere, ready to print."""
 
+import sys
 from base64 import b64encode
 from collections import Counter
+from contextlib import suppress
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 from typing import Final
 
-from jinja2 import DictLoader, Environment, StrictUndefined
+from jinja2 import DictLoader, Environment, FileSystemBytecodeCache, StrictUndefined
+from jinja2.bccache import Bucket
 from markupsafe import Markup
 
 from seqplan.base.visible import straightened
@@ -24,6 +28,7 @@ from seqplan.render.handout.paper import (
     Paper,
     page_of_pages,
 )
+from seqplan.version import VERSION
 from seqplan.words.say import say
 
 _PAGE: Final = "handout.html"
@@ -133,12 +138,33 @@ def _check_squares() -> Markup:
     return Markup(f'url("{address}")')
 
 
+class _Kept(FileSystemBytecodeCache):
+    """The template, kept compiled beside the compiled modules, as Python keeps those.
+
+    Compiling it takes a tenth of the time of a whole handout. Where Python may write nothing, nor
+    does this; whatever is wrong with what was kept, the template is compiled anew.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        super().__init__(str(folder / "__pycache__"), f"%s-{VERSION}.jinja")
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        with suppress(OSError, ValueError, TypeError, EOFError):
+            super().load_bytecode(bucket)
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        if not sys.dont_write_bytecode:
+            with suppress(OSError):
+                super().dump_bytecode(bucket)
+
+
 @cache
 def _environment() -> Environment:
     here = files(__package__)
     sources = {_PAGE: here.joinpath(_PAGE).read_text("utf-8")}
     environment = Environment(
         loader=DictLoader(sources),
+        bytecode_cache=_Kept(here) if isinstance(here, Path) else None,
         autoescape=True,
         finalize=_finalized,
         undefined=StrictUndefined,
