@@ -3,6 +3,7 @@
 import sys
 from base64 import b64encode
 from collections import Counter
+from collections.abc import Mapping
 from contextlib import suppress
 from functools import cache
 from importlib.resources import files
@@ -18,7 +19,7 @@ from seqplan.draw.figure import Figure
 from seqplan.draw.svg import inline_svg
 from seqplan.paper.blocks import Blanks, Block, Document, Facts, Image, Table
 from seqplan.render.handout import check_square
-from seqplan.render.handout.flow import column_widths, handfuls, lay
+from seqplan.render.handout.flow import handfuls, lay, widths_by_head
 from seqplan.render.handout.letters import printed
 from seqplan.render.handout.paper import (
     LARGE,
@@ -53,6 +54,7 @@ def html(document: Document, paper: Paper) -> str:
         facts=[block for block in document.cover if isinstance(block, Facts)],
         to_fill=[block for block in document.cover if isinstance(block, Blanks)],
         cover=[block for block in document.cover if not isinstance(block, Facts | Blanks)],
+        widths=widths_by_head(document),
         page_of_pages=page_of_pages(),
         margins=f"{MARGIN_TOP}mm {MARGIN_SIDE}mm {MARGIN_FOOT}mm",
         ids=_Ids(),
@@ -78,9 +80,9 @@ def _drawn(figure: Figure, *, is_large: bool) -> Markup:
     return Markup(inline_svg(figure, LARGE if is_large else 1.0))
 
 
-def _shares(table: Table, *, is_large: bool) -> list[str]:
+def _shares(table: Table, by_head: Mapping[tuple[str, ...], list[float]]) -> list[str]:
     """The widths of the columns of a table in per cent."""
-    widths = column_widths(table, LARGE if is_large else 1.0)
+    widths = by_head[table.head]
     return [f"{100 * width / sum(widths):.1f}%" for width in widths]
 
 
