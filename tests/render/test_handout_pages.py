@@ -25,11 +25,12 @@ PRINTS = list(product(SHIPPED, Paper))
 IN_A_BROWSER = list(zip(SHIPPED, cycle(Paper), strict=False))
 """Each on one of the papers: a browser takes its time."""
 USUAL = 0.6
-LEAST = 0.5
+LEAST = 0.44
 LEAST_LAST = 0.07
 """How full a page is, the worst of a booklet, and the last, which may hold but the terms of use.
 
-What fills half a page, a long operation with high pictures, may leave the page before it so empty.
+What fills more than half a page, the headings of a section and a long first operation with high
+pictures, may leave the page before it so empty.
 """
 
 

@@ -74,7 +74,7 @@ def _rows(step: Step) -> list[StepRow]:
     """Part the operations into rows: as low as they get together, and none higher than need be.
 
     Beside a high picture several operations may stand, which saves paper; but what stands in one
-    row cannot part at a page's end, so height beyond ``_HIGH`` counts twice. Of ways that are as
+    row cannot part at a page's end, so height beyond ``_HIGH`` counts thrice. Of ways that are as
     good, the one with the most rows parts best.
     """
     best: list[tuple[float, int, tuple[StepRow, ...]]] = [(0.0, 0, ())]
@@ -85,7 +85,7 @@ def _rows(step: Step) -> list[StepRow]:
             if _is_in_order(row):
                 tall = _row_height(row, step.sketch if start == 0 else "")
                 cost, more, rows = best[start]
-                ways.append((cost + max(tall, 2 * tall - _HIGH), more - 1, (*rows, row)))
+                ways.append((cost + max(tall, 3 * tall - 2 * _HIGH), more - 1, (*rows, row)))
         best.append(min(ways, key=lambda way: way[:2]))
     return list(best[-1][-1])
 
