@@ -6,7 +6,7 @@ and then so that lines are short and pass over as little as possible.
 """
 
 from collections.abc import Iterable, Sequence
-from functools import cache, partial
+from functools import cache
 from itertools import combinations
 from math import hypot
 from typing import Final, NamedTuple
@@ -80,14 +80,17 @@ def name_things(
     """
     choices = [_choices(thing, columns) for thing in things]
     picks = [0] * len(things)
-    spread = cache(partial(_spread, columns))
+
+    @cache
+    def spread(column: tuple[tuple[int, int], ...]) -> list[_Label]:
+        return _spread([choices[place][pick] for place, pick in column], columns)
 
     def placed(picks: Sequence[int]) -> list[_Label]:
-        labels = [offered[pick] for offered, pick in zip(choices, picks, strict=True)]
-        return [
-            *spread(tuple(label for label in labels if label.is_left)),
-            *spread(tuple(label for label in labels if not label.is_left)),
-        ]
+        left: list[tuple[int, int]] = []
+        right: list[tuple[int, int]] = []
+        for place, pick in enumerate(picks):
+            (left if choices[place][pick].is_left else right).append((place, pick))
+        return [*spread(tuple(left)), *spread(tuple(right))]
 
     best = _cost(placed(picks), columns, obstacles)
     for _ in range(_ROUNDS):
@@ -127,7 +130,7 @@ def _reach(label: _Label, columns: Columns) -> float:
     return abs(label.spot[0] - (columns.left if label.is_left else columns.right))
 
 
-def _spread(columns: Columns, labels: tuple[_Label, ...]) -> list[_Label]:
+def _spread(labels: Iterable[_Label], columns: Columns) -> list[_Label]:
     """The names of one column, one below the other, each as near to its spot as can be.
 
     Names whose lines cross change places. Each time that makes the lines shorter as long as names

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Iterable, Mapping
+from functools import lru_cache
 from math import hypot
 from typing import Final
 
@@ -41,6 +42,7 @@ def _whole(figure: Figure, head: str) -> str:
     return "\n".join(lines)
 
 
+@lru_cache(maxsize=10_000)
 def number(value: float) -> str:
     """A number with at most one decimal.
 

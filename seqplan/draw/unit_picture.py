@@ -1,8 +1,9 @@
 """Draw the unit in hand: its outline, its seams so far, its openings, and what this step does."""
 
 from collections.abc import Iterator, Sequence
+from functools import cached_property
 from math import ceil
-from typing import Final
+from typing import Final, NamedTuple
 
 from seqplan.base.ids import PieceId
 from seqplan.draw.cloth import Cloth
@@ -88,6 +89,14 @@ def told_unit(unit: Unit, garment: Garment, words: str) -> str:
     return say("unit-told-open", told=told, openings="; ".join(openings))
 
 
+class _Rim(NamedTuple):
+    """The edge round an opening of a tube, the half that is near and the half behind it."""
+
+    opening: Opening
+    near: Points
+    far: Points
+
+
 class _Drawing:
     def __init__(self, unit: Unit, garment: Garment) -> None:
         self.unit = unit
@@ -116,7 +125,8 @@ class _Drawing:
         return placed, complex(wide, tall) * scale
 
     def figure(self, title: str, words: str) -> Figure:
-        low = max([self.top + self.room.imag, *(y for rim in self._far_rims() for _, y in rim)])
+        rims = (point.imag for rim in self._open_rims for point in rim.far)
+        low = max([self.top + self.room.imag, *rims])
         marks: list[Mark] = [self._face(one) for one in self._ordered() if one.is_far]
         marks += self._rims()
         for one in self._ordered():
@@ -190,13 +200,8 @@ class _Drawing:
 
     def _rims(self) -> Iterator[Mark]:
         """The far rim of each opening of a tube, seen through the opening."""
-        for opening in self.unit.openings:
-            near = self._near_rim(opening)
-            if near is None:
-                continue
-            line, outwards = near
-            far = bulged(line, outwards)
-            area = spots_of((*line, *far[::-1]))
+        for opening, near, far in self._open_rims:
+            area = spots_of((*near, *far[::-1]))
             is_right = not self.unit.is_right_out
             marks: list[Mark] = [Area(area, PAPER if is_right else TONE)]
             if not is_right:
@@ -204,11 +209,10 @@ class _Drawing:
             marks.append(Line(spots_of(far), 0.8))
             yield Group(tuple(marks), "opening", "/".join(opening.names))
 
-    def _far_rims(self) -> Iterator[tuple[Spot, ...]]:
-        for opening in self.unit.openings:
-            near = self._near_rim(opening)
-            if near is not None:
-                yield spots_of(bulged(*near))
+    @cached_property
+    def _open_rims(self) -> tuple[_Rim, ...]:
+        found = ((each, self._near_rim(each)) for each in self.unit.openings)
+        return tuple(_Rim(each, near[0], bulged(*near)) for each, near in found if near)
 
     def _near_rim(self, opening: Opening) -> tuple[Points, complex] | None:
         """The near half of the edge round an opening, and the direction out of the cloth.
@@ -370,13 +374,9 @@ class _Drawing:
         return any(is_inside(spot, x.face.outline) for x in after[after.index(one) + 1 :])
 
     def _named_openings(self) -> Iterator[Named]:
-        for opening in self.unit.openings:
-            near = self._near_rim(opening)
-            if near is not None:
-                line, outwards = near
-                far = bulged(line, outwards)
-                spots = [between(line, far, share) for share in (0.5, 0.3, 0.7)]
-                yield Named(_names(opening), tuple(map(spot_of, spots)))
+        for opening, near, far in self._open_rims:
+            spots = [between(near, far, share) for share in (0.5, 0.3, 0.7)]
+            yield Named(_names(opening), tuple(map(spot_of, spots)))
 
     # -- key -----------------------------------------------------------------------------
 

@@ -19,9 +19,8 @@ Cost: ``n^2`` for a walk over n operations; a round of moves looks at most at ``
 """
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 from seqplan.base.ids import OpId
 from seqplan.graph.bits import bits
@@ -111,8 +110,7 @@ def _settled(
     return None if settled is None else settled.closure
 
 
-@dataclass(frozen=True, slots=True)
-class _Step:
+class _Step(NamedTuple):
     """What a walk knows of an operation that it might take next; 0 is better than 1.
 
     ``tears``: it leaves an entry that could be gone on with. ``changes``: it needs another unit.

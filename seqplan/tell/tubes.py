@@ -49,8 +49,9 @@ def tubes_at(
         if shape.entry.id != seam and c.main(shape.entry.id).id in before
         for glue in shape.glues
     ]
-    parts = Surface(c.rings, sewn).parts
-    one, other = (_part(c, parts, s) for s in (glues[0].first, glues[0].second))
+    first, second = glues[0].first, glues[0].second
+    parts = Surface(c.rings, sewn).parts_with({first.piece, second.piece})
+    one, other = _part(c, parts, first), _part(c, parts, second)
     if one is other:
         return None
     if not all(

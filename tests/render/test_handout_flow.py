@@ -9,8 +9,18 @@ from paper.documents import FIGURE, MACHINE, steps
 from tell.sampler import SHIPPED
 
 from seqplan.draw.textwidth import text_width
-from seqplan.paper.blocks import Deed, Row, Step, Table
-from seqplan.render.handout.flow import column_widths, handfuls, lay, shown
+from seqplan.paper.blocks import (
+    Beside,
+    Card,
+    Cards,
+    Deed,
+    Document,
+    Part,
+    Row,
+    Step,
+    Table,
+)
+from seqplan.render.handout.flow import column_widths, handfuls, lay, shown, widths_by_head
 from seqplan.tell.sentence import Term
 
 FIGURES = st.floats(20, 300).map(lambda height: FIGURE._replace(width=180, height=height))
@@ -95,5 +105,16 @@ def test_words_of_the_trade_stay_in_handfuls(count):
 
 
 def test_a_column_is_as_wide_as_its_longest_word_at_least():
-    narrow, wide = column_widths(Table("", ("a", "b"), (Row(("i", "unquestionably " * 40)),)))
+    narrow, wide = column_widths([Table("", ("a", "b"), (Row(("i", "unquestionably " * 40)),))])
     assert narrow < 30 < wide < 300
+
+
+def test_tables_with_the_same_head_have_the_same_columns():
+    head = ("Step", "Shots")
+    short, long = (Table(name, head, (Row((name * 20, "1")),)) for name in ("i", "steps"))
+    other = Table("", ("Step", "Place"), (Row(("1", "iron")),))
+    held = (Card("", (short,)), Cards((Card("", (long,)),)), Beside((other,), ()))
+    made = Document(kind="", title="", parts=(Part(title="", blocks=held),))
+    widths = widths_by_head(made)
+    assert set(widths) == {head, other.head}
+    assert widths[head] == column_widths([long])

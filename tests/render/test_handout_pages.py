@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from paper.reading import find, walk
+from render.check_squares import squares_at_the_foot
 from tell.sampler import SHIPPED, booklet, built, document, planned
 
 from seqplan.paper.blocks import Deed, Part
@@ -28,7 +29,8 @@ LEAST = 0.44
 LEAST_LAST = 0.07
 """How full a page is, the worst of a booklet, and the last, which may hold but the terms of use.
 
-What fills half a page, a long operation with high pictures, may leave the page before it so empty.
+What fills more than half a page, the headings of a section and a long first operation with high
+pictures, may leave the page before it so empty.
 """
 
 
@@ -73,6 +75,10 @@ def test_no_page_that_a_browser_prints_is_left_half_empty(name, paper, browser, 
     page.pdf(path=tmp_path / "booklet.pdf", prefer_css_page_size=True)
     page.close()
     _check(*_fullness(tmp_path / "booklet.pdf"))
+    pypdf = pytest.importorskip("pypdf", reason="pypdf is not installed")
+    for printed in pypdf.PdfReader(tmp_path / "booklet.pdf").pages:
+        for square, side in zip(squares_at_the_foot(printed), (20, 0.75 * 25.4), strict=True):
+            assert square == pytest.approx((side, side), abs=0.1)
 
 
 @pytest.mark.skipif(READER is None, reason="there is no pdftotext")

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 from paper.documents import every_block, texts_of
+from render.check_squares import squares_at_the_foot
 from tell.sampler import GARMENTS, SHIPPED, document
 
 from seqplan.draw.textwidth import letters_of_the_font
@@ -178,59 +179,11 @@ def test_the_fonts_are_within(name, tmp_path):
 @pytest.mark.parametrize("paper", Paper)
 def test_the_check_squares_on_every_page_are_as_large_as_they_say(paper, tmp_path):
     for page in opened("breakwater-skirt", paper, tmp_path).pages:
-        found = dict(_squares_at_the_foot(page))
+        found = dict(squares_at_the_foot(page))
         assert sorted(found) == pytest.approx([0.75 * 25.4, 20], abs=0.1)
         assert all(high == pytest.approx(wide, abs=0.1) for wide, high in found.items())
         for label in ("2 cm", "¾ in"):
             assert plain(label) in plain(page.extract_text())
-
-
-def _squares_at_the_foot(page):
-    """Width and height, in millimetres, of the closed outlines below the text of a page."""
-    stack, matrix, path = [], (1, 0, 0, 1, 0, 0), []
-
-    def see(operator, operands, *_):
-        nonlocal matrix, path
-        values = [float(value) for value in operands if isinstance(value, int | float)]
-        match operator:
-            case b"q":
-                stack.append(matrix)
-            case b"Q":
-                matrix = stack.pop()
-            case b"cm":
-                matrix = _times(values, matrix)
-            case b"re":
-                x, y, wide, high = values
-                path = [_at(matrix, x, y), _at(matrix, x + wide, y + high)]
-            case b"m":
-                path = [_at(matrix, *values)]
-            case b"l":
-                path.append(_at(matrix, *values))
-            case b"S" | b"s" if path and max(y for _, y in path) < 28:
-                wide, high = (max(each) - min(each) for each in zip(*path, strict=True))
-                found.append((wide, high))
-
-    found = []
-    page.extract_text(visitor_operand_before=lambda op, args, _cm, _tm: see(op, args))
-    return found
-
-
-def _times(one, other):
-    a, b, c, d, e, f = one
-    p, q, r, s, t, u = other
-    return (
-        a * p + b * r,
-        a * q + b * s,
-        c * p + d * r,
-        c * q + d * s,
-        e * p + f * r + t,
-        e * q + f * s + u,
-    )
-
-
-def _at(matrix, x, y):
-    a, b, c, d, e, f = matrix
-    return tuple(each / 72 * 25.4 for each in (a * x + c * y + e, b * x + d * y + f))
 
 
 def test_a_letter_without_a_shape_is_a_box_and_nothing_else_is_lost(tmp_path):

@@ -5,7 +5,7 @@ not stay empty because a whole step would not fit. Heights are those of the prin
 points: texts are measured in the shipped font.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 from itertools import pairwise
 from math import ceil
@@ -13,7 +13,8 @@ from typing import Final, NamedTuple
 
 from seqplan.draw.figure import Figure
 from seqplan.draw.textwidth import text_width
-from seqplan.paper.blocks import Deed, Step, Table
+from seqplan.paper.blocks import Beside, Block, Card, Cards, Deed, Document, Part, Step, Table
+from seqplan.render.handout.paper import LARGE
 from seqplan.tell.sentence import Term
 
 _SIZE: Final = 10
@@ -73,7 +74,7 @@ def _rows(step: Step) -> list[StepRow]:
     """Part the operations into rows: as low as they get together, and none higher than need be.
 
     Beside a high picture several operations may stand, which saves paper; but what stands in one
-    row cannot part at a page's end, so height beyond ``_HIGH`` counts twice. Of ways that are as
+    row cannot part at a page's end, so height beyond ``_HIGH`` counts thrice. Of ways that are as
     good, the one with the most rows parts best.
     """
     best: list[tuple[float, int, tuple[StepRow, ...]]] = [(0.0, 0, ())]
@@ -84,7 +85,7 @@ def _rows(step: Step) -> list[StepRow]:
             if _is_in_order(row):
                 tall = _row_height(row, step.sketch if start == 0 else "")
                 cost, more, rows = best[start]
-                ways.append((cost + max(tall, 2 * tall - _HIGH), more - 1, (*rows, row)))
+                ways.append((cost + max(tall, 3 * tall - 2 * _HIGH), more - 1, (*rows, row)))
         best.append(min(ways, key=lambda way: way[:2]))
     return list(best[-1][-1])
 
@@ -137,13 +138,37 @@ def handfuls(terms: Sequence[Term]) -> list[Sequence[Term]]:
     return [terms[start:end] for start, end in pairwise(ends)]
 
 
-def column_widths(table: Table, scale: float = 1.0) -> list[float]:
-    """How the columns of a table share its width: by their longest texts, within reason.
+def widths_by_head(document: Document) -> Mapping[tuple[str, ...], list[float]]:
+    """How the columns of every table share its width; tables with the same head are alike."""
+    alike: dict[tuple[str, ...], list[Table]] = {}
+    for table in _tables((*document.cover, *document.parts)):
+        alike.setdefault(table.head, []).append(table)
+    scale = LARGE if document.is_large else 1.0
+    return {head: column_widths(tables, scale) for head, tables in alike.items()}
+
+
+def _tables(blocks: Iterable[Block]) -> Iterator[Table]:
+    for block in blocks:
+        match block:
+            case Table():
+                yield block
+            case Cards():
+                yield from _tables(block.cards)
+            case Beside():
+                yield from _tables((*block.left, *block.right))
+            case Card() | Part():
+                yield from _tables(block.blocks)
+
+
+def column_widths(tables: Sequence[Table], scale: float = 1.0) -> list[float]:
+    """How the columns of tables share their width: by their longest texts, within reason.
 
     ``scale`` tells how much larger the letters are than usual.
     """
-    rows = [table.head, *(row.cells for row in table.rows)]
-    notes = [(*[""] * (len(table.head) - 1), note) for row in table.rows for note in row.notes]
+    count = len(tables[0].head)
+    written = [row for table in tables for row in table.rows]
+    rows = [tables[0].head, *(row.cells for row in written)]
+    notes = [(*[""] * (count - 1), note) for row in written for note in row.notes]
     return [_column_width(cells, scale * _SIZE) for cells in zip(*rows, *notes, strict=True)]
 
 

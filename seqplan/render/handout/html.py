@@ -1,12 +1,17 @@
 """A handout as one HTML page: no script, nothing from elsewhere, ready to print."""
 
+import sys
 from base64 import b64encode
 from collections import Counter
+from collections.abc import Mapping
+from contextlib import suppress
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 from typing import Final
 
-from jinja2 import DictLoader, Environment, StrictUndefined
+from jinja2 import DictLoader, Environment, FileSystemBytecodeCache, StrictUndefined
+from jinja2.bccache import Bucket
 from markupsafe import Markup
 
 from seqplan.base.visible import straightened
@@ -14,7 +19,7 @@ from seqplan.draw.figure import Figure
 from seqplan.draw.svg import inline_svg
 from seqplan.paper.blocks import Blanks, Block, Document, Facts, Image, Table
 from seqplan.render.handout import check_square
-from seqplan.render.handout.flow import column_widths, handfuls, lay
+from seqplan.render.handout.flow import handfuls, lay, widths_by_head
 from seqplan.render.handout.letters import printed
 from seqplan.render.handout.paper import (
     LARGE,
@@ -24,6 +29,7 @@ from seqplan.render.handout.paper import (
     Paper,
     page_of_pages,
 )
+from seqplan.version import VERSION
 from seqplan.words.say import say
 
 _PAGE: Final = "handout.html"
@@ -48,6 +54,7 @@ def html(document: Document, paper: Paper) -> str:
         facts=[block for block in document.cover if isinstance(block, Facts)],
         to_fill=[block for block in document.cover if isinstance(block, Blanks)],
         cover=[block for block in document.cover if not isinstance(block, Facts | Blanks)],
+        widths=widths_by_head(document),
         page_of_pages=page_of_pages(),
         margins=f"{MARGIN_TOP}mm {MARGIN_SIDE}mm {MARGIN_FOOT}mm",
         ids=_Ids(),
@@ -73,9 +80,9 @@ def _drawn(figure: Figure, *, is_large: bool) -> Markup:
     return Markup(inline_svg(figure, LARGE if is_large else 1.0))
 
 
-def _shares(table: Table, *, is_large: bool) -> list[str]:
+def _shares(table: Table, by_head: Mapping[tuple[str, ...], list[float]]) -> list[str]:
     """The widths of the columns of a table in per cent."""
-    widths = column_widths(table, LARGE if is_large else 1.0)
+    widths = by_head[table.head]
     return [f"{100 * width / sum(widths):.1f}%" for width in widths]
 
 
@@ -133,12 +140,33 @@ def _check_squares() -> Markup:
     return Markup(f'url("{address}")')
 
 
+class _Kept(FileSystemBytecodeCache):
+    """The template, kept compiled beside the compiled modules, as Python keeps those.
+
+    Compiling it takes a tenth of the time of a whole handout. Where Python may write nothing, nor
+    does this; whatever is wrong with what was kept, the template is compiled anew.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        super().__init__(str(folder / "__pycache__"), f"%s-{VERSION}.jinja")
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        with suppress(OSError, ValueError, TypeError, EOFError):
+            super().load_bytecode(bucket)
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        if not sys.dont_write_bytecode:
+            with suppress(OSError):
+                super().dump_bytecode(bucket)
+
+
 @cache
 def _environment() -> Environment:
     here = files(__package__)
     sources = {_PAGE: here.joinpath(_PAGE).read_text("utf-8")}
     environment = Environment(
         loader=DictLoader(sources),
+        bytecode_cache=_Kept(here) if isinstance(here, Path) else None,
         autoescape=True,
         finalize=_finalized,
         undefined=StrictUndefined,

@@ -22,7 +22,7 @@ from seqplan.draw.svg import svg
 from seqplan.draw.textwidth import only_known_letters, text_width
 from seqplan.paper.blocks import Deed, Document, Image, Step, Table, Terms
 from seqplan.render.handout import check_square
-from seqplan.render.handout.flow import column_widths, handfuls, lay
+from seqplan.render.handout.flow import handfuls, lay, widths_by_head
 from seqplan.render.handout.letters import printed
 from seqplan.render.handout.paper import (
     LARGE,
@@ -93,7 +93,7 @@ def pdf(document: Document, paper: Paper) -> bytes:
 
 
 def _images(document: Document) -> tuple[Image, ...]:
-    told = _Telling(str, 1.0)
+    told = _Telling(document, str)
     told.of(document)
     return tuple(told.images)
 
@@ -112,7 +112,7 @@ def _is_printable(image: Image) -> bool:
 
 
 def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) -> bytes:
-    told = _Telling(spelled, LARGE if document.is_large else 1.0)
+    told = _Telling(document, spelled)
     data = {
         "document": told.of(document),
         "title": spelled(straightened(document.title)),
@@ -146,9 +146,9 @@ def _compile(document: Document, paper: Paper, spelled: Callable[[str], str]) ->
 class _Telling:
     """Makes plain data of blocks, and keeps the pictures that they hold as files."""
 
-    def __init__(self, spelled: Callable[[str], str], scale: float) -> None:
-        self._scale = scale
-        self.size = scale * _SIZE
+    def __init__(self, document: Document, spelled: Callable[[str], str]) -> None:
+        self._widths = widths_by_head(document)
+        self.size = (LARGE if document.is_large else 1.0) * _SIZE
         self._spelled = spelled
         self.files: dict[str, bytes] = {}
         self.images: list[Image] = []
@@ -193,7 +193,7 @@ class _Telling:
         }
 
     def _table(self, table: Table) -> dict[str, Any]:
-        return {**self._fields(table), "widths": column_widths(table, self._scale)}
+        return {**self._fields(table), "widths": self._widths[table.head]}
 
     def _figure(self, figure: Figure) -> dict[str, Any]:
         drawn = self._spelled(svg(figure)).encode("utf-8")
