@@ -31,7 +31,7 @@ _ASKED: Final = frozenset({Kind.STACK, Kind.PIECE, Kind.SECTION, Kind.UNIT})
 _MOST_STACKS: Final = 2
 _MOST_PIECES: Final = 2
 _MOST_UNITS: Final = 2
-_BESIDE_STEP: Final = View(width=200.0, largest=60.0)
+_BESIDE_STEP: Final = View(width=200.0, largest=46.0)
 """A map that stands beside a step, and not on a page of its own."""
 _ON_ALL: Final = frozenset({Action.CUT, Action.MARK})
 """What is done to many pieces while they lie apart."""
