@@ -228,6 +228,14 @@ SENTENCES: Final[dict[str, str]] = {
     "check-fewer-buttons-than-holes-fix": (
         "Say `count: {holes}` in `{name}`, or mend the `number:` of the buttonholes."
     ),
+    "check-fewer-holes-than-buttons": (
+        "{count} buttons are sewn on, with `{entry}` and its like, and {holes} buttonholes are"
+        " worked"
+    ),
+    "check-fewer-holes-than-buttons-fix": (
+        "Work the holes that are missing: `{{buttonhole: ..., number: ...}}`, or mend a number. If"
+        " some buttons are for show, list them as a notion of their own: `kind: decorative button`."
+    ),
     "check-strip-not-fastened": "the other edge of the strip `{name}` is never fastened",
     "check-strip-not-fastened-fix": (
         "Do not leave `close` out of `{entry}`, or stitch the edge down:"

@@ -26,7 +26,7 @@ _NAMES: Final[dict[str, str]] = {
     "step-list-comma": "{one}, {other}",
     "step-name": "{name}",
     "step-the": "the {name}",
-    "step-whole": "all of it",
+    "step-whole": "the whole thing",
     "step-pieces-one": "the {pieces} piece",
     "step-pieces": "the {pieces} pieces",
     "step-piece-copies": "the {count} {pieces} pieces",

@@ -27,7 +27,9 @@ IN_A_BROWSER = list(zip(SHIPPED, cycle(Paper), strict=False))
 USUAL = 0.58
 LEAST = 0.42
 LEAST_LAST = 0.07
-"""How full a page is but for two, the worst of a booklet, and the last, which may hold but the terms of use.
+"""How full a page is but for two, the worst of a booklet, and the last one.
+
+The last may hold but the terms of use.
 
 What fills more than half a page, the headings of a section and a long first operation with high
 pictures, may leave the page before it so empty.

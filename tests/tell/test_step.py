@@ -125,7 +125,7 @@ FACTS = {
         "armholes/finish": "armhole edges",
         "armholes/turn-up": "7 mm",
         "facing-tack": "allowances of the shoulder seam",
-        "try-on": "all of it|tried on",
+        "try-on": "the whole thing|tried on",
         "last": "Wrap it up.",
     },
     "tube": {

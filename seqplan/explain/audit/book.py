@@ -66,6 +66,7 @@ _WARNINGS: Final[tuple[Callable[[Ledger], Found], ...]] = (
     fastenings.buttonhole_without_button,
     fastenings.button_without_buttonhole,
     fastenings.fewer_buttons_than_holes,
+    fastenings.fewer_holes_than_buttons,
     fastenings.strip_not_fastened,
     pieces.darts_not_sewn,
     pieces.pleats_not_sewn,

@@ -93,6 +93,32 @@ def fewer_buttons_than_holes(ledger: Ledger) -> Found:
         )
 
 
+def fewer_holes_than_buttons(ledger: Ledger) -> Found:
+    """Every button that is sewn on has a buttonhole, where both are counted.
+
+    Stays quiet where a number is not said, where free words, a piece or a notion speak of loops,
+    and of snaps and covered or decorative buttons.
+    """
+    c = ledger.c
+    holes = [entry for entry in c.garment.entries if entry.verb is Verb.BUTTONHOLE]
+    named = [e for e in c.garment.entries if e.verb is Verb.ATTACH and e.notion is not None]
+    sewn = [e for e in named if e.notion and _is_button(c.garment.notion[e.notion])]
+    if not holes or not sewn or any(entry.number is None for entry in (*holes, *sewn)):
+        return
+    names = (*(piece.id for piece in c.garment.pieces), *(n.kind for n in c.garment.notions))
+    if ledger.tells("loop", "decor") or any("loop" in name.casefold() for name in names):
+        return
+    worked, count = (sum(entry.number or 0 for entry in each) for each in (holes, sewn))
+    if worked < count:
+        yield told(
+            "fewer-holes-than-buttons",
+            sewn[0].path,
+            entry=sewn[0].id,
+            count=count,
+            holes=worked,
+        )
+
+
 def _is_button(notion: Notion) -> bool:
     return _is_of(notion, "button") and not _is_of(notion, *_NO_HOLE)
 

@@ -163,13 +163,13 @@ def _row(cells: Iterable[str], *, is_text: bool = True) -> str:
 
 def _step(step: Step, level: int) -> Iterator[_Lines]:
     yield _heading(level, say("sheet-glance-line", number=step.number, heading=step.heading))
+    yield from _listed(Note(say("sheet-note"), step.notes))
     for deed in step.deeds:
         yield _deed(deed)
     for figure in step.figures:
         yield from _figure(figure)
     if step.sketch:
         yield from _told(step.sketch)
-    yield from _listed(Note(say("sheet-note"), step.notes))
     if step.terms:
         yield _terms(Terms(step.terms))
 

@@ -155,12 +155,17 @@ operations: {look: {do: Look at it., on: cover}}
     ]
 
 
-def test_a_file_without_texts_pays_for_no_import():
+def test_a_file_without_texts_pays_for_no_import(tmp_path):
     script = (
         "import sys; from seqplan.pipeline import open_garment; open_garment(sys.argv[1]).findings;"
         "print([m for m in sys.modules if m.endswith('reading.check')])"
     )
-    path = ROOT / "garments" / "chandlery-tote.yaml"
+    path = tmp_path / "cloth.yaml"
+    path.write_text(
+        "garment: Cloth\npieces: {cloth: {edges: [round]}}\n"
+        "operations: {hem: {hem: cloth.round, depth: 1}}\n",
+        encoding="utf-8",
+    )
     done = subprocess.run(
         [sys.executable, "-c", script, path], cwd=ROOT, capture_output=True, text=True, check=True
     )
