@@ -27,6 +27,10 @@ MISSES = {
     "own-seam-in-order": "the author's own order of pressing and topstitching",
     "finish-before-covered": "both edges may be finished as one after the facing is sewn on",
     "seam-before-its-tidying": "an edge that the author presses by itself may be creased flat",
+    "there-before-fastened": (
+        "belt loops may be sewn down on the outer half of a band before it is closed; the ends of"
+        " their rows lie inside it then, and the band is pressed over lumps"
+    ),
     "layers-held-before-sewn": "a facing is topstitched through, or after, what holds it",
 }
 """Musts that the cloth does not enforce, and what one would do; the work is worse for it."""

@@ -25,7 +25,7 @@ PRINTS = list(product(SHIPPED, Paper))
 IN_A_BROWSER = list(zip(SHIPPED, cycle(Paper), strict=False))
 """Each on one of the papers: a browser takes its time."""
 USUAL = 0.58
-LEAST = 0.42
+LEAST = 0.4
 LEAST_LAST = 0.07
 """How full a page is but for two, the worst of a booklet, and the last one.
 
