@@ -83,6 +83,13 @@ class _Seam:
         inner = [self.s.is_inner(self.piece(side)) for side in (self.lower, self.upper)]
         return bool(self.middle) and any(inner)
 
+    @property
+    def _will_be_turned(self) -> bool:
+        """Whether an operation turns it, or the pieces on both sides, at some time."""
+        both = {self.piece(side) for side in (self.lower, self.upper)}
+        turning = self.s.c.acting(Action.TURN)
+        return self.s.will(Action.TURN) or any(both <= op.pieces for op in turning)
+
     def outer_first(self) -> tuple[Side, Side]:
         """The two sides, that which goes to the inside last; else that which is named first."""
         inner = [x for x in (self.upper, self.lower) if self.s.is_inner(self.piece(x))]
@@ -145,7 +152,8 @@ class _Seam:
         if not s.done(Action.PRESS):
             return self._unpressed()
         if s.entry.seam is SeamKind.ENCLOSED:
-            return _Lies.TURNED if self._is_turned and not s.will(Action.TURN) else _Lies.TOGETHER
+            is_back = self._is_turned and not self._will_be_turned
+            return _Lies.TURNED if is_back else _Lies.TOGETHER
         if self._is_turned:
             return _Lies.TURNED
         return self._pressed()

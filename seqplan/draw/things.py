@@ -222,7 +222,7 @@ def _thing(c: Construction, entry: Entry, kind: ThingKind, place: Place, count: 
     half = _half(c, place)
     thing = Thing(kind, place.piece, edge or "", half, count, is_inwards=is_inwards)
     sewn = (name for name in piece.edge_names if c.seams_at(piece.segments(name)))
-    is_far = _is_opposite(c, thing) != _laps_to_the_right(c, entry)
+    is_far = _is_opposite(c, thing) != _laps_to_the_left(c, entry)
     is_hook = kind is ThingKind.NOTION and "hook" in _notion_kind(c, entry.notion)
     return thing._replace(
         is_far=is_far,
@@ -248,13 +248,14 @@ def _is_opposite(c: Construction, thing: Thing) -> bool:
     return any(p.piece == thing.piece and _half(c, p) is thing.half for p in holes)
 
 
-def _laps_to_the_right(c: Construction, entry: Entry) -> bool:
-    """Whether the wearer's right lies on top, so that holes and buttons change their ends.
+def _laps_to_the_left(c: Construction, entry: Entry) -> bool:
+    """Whether the wearer's left lies on top, so that holes and buttons change their ends.
 
-    A band is drawn with the edge at the top by which it is sewn on: the wearer's left at the left.
+    A band is drawn right side up with the edge at the top by which it is sewn on, so upside down:
+    spread out behind the wearer it has her left at its left, and turned round at its right.
     """
     zip_ = zip_over(c, entry)
-    return zip_ is not None and zip_.on_top is Hand.RIGHT
+    return zip_ is not None and zip_.on_top is Hand.LEFT
 
 
 def _half(c: Construction, place: Place) -> Half | None:

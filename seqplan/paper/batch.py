@@ -1,7 +1,9 @@
 """The sheet for a batch: visit by visit what to take there, how to set up, what goes where next."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import Final
 
+from seqplan.base.ids import NotionId
 from seqplan.model.operation import Action, Operation
 from seqplan.model.workroom import Workroom
 from seqplan.order.limits import Limit, no_limit
@@ -211,7 +213,7 @@ def _visit(
     if told.cautions:
         yield cautions(say("batch-cautions"), told.cautions)
     wants = _wants(c, visits, visit)
-    yield Beside((_takes(c, visit),), (wants,)) if visit.takes else wants
+    yield Beside((_takes(c, visits, visit),), (wants,)) if visit.takes else wants
     for step in visit.group.steps:
         sheet_step = told.steps[step.number]
         yield Step(
@@ -234,7 +236,7 @@ def _minutes_here(c: Construction, visits: Sequence[Visit], visit: Visit) -> int
     return change_minutes(c, ops) - change_minutes(c, before)
 
 
-def _takes(c: Construction, visit: Visit) -> Table:
+def _takes(c: Construction, visits: Sequence[Visit], visit: Visit) -> Table:
     rows = [
         Row(
             (
@@ -248,10 +250,34 @@ def _takes(c: Construction, visit: Visit) -> Table:
     rows += [
         Row((capital(readable(fabric)), say("batch-from-cutting"))) for fabric in fused if fabric
     ]
-    notions = dict.fromkeys(id_ for op in visit.operations for id_ in op.notions)
-    rows += [Row((tell_notion(c.garment.notion[id_]), say("batch-from-shelf"))) for id_ in notions]
+    rows += [
+        Row((tell_notion(c.garment.notion[id_]), where)) for id_, where in _notions(visits, visit)
+    ]
     head = (say("batch-col-what"), say("batch-col-from"))
     return Table(say("batch-take"), head, tuple(rows), is_ticked=True)
+
+
+def _notions(visits: Sequence[Visit], visit: Visit) -> Iterator[tuple[NotionId, str]]:
+    """The notions that are taken to a visit, as long as they hang on nothing, and from where."""
+    before = visits[: visit.number - 1]
+    fixed = {id_ for each in before for id_ in _used(each, loose=False)}
+    for id_ in sorted(_used(visit, loose=False) | _used(visit, loose=True)):
+        came = [each.number for each in before if id_ in _used(each, loose=True)]
+        if id_ not in fixed:
+            yield id_, say("batch-from-visit", number=came[-1]) if came else say("batch-from-shelf")
+
+
+def _used(visit: Visit, *, loose: bool) -> frozenset[NotionId]:
+    """The notions that are worked with by themselves, or that are fixed to cloth.
+
+    To baste an opening shut, or to take the basting out, asks for none.
+    """
+    ops = (op for op in visit.operations if op.action not in _WITHOUT)
+    return frozenset(n for op in ops if (op.action in _LOOSE) == loose for n in op.notions)
+
+
+_WITHOUT: Final = frozenset({Action.BASTE, Action.REMOVE_BASTING})
+_LOOSE: Final = frozenset({Action.PRESS_COILS})
 
 
 def _origin(visit: Visit, unit: Unit, came: int | None) -> str:

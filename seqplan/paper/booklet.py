@@ -93,7 +93,7 @@ def _cover(sheet: Sheet) -> Iterator[Block]:
             (say("sheet-changes-label"), str(sheet.changes)),
         )
     )
-    keys = _BLANKS_OF_ONE_SIZE if len(sheet.sizes) == 1 else _BLANKS
+    keys = _BLANKS if len(sheet.sizes) > 1 else _BLANKS_OF_ONE_SIZE
     yield Blanks(tuple(say(key) for key in keys))
 
 

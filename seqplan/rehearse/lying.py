@@ -246,7 +246,9 @@ def _is_raw(work: Work, segment: Segment) -> bool:
 
 def is_free(work: Work, segment: Segment) -> bool:
     """Whether nothing holds or covers an edge so far; that it is finished does not count."""
-    is_caught = any(rider.first == segment for rider in work.surface.riders)
+    is_caught = any(rider.first == segment for rider in work.surface.riders) or any(
+        segment in work.c.shapes[entry].along for entry in work.joined
+    )
     held = work.mark(segment, _HOLDS_AN_EDGE) is not None
     return _is_loose(work, segment) and not (is_caught or held or _is_set_on(work, segment.piece))
 

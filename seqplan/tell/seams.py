@@ -1,11 +1,14 @@
 """Sentences for seams: laying together, catching things between, stitching, basting."""
 
+from collections.abc import Iterator
+
 from seqplan.base.ids import PieceId
 from seqplan.base.measure import Length, both
 from seqplan.model.entry import Caught, Entry, Portion, SeamKind, SeamMethod, Sides, Verb
 from seqplan.model.garment import Garment
 from seqplan.model.operation import Action
 from seqplan.model.piece import EdgeRef
+from seqplan.surface.ring import EdgeEnd
 from seqplan.tell import usual
 from seqplan.tell.names import (
     in_garment_order,
@@ -36,7 +39,8 @@ def sew(s: Scene) -> Told:
     if s.entry.seam is SeamKind.LAPPED and s.entry.to:
         return _lap(s)
     texts = [say(open_first(s))] if s.crosses_zip else []
-    texts += [*_caught(s), *_rolled(s), _lay(s), *matching(s), stitch(s), *_in_one(s), *_ends(s)]
+    texts += [*_turned_first(s), *_caught(s), *_rolled(s), _lay(s), *matching(s), stitch(s)]
+    texts += [*_in_one(s), *_ends(s), *_short_of_fold(s)]
     if s.crosses_zip:
         texts.append(say("step-over-zip"))
     texts += [*_round_bags(s), *_drawn_out(s)]
@@ -77,7 +81,9 @@ def _check(s: Scene) -> str:
     if s.crossed:
         return "step-check-crossing"
     is_part = s.entry.gap is not None or s.entry.portion is not None
-    return "step-check-seam-part" if is_part else "step-check-seam"
+    if is_part:
+        return "step-check-seam-part"
+    return "step-check-seam-all" if s.entry.between else "step-check-seam"
 
 
 def _lap(s: Scene) -> Told:
@@ -158,17 +164,50 @@ def _lay(s: Scene) -> str:
     return say(f"step-lay{suffix}", one=s.edges, other=other)
 
 
-def _slip_in(s: Scene, tubes: Tubes, suffix: str) -> str:
-    """One tube, the smaller, into the other; of two alike that which the seam names first."""
+def _inner_tube(s: Scene, tubes: Tubes) -> list[PieceId]:
+    """The tube that is slipped into the other; of two alike that which the seam names first."""
     inner = [id_ for id_ in s.piece_ids if id_ in tubes.inner]
     one, other = ({ref.piece for ref in refs} for refs in (s.entry.run, s.entry.to))
     if not inner and other and not one & other:
         inner = [id_ for id_ in s.piece_ids if id_ in one]
+    return inner
+
+
+def _turned_first(s: Scene) -> list[str]:
+    """That a tube is turned before anything is laid on its right side."""
+    if s.tubes is None or _suffix(s):
+        return []
+    inner = _inner_tube(s, s.tubes)
+    laid_on = (_carriers(s, caught, place) for place, caught in enumerate(s.entry.between))
+    if not any(ref.piece in inner for refs in laid_on for ref in refs):
+        return []
+    return [say("step-turn-first", pieces=name_pieces(s.garment, inner))]
+
+
+def _short_of_fold(s: Scene) -> list[str]:
+    """That the ends of two layers stay open where one of them is folded up later, as in a stand."""
+    joined = set(s.piece_ids)
+    near = set(s.beside(s.op.segments, at_mark=False))
+    for entry in s.garment.entries:
+        if entry.verb is not Verb.BAND or set(entry.partners) != joined or len(joined) == 1:
+            continue
+        glues = s.c.shapes[entry.id].glues
+        edges = {x for glue in glues for x in (glue.first, glue.second) if x.piece in joined}
+        names = dict.fromkeys(EdgeRef(x.piece, s.c.rings.name(x)) for x in sorted(edges & near))
+        if names:
+            return [say("step-short-of-fold", edges=name_edges(s.garment, tuple(names)))]
+    return []
+
+
+def _slip_in(s: Scene, tubes: Tubes, suffix: str) -> str:
+    """One tube into the other."""
+    inner = _inner_tube(s, tubes)
     if not inner or suffix == "-over":
         return say(f"step-lay-tubes{suffix}", edges=s.all_edges)
     outer = [id_ for id_ in s.piece_ids if id_ not in inner]
     names = {"inner": name_pieces(s.garment, inner), "outer": name_pieces(s.garment, outer)}
-    return say(f"step-lay-into{suffix}", edges=s.all_edges, **names)
+    key = "step-lay-into-turned" if _turned_first(s) else f"step-lay-into{suffix}"
+    return say(key, edges=s.all_edges, **names)
 
 
 def _fold_over(s: Scene, suffix: str) -> str:
@@ -309,15 +348,29 @@ def matching(s: Scene) -> tuple[str, ...]:
 
 
 def _crossed_names(s: Scene) -> tuple[str, ...]:
-    seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
-    return tuple(dict.fromkeys(name_seam_plainly(entry) for entry in seams))
+    return tuple(dict.fromkeys(map(name_seam_plainly, _crossed_seams(s))))
+
+
+def _crossed_seams(s: Scene) -> Iterator[Entry]:
+    """The seams that are crossed, each with those of its edges that end there."""
+    ends = (EdgeEnd(segment, at) for segment in s.op.segments for at in (False, True))
+    near = {s.c.rings.across(end).neighbour.segment for end in ends}
+    met = {(x.piece, s.c.rings.name(x)) for x in near}
+    for entry in s.crossed:
+        if entry.verb is Verb.SEW:
+            run, to = (
+                tuple(ref for ref in refs if (ref.piece, ref.edge) in met)
+                for refs in (entry.run, entry.to)
+            )
+            is_told = run and (to or not entry.to)
+            yield entry._replace(run=run, to=to) if is_told else entry
 
 
 def _the_seams(s: Scene) -> str:
     """The seams that are crossed, with their layers where there are several."""
     names = _crossed_names(s)
     if len(names) > 1:
-        seams = (entry for entry in s.crossed if entry.verb is Verb.SEW)
+        seams = _crossed_seams(s)
         names = tuple(dict.fromkeys(name_seam(s.garment, entry) for entry in seams))
     return listing(say("step-the", name=name) for name in names)
 

@@ -2,6 +2,7 @@
 
 from seqplan.base.measure import Length, both, parse_length
 from seqplan.model.operation import Action
+from seqplan.recipes import widths
 from seqplan.tell import usual
 from seqplan.tell.names import as_clause, as_sentence, name_edges, name_pieces, quoted, readable
 from seqplan.tell.scene import Scene
@@ -68,17 +69,40 @@ def gather(s: Scene) -> Told:
     if not s.sewn_to:
         return Told((say("step-gather", edges=s.edges, **rows),), say("step-check-pleat"))
     other = name_edges(s.garment, s.sewn_to)
-    quarters = say("step-gather-quarters", edges=s.edges, other=other)
+    key = "step-gather-notches" if _has_notches(s) else "step-gather-quarters"
+    quarters = say(key, edges=s.edges, other=other)
     text = say("step-gather-to", edges=s.edges, other=other, **rows)
     return Told((quarters, text), say("step-check-gather"))
+
+
+def _has_notches(s: Scene) -> bool:
+    """Whether notches tell how the fullness divides, so that quarters need not."""
+    return all(
+        any(notch.edge == ref.edge for notch in s.garment.piece[ref.piece].notches)
+        for ref in (*s.refs, *s.sewn_to)
+    )
 
 
 def where_topstitched(s: Scene, unsaid: int = usual.TOPSTITCH) -> tuple[str, str]:
     """How far from the seam or edge, ``unsaid`` mm where nobody says, and with which stitch."""
     written = s.entry.topstitch or ""
     length = parse_length(written, default_unit=s.garment.units)
-    distance = both(length) if length is not None else s.usual(unsaid)
+    distance = both(length) if length is not None else s.usual(_within(s, unsaid))
     return distance, usual.stitch(usual.TOPSTITCH_LENGTH)
+
+
+def _within(s: Scene, mm: int) -> int:
+    """A distance that stays on the allowances that are left at a seam."""
+    if not s.is_join or s.allowance is None:
+        return mm
+    is_graded = any(op.action is Action.GRADE for op in s.c.of_entry[s.entry.id])
+    left = min(int(s.allowance.mm), widths.GRADED_WIDE) if is_graded else int(s.allowance.mm)
+    return max(_LEAST_TOPSTITCH, min(mm, left - _FROM_RAW_EDGE))
+
+
+_FROM_RAW_EDGE = 3
+_LEAST_TOPSTITCH = 2
+"""Millimetres from topstitching to the raw edges below, and to the seam: common practice."""
 
 
 def topstitched_side(s: Scene) -> str:

@@ -42,6 +42,8 @@ def grade(s: Scene) -> Told:
 def _graded(s: Scene) -> Told:
     grades = _grades(s)
     corners = (say("step-trim-corner"),) if s.turns_corner else ()
+    if s.entry.gap is not None:
+        corners = (*corners, say("step-trim-not-gap"))
     if not s.inner():
         text = say("step-trim-graded-plain", seam=s.seam, **grades)
         return Told((text, *corners, *again(s)))
@@ -153,9 +155,10 @@ def turn(s: Scene) -> Told:
     if s.entry.seam is SeamKind.ENCLOSED or (s.entry.seam is SeamKind.OWN and not s.inner()):
         key = "step-turn-enclosed" if s.entry.gap is None else "step-turn-enclosed-gap"
         return Told((say(key, pieces=s.pieces, seam=s.seam),), say("step-check-turned"))
+    out = (say("step-turn-out"),) if s.turns_corner else ()
     if s.inner():
-        return Told((say("step-turn-facing", inner=_inner(s), seam=s.seam), *again(s)))
-    return Told((say("step-turn-facing-plain", seam=s.seam), *again(s)))
+        return Told((*out, say("step-turn-facing", inner=_inner(s), seam=s.seam), *again(s)))
+    return Told((*out, say("step-turn-facing-plain", seam=s.seam), *again(s)))
 
 
 def finish(s: Scene) -> Told:

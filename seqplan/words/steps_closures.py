@@ -112,9 +112,10 @@ SENTENCES: Final[dict[str, str]] = {
         " on {facing}, and stitch it to the facing alone with two rows, not through the front."
     ),
     "step-fly-shield": (
-        "Lay {shield}, folded lengthwise with its outer edges closed, under the zip on the side"
-        " that lies underneath, its raw edge level with that of the tape; stitch through tape and"
-        " allowances close to the first row, the other side of the fly held out of the way."
+        "Fold {shield} lengthwise with right sides together, stitch across its lower end, turn it"
+        " right side out and press it. Lay it under the zip on the side that lies underneath, its"
+        " raw edge level with that of the tape; stitch through tape and allowances close to the"
+        " first row, the other side of the fly held out of the way."
     ),
     "step-check-fly-shield": "the shield covers the whole zip from inside and is not caught.",
     "step-fly-topstitch": (

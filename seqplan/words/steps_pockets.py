@@ -210,8 +210,9 @@ _CORNERS: Final[dict[str, str]] = {
     ),
     # Buttonholes.
     "step-buttonhole-try": (
-        "First sew one on a scrap with the same layers and the same interfacing, as long as the"
-        " button is wide and thick; cut it open, and try whether the button passes through."
+        "First sew one on a scrap of as many layers, with interfacing where there is any, as long"
+        " as the button is wide and thick; cut it open, and try whether the button passes"
+        " through."
     ),
     "step-buttonhole-at-one": (
         "Mark both ends of the buttonhole with chalk, and sew it at {place}, with the buttonhole"

@@ -64,6 +64,16 @@ SENTENCES: Final[dict[str, str]] = {
         " slip it into the part of {outer}, which stays wrong side out, so that right sides face"
         " each other; let the ends and any notches of {edges} meet, and pin."
     ),
+    "step-lay-into-turned": (
+        "Both parts are closed to tubes or bags by now: slip the part of {inner}, right side out,"
+        " into the part of {outer}, which stays wrong side out, so that right sides face each"
+        " other; let the ends and any notches of {edges} meet, and pin."
+    ),
+    "step-turn-first": "Turn the part of {pieces} right side out.",
+    "step-short-of-fold": (
+        "At both ends stop on the seam line of {edges}, and backstitch there: beyond it that edge"
+        " of one layer is folded up later."
+    ),
     "step-lay-into-french": (
         "Both parts are closed to tubes or bags by now: leave the part of {inner} wrong side out"
         " and slip it into the part of {outer}, which is right side out, so that wrong sides face"
@@ -75,7 +85,8 @@ SENTENCES: Final[dict[str, str]] = {
         " let the ends and any notches meet, and pin."
     ),
     "step-push-back-in": (
-        "Press the seam while it is drawn out; then push it back in through the gap."
+        "Press it while it is drawn out, as the next item says; push it back in through the gap"
+        " only then."
     ),
     "step-lay-tubes-french": (
         "The two parts are closed to tubes or bags by now: leave one wrong side out and slip it"
@@ -162,9 +173,9 @@ SENTENCES: Final[dict[str, str]] = {
     "step-roll-out": (
         "Draw everything that lies inside through an open end of the seam, and lay the seam smooth."
     ),
-    "step-notch-1": "single",
-    "step-notch-2": "double",
-    "step-notch-3": "triple",
+    "step-notch-1": "a single one",
+    "step-notch-2": "a double one",
+    "step-notch-3": "a triple one",
     "step-notch-middle": "{marks} in the middle",
     "step-notch-from": "{marks} {length} from the {edge} edge",
     "step-notch-from-fold": "{marks} {length} from the fold",
@@ -231,25 +242,26 @@ SENTENCES: Final[dict[str, str]] = {
         " end."
     ),
     "step-stitch-gap": (
-        "Mark a stretch of {gap} with two pins where the edge is straight; stitch {allowance} from"
-        " the raw edges up to the one pin and on from the other, backstitch at both pins and at"
-        " both ends, and leave {gap} open between them."
+        "Mark a stretch of {gap} with two pins near the middle, where the edge is straight;"
+        " stitch {allowance} from the raw edges up to the one pin and on from the other,"
+        " backstitch at both pins and at both ends, and leave {gap} open between them."
     ),
     "step-stitch-gap-unknown": (
-        "Mark a stretch of {gap} with two pins where the edge is straight; stitch along the seam"
-        " line of your pattern up to the one pin and on from the other, backstitch at both pins"
-        " and at both ends, and leave {gap} open between them."
+        "Mark a stretch of {gap} with two pins near the middle, where the edge is straight;"
+        " stitch along the seam line of your pattern up to the one pin and on from the other,"
+        " backstitch at both pins and at both ends, and leave {gap} open between them."
     ),
     "step-stitch-gap-turn": (
-        "Mark a stretch of {gap} with two pins where the edge is straight; stitch {allowance} from"
-        " the raw edges up to the one pin and on from the other, backstitch at both pins and at"
-        " both ends, and leave {gap} open between them: through this gap it is turned later."
+        "Mark a stretch of {gap} with two pins near the middle, where the edge is straight;"
+        " stitch {allowance} from the raw edges up to the one pin and on from the other,"
+        " backstitch at both pins and at both ends, and leave {gap} open between them: through"
+        " this gap it is turned later."
     ),
     "step-stitch-gap-turn-unknown": (
-        "Mark a stretch of {gap} with two pins where the edge is straight; stitch along the seam"
-        " line of your pattern up to the one pin and on from the other, backstitch at both pins"
-        " and at both ends, and leave {gap} open between them: through this gap it is turned"
-        " later."
+        "Mark a stretch of {gap} with two pins near the middle, where the edge is straight;"
+        " stitch along the seam line of your pattern up to the one pin and on from the other,"
+        " backstitch at both pins and at both ends, and leave {gap} open between them: through"
+        " this gap it is turned later."
     ),
     "step-stitch-french": (
         "Stitch a first row only {first} from the raw edges, and backstitch at the beginning and"
@@ -297,6 +309,7 @@ SENTENCES: Final[dict[str, str]] = {
     "step-check-seam": (
         "both layers are caught all the way along, and nothing else is caught between them."
     ),
+    "step-check-seam-all": "all layers are caught all the way along, and nothing else with them.",
     "step-check-seam-part": (
         "both layers are caught wherever the row runs, and nothing else is caught between them."
     ),
@@ -308,6 +321,7 @@ SENTENCES: Final[dict[str, str]] = {
         "Trim both allowances of the {seam} to {width}, so that no thread can peep out of the"
         " second row."
     ),
+    "step-trim-not-gap": "Leave the allowances of the gap as they are: they are folded in later.",
     "step-trim-corner": "Cut the corners off at an angle, just outside the stitching.",
     "step-clip-french-mark": (
         "At each mark where the {edge} begins, snip straight into both layers for {depth}, to"
@@ -416,6 +430,7 @@ SENTENCES: Final[dict[str, str]] = {
         " the seam, through the facing and all allowances but not the outside; begin and end as"
         " close to the ends as the foot reaches."
     ),
+    "step-turn-out": "Turn it right side out, and push the corners out with something blunt.",
     "step-turn-facing": (
         "Fold {inner} to the inside along the {seam}, roll the seam a thread's width to the inside"
         " so that it does not show, and press from the inside."

@@ -65,8 +65,13 @@ SENTENCES: Final[dict[str, str]] = {
         "First divide {edges} and {other} into four equal parts each, with pins or chalk: as it is"
         " drawn up, mark will meet mark."
     ),
+    "step-gather-notches": (
+        "As it is drawn up, each notch of {edges} will meet its like on {other}: spread the"
+        " fullness between them as the pattern shows it."
+    ),
     "step-check-gather": (
-        "laid together, both edges are equally long, and the gathers are spread evenly."
+        "measured from seam line to seam line, a hemmed end up to its fold, both edges are equally"
+        " long, and the gathers are spread evenly."
     ),
     "step-gather-to": (
         "Sew two rows of the longest stitch along {edges}, {first} and {second} from the raw edge,"

@@ -106,7 +106,7 @@ def test_a_visit_says_what_to_take_how_to_set_up_and_where_all_goes():
     take, leave = [block for block in walk(visit.blocks) if isinstance(block, b.Table)]
     assert [row.cells for row in take.rows] == [
         ("Front and back, in one", "visit 4"),
-        ("1 \N{MULTIPLICATION SIGN} invisible zip, 23 cm (9 in) long", "notions"),
+        ("1 \N{MULTIPLICATION SIGN} invisible zip, 23 cm (9 in) long", "visit 1"),
     ]
     assert [row.cells for row in leave.rows] == [
         ("Front and back, in one", "visit 7, sewing machine")

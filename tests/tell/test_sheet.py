@@ -135,7 +135,7 @@ def test_what_is_needed_for_the_pyjamas():
     assert lines["Notions, the small things to buy"] == (
         (
             "1 \N{MULTIPLICATION SIGN} elastic, 2.5 cm (1 in) wide and 70 cm (27½ in) long;"
-            " your waist less a tenth, and 2 cm (¾ in) to overlap"
+            " for a waist of 76 cm (30 in); else your waist less a tenth, and 2 cm (¾ in) to overlap"
         ),
     )
     assert "Safety pin or bodkin, a thick blunt needle" in lines["Tools"]
@@ -190,7 +190,7 @@ def test_a_narrow_hem_is_not_turned_in_deeper_than_it_is():
 
 def test_points_to_mark_are_listed():
     marks = sheet("breakwater-skirt").marks
-    assert "On the front piece: the notch of the side edge (single 20 cm" in marks[0]
+    assert "On the front piece: the notch of the side edge (a single one 20 cm" in marks[0]
     assert "On the back pieces: the point where centre and opening meet" in marks[2]
     assert "2.5 cm (1 in) above its bottom stop" in marks[3]
     assert len(sheet("rope-walk-bag").marks) == 3
