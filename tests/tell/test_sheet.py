@@ -135,7 +135,8 @@ def test_what_is_needed_for_the_pyjamas():
     assert lines["Notions, the small things to buy"] == (
         (
             "1 \N{MULTIPLICATION SIGN} elastic, 2.5 cm (1 in) wide and 70 cm (27½ in) long;"
-            " for a waist of 76 cm (30 in); else your waist less a tenth, and 2 cm (¾ in) to overlap"
+            " for a waist of 76 cm (30 in); else your waist less a tenth, and 2 cm (¾ in) to"
+            " overlap"
         ),
     )
     assert "Safety pin or bodkin, a thick blunt needle" in lines["Tools"]
