@@ -165,8 +165,8 @@ class _Drawing:
             marks += self._edge(edge)
         things = [mirrored(mark) if self._flip < 0 else mark for mark in sheet.things]
         self._taken += [box for mark in things for box in _room(mark)]
-        marks += things
-        marks += self._letter()
+        # Where there is no room beside them the letter lies under the things, which stay whole.
+        marks += [*self._letter(), *things]
         labels = [mark for edge in sheet.edges for mark in self._label(edge)]
         marks += labels
         box = _round(self._ring, self._taken)

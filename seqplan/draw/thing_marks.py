@@ -17,6 +17,8 @@ _INSET: Final = 8.0
 _FROM_EDGE: Final = {ThingKind.STRAP: 0.0, ThingKind.SLIP: 3.0}
 _STRAP: Final = 26
 """Points of a strap that lies on a piece, where there is room for so many."""
+_FROM_CLOSING: Final = 13.0
+"""Points from the edge to the middle of a button or its hole."""
 _FROM_END: Final = 10.0
 """Points from the end of an edge to what lies there."""
 
@@ -136,7 +138,7 @@ def _on_face(thing: Thing, piece: Piece, sized: Sized) -> Iterator[tuple[complex
     if thing.kind in {ThingKind.BUTTON, ThingKind.HOLE}:
         for number in range(thing.number):
             share = 0.22 + 0.64 * (number + 0.5) / thing.number
-            yield _across(sized.ring, top + height * share, 0.1), 1j
+            yield _across(sized.ring, top + height * share, 0.1, _FROM_CLOSING), 1j
         return
     is_beside = piece.cut is Cut.FOLD and not thing.is_central
     at = _across(sized.ring, top + height * 0.32, 0.72 if is_beside else 0.5)
@@ -149,15 +151,15 @@ def _nearest(sized: Sized, spot: complex) -> str:
     return sized.names[min(middles, key=lambda place: abs(middles[place] - spot))]
 
 
-def _across(ring: Sequence[complex], level: float, share: float) -> complex:
-    """A spot on a level, so far from the left end of the cloth there."""
+def _across(ring: Sequence[complex], level: float, share: float, inset: float = 0.0) -> complex:
+    """A spot on a level, so far from the left end of the cloth there, and no nearer than that."""
     found = [
         one.real + (other.real - one.real) * (level - one.imag) / (other.imag - one.imag)
         for one, other in pairwise([*ring, ring[0]])
         if (one.imag <= level) != (other.imag <= level)
     ]
     left, right = min(found), max(found)
-    return complex(left + (right - left) * share, level)
+    return complex(left + min(max((right - left) * share, inset), (right - left) / 2), level)
 
 
 def _at(spot: complex) -> Spot:
