@@ -24,7 +24,7 @@ from seqplan.paper.steps import draw_sheet, step_block
 from seqplan.plan.bundles import bundles
 from seqplan.plan.stops import Pause, Session
 from seqplan.tell.deeds import name_deed, name_unit
-from seqplan.tell.names import capital
+from seqplan.tell.names import capital, readable
 from seqplan.tell.needs import tell_notion
 from seqplan.tell.setups import name_setup
 from seqplan.words.say import say
@@ -125,10 +125,14 @@ class _Learner:
         done = order[: order.index(ops[0].id)]
         units = [unit for unit in bundles(self.c, done) if unit & touched]
         notions = dict.fromkeys(id_ for op in ops for id_ in op.notions)
+        fused = dict.fromkeys(self.c.entry(op).fabric for op in ops if op.action is Action.FUSE)
         lists = {
             "machines": tuple(setups),
             "pieces": tuple(name_unit(self.c, unit) for unit in units),
-            "notions": tuple(tell_notion(self.c.garment.notion[id_]) for id_ in notions),
+            "notions": (
+                *(capital(readable(fabric)) for fabric in fused if fabric),
+                *(tell_notion(self.c.garment.notion[id_]) for id_ in notions),
+            ),
         }
         cards = tuple(
             Card(say(f"class-bring-{key}"), (Items(lines, is_ticked=True),))
