@@ -156,9 +156,10 @@ class _Finder:
         return self._undone(own, self._order.index(step.operations[-1].id) + 1)
 
     def _undone(self, own: Sequence[OpId], until: int) -> tuple[Undone, ...]:
-        done = [id_ for id_ in self._order[:until] if id_ not in own]
-        at = Standing(order=self._order, done=done, missed=own)
-        return find_rescue(self._c, self._binding, at).undone
+        """What else is undone: what was done wrong comes off in any case."""
+        at = Standing(order=self._order, done=self._order[:until], wrong=own)
+        undone = find_rescue(self._c, self._binding, at).undone
+        return tuple(each for each in undone if each.op not in own)
 
 
 def _closure(c: Construction, reasons: Sequence[Reason]) -> Closure:

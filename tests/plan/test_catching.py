@@ -19,8 +19,8 @@ def test_up_to_the_latest_point_nothing_is_undone_and_from_there_on_something_is
         last = max(step.number for step in steps_of(plan) if step.entry == entry)
         for step in steps_of(plan)[last:]:
             until = plan.order.index(step.operations[-1].id) + 1
-            done = [id_ for id_ in plan.order[:until] if id_ not in own]
-            undone = find_rescue(c, binding, Standing(plan.order, done, own)).undone
+            at = Standing(plan.order, plan.order[:until], wrong=own)
+            undone = [each for each in find_rescue(c, binding, at).undone if each.op not in own]
             is_late = catch.too_late is not None and step.number >= catch.too_late
             assert bool(undone) == is_late, (entry, step.number)
             if step.number == catch.too_late:
