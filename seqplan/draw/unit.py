@@ -74,6 +74,8 @@ class Unit(NamedTuple):
         What is drawn through the edges that this step works on.
     through
         The way out when the work is turned, in the author's words.
+    is_slipped_in
+        Whether one part of it lies in the other while they are sewn together.
     """
 
     need: Need
@@ -87,6 +89,7 @@ class Unit(NamedTuple):
     is_from_behind: bool = False
     notion: str = ""
     through: str = ""
+    is_slipped_in: bool = False
 
     @property
     def is_through_gap(self) -> bool:
@@ -216,6 +219,7 @@ def unit(work: Work, op: Operation, need: Need, placer: Placer) -> Unit | None:
         is_from_behind=is_over,
         notion=_threaded(work, op),
         through=(c.entry(op).through or "") if need is Need.TURNED else "",
+        is_slipped_in=need is Need.ROUND and op.action is Action.SEW,
     )
     is_plain = found.is_flat or all(c.garment.piece[one.face.piece].is_strip for one in placed)
     # A sheet, and a band that is closed to a ring, are told in words.

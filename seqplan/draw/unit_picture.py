@@ -147,13 +147,15 @@ class _Drawing:
         width = self.right + _BESIDE + (self.column if is_two_sided else 0) + _MARGIN
         width = max(width, 170.0)
         key, low = lay_key(self._key(), _MARGIN, max(low + 10, down) + 3, width - 2 * _MARGIN)
-        for line in self._way_out(width - 2 * _MARGIN):
+        for line in self._remark(width - 2 * _MARGIN):
             low += LEADING
             key.append(Words((_MARGIN, low), line, SIZE, role="label"))
         return Figure(ceil(width), ceil(low + _MARGIN), title, words, (*marks, *named, *key))
 
-    def _way_out(self, width: float) -> tuple[str, ...]:
-        """Through what the work is turned, in lines."""
+    def _remark(self, width: float) -> tuple[str, ...]:
+        """Through what the work is turned, or how it lies while it is sewn, in lines."""
+        if self.unit.is_slipped_in:
+            return wrap(say("unit-slipped-in"), width, SIZE)
         if not self.unit.through:
             return ()
         return wrap(say("unit-through", way=self.unit.through), width, SIZE)

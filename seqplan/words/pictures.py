@@ -58,6 +58,7 @@ SENTENCES: Final[dict[str, str]] = {
     "unit-open": "open: {edges}",
     "unit-gap": "gap",
     "unit-gap-closed": "gap, closed now",
+    "unit-slipped-in": "shown when sewn; one part lies in the other while you sew",
     "unit-through": "turned through {way}",
     "unit-turn-through": "turn through here",
     "unit-told": "{words} In hand, {side}: {pieces}.",

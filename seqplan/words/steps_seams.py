@@ -56,17 +56,17 @@ SENTENCES: Final[dict[str, str]] = {
     ),
     "step-lay-tubes": (
         "The two parts are closed to tubes or bags by now: turn one right side out and slip it"
-        " into the other, which stays wrong side out, so that right sides face each other; let the"
+        " into the other, which is wrong side out, so that right sides face each other; let the"
         " ends and any notches of {edges} meet, and pin."
     ),
     "step-lay-into": (
         "Both parts are closed to tubes or bags by now: turn the part of {inner} right side out and"
-        " slip it into the part of {outer}, which stays wrong side out, so that right sides face"
+        " slip it into the part of {outer}, which is wrong side out, so that right sides face"
         " each other; let the ends and any notches of {edges} meet, and pin."
     ),
     "step-lay-into-turned": (
         "Both parts are closed to tubes or bags by now: slip the part of {inner}, right side out,"
-        " into the part of {outer}, which stays wrong side out, so that right sides face each"
+        " into the part of {outer}, which is wrong side out, so that right sides face each"
         " other; let the ends and any notches of {edges} meet, and pin."
     ),
     "step-turn-first": "Turn the part of {pieces} right side out.",

@@ -322,7 +322,7 @@ operations:
 def test_the_tube_that_goes_inside_is_named():
     words = told("sleeves", SHIRT)
     assert "turn the part of the sleeve pieces right side out" in words
-    assert "into the part of the body and back pieces, which stays wrong side out" in words
+    assert "into the part of the body and back pieces, which is wrong side out" in words
 
 
 def test_allowances_are_pressed_to_the_side_that_is_topstitched():
